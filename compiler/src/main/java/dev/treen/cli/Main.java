@@ -1,0 +1,103 @@
+package dev.treen.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Properties;
+import java.util.ServiceLoader;
+
+/**
+ * Where the {@code treen} command starts. Arguments are read by hand: a library for it costs more time at every start
+ * than all the rest of a short run.
+ */
+public final class Main {
+
+    /** Exit code for a command line that makes no sense. */
+    public static final int WRONG_USE = 2;
+
+    private Main() {
+    }
+
+    /** Runs the command and ends the process with its exit code. */
+    public static void main(String[] arguments) {
+        PrintStream out = utf8(FileDescriptor.out);
+        PrintStream err = utf8(FileDescriptor.err);
+        int exit = run(Arrays.asList(arguments),
+                new Subcommand.Streams(new FileInputStream(FileDescriptor.in), out, err));
+        out.flush();
+        err.flush();
+        System.exit(exit);
+    }
+
+    /** The same without ending the process, for tests. */
+    public static int run(List<String> arguments, Subcommand.Streams streams) {
+        if (arguments.isEmpty()) {
+            return wrongUse("no command given", streams);
+        }
+        String name = arguments.getFirst();
+        return switch (name) {
+            case "--version", "-V" -> {
+                streams.out().println("treen " + version());
+                yield 0;
+            }
+            case "--help", "-h", "help" -> {
+                help(streams.out());
+                yield 0;
+            }
+            default -> added(name, arguments.subList(1, arguments.size()), streams);
+        };
+    }
+
+    private static int added(String name, List<String> rest, Subcommand.Streams streams) {
+        for (Subcommand each : ServiceLoader.load(Subcommand.class)) {
+            if (each.name().equals(name)) {
+                return each.run(rest, streams);
+            }
+        }
+        return wrongUse((name.startsWith("-") ? "unknown option " : "unknown command ") + name, streams);
+    }
+
+    private static int wrongUse(String what, Subcommand.Streams streams) {
+        streams.err().println("treen: " + what);
+        streams.err().println("Try 'treen --help' for what it can do.");
+        return WRONG_USE;
+    }
+
+    private static void help(PrintStream out) {
+        out.println("""
+                treen: wooden projects as plain text
+
+                usage: treen COMMAND [ARGUMENTS]
+                       treen --version
+                       treen --help
+                """);
+        out.println("commands:");
+        for (Subcommand each : ServiceLoader.load(Subcommand.class)) {
+            out.printf("  %-10s %s%n", each.name(), each.summary());
+        }
+    }
+
+    private static String version() {
+        Properties properties = new Properties();
+        try (InputStream in = Main.class.getResourceAsStream("version.properties")) {
+            if (in != null) {
+                properties.load(in);
+            }
+        } catch (IOException unreadable) {
+            // A version that cannot be read is not worth failing for: the line below says so.
+            return "(unknown version)";
+        }
+        return properties.getProperty("version", "(unknown version)");
+    }
+
+    /** Wood has half-inch signs and degrees: what is printed is UTF-8 wherever the command runs. */
+    private static PrintStream utf8(FileDescriptor descriptor) {
+        return new PrintStream(new FileOutputStream(descriptor), false, StandardCharsets.UTF_8);
+    }
+}
