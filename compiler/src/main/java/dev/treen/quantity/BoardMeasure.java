@@ -6,7 +6,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** How wood is counted when it is bought and sold. All results are exact unless their comment says otherwise. */
 public final class BoardMeasure {
-    private BoardMeasure() {}
+    private BoardMeasure() {
+    }
 
     /** Board feet of wood in a piece: length × width × thickness, 144 cubic inches to the foot. */
     public static BigFraction boardFeet(Size size) {

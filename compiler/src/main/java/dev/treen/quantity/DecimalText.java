@@ -10,7 +10,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * the machine's locale. Ties go away from zero.
  */
 public final class DecimalText {
-    private DecimalText() {}
+    private DecimalText() {
+    }
 
     /**
      * Up to {@code decimals} places, trailing zeros left out.
@@ -66,7 +67,8 @@ public final class DecimalText {
         int twos = denominator.getLowestSetBit();
         BigInteger odd = denominator.shiftRight(twos);
         int fives = 0;
-        for (BigInteger[] next = odd.divideAndRemainder(FIVE); next[1].signum() == 0; next = odd.divideAndRemainder(FIVE)) {
+        for (BigInteger[] next = odd.divideAndRemainder(FIVE); next[1].signum() == 0; next = odd
+                .divideAndRemainder(FIVE)) {
             odd = next[0];
             fives++;
         }

@@ -7,7 +7,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class Exact {
     static final BigFraction HALF = BigFraction.of(1, 2);
 
-    private Exact() {}
+    private Exact() {
+    }
 
     /** The same value with its sign above the line; the library may keep it below. */
     static BigFraction canonical(BigFraction value) {

@@ -8,10 +8,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public sealed interface LengthFormat {
     /** Millimetres to a tenth, as fits are spoken of. */
-    LengthFormat MM = new Metric(1);
+    static LengthFormat millimetres() {
+        return new Metric(1);
+    }
 
     /** Inches to the nearest thirty-second, as cabinet work is set out. */
-    LengthFormat INCH = new FractionalInches(32);
+    static LengthFormat inches() {
+        return new FractionalInches(32);
+    }
 
     /** The figure alone, for a column whose head names the unit. */
     String figure(Length length);

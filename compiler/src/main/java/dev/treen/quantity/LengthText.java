@@ -18,7 +18,8 @@ public final class LengthText {
             + "))?"
             + " *(?<unit>[^ 0-9.,/-]*)");
 
-    private LengthText() {}
+    private LengthText() {
+    }
 
     /**
      * The length a text stands for, exact.
@@ -59,7 +60,8 @@ public final class LengthText {
         // After feet only inches can follow; a bare number there would be one thing to the eye and another to Treen.
         return hasFigure(found) && word.equals(Unit.IN.spelling())
                 ? feet.then(whole -> figure(found).map(number -> whole.plus(Length.ofInches(number))))
-                : new Refusal(Refusal.Kind.UNKNOWN_UNIT, "feet are followed by inches, written with \"in\"").asOutcome();
+                : new Refusal(Refusal.Kind.UNKNOWN_UNIT, "feet are followed by inches, written with \"in\"")
+                        .asOutcome();
     }
 
     private static Outcome<BigFraction> figure(Matcher found) {
@@ -78,8 +80,8 @@ public final class LengthText {
         return Unit.spelled(word)
                 .filter(unit -> unit.dimension() == Dimension.LENGTH)
                 .<Outcome<Unit>>map(Outcome::of)
-                .orElseGet(() ->
-                        new Refusal(Refusal.Kind.UNKNOWN_UNIT, "\"" + word + "\" is not a unit of length").asOutcome());
+                .orElseGet(() -> new Refusal(Refusal.Kind.UNKNOWN_UNIT, "\"" + word + "\" is not a unit of length")
+                        .asOutcome());
     }
 
     private static Length lengthOf(Unit unit, BigFraction number) {

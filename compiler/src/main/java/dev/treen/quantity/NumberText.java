@@ -14,7 +14,8 @@ public final class NumberText {
 
     private static final int QUOTED = 20;
 
-    private NumberText() {}
+    private NumberText() {
+    }
 
     /** A whole or decimal number, with a minus sign or without: {@code 9}, {@code 2.5}, {@code -0.4}. */
     public static Outcome<BigFraction> decimal(String text) {

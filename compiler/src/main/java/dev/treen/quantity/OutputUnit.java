@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Units in which areas and volumes are written. No project writes them behind a number: they are for lists and orders. */
+@SuppressWarnings("ImmutableEnumChecker") // fractions and List.of never change; only their types do not say so
 public enum OutputUnit {
     /** Square metre. */
     SQUARE_METRE("m²", Dimension.AREA, BigFraction.of(1_000_000L)),

@@ -24,7 +24,7 @@ public record QuantityRange(Quantity low, Quantity high) {
     public static Outcome<QuantityRange> of(Quantity low, Quantity high) {
         if (low.dimension() != high.dimension()) {
             return Refusal.mismatch("a range cannot run from " + low.dimension().phrase() + " to "
-                            + high.dimension().phrase())
+                    + high.dimension().phrase())
                     .asOutcome();
         }
         return low.amount().compareTo(high.amount()) > 0

@@ -9,7 +9,8 @@ public final class QuantityText {
     private static final BigInteger MINUTES_IN_HOUR = BigInteger.valueOf(60);
     private static final BigInteger HOURS_IN_DAY = BigInteger.valueOf(24);
 
-    private QuantityText() {}
+    private QuantityText() {
+    }
 
     /**
      * The quantity in the units that suit its size, rounded for reading.

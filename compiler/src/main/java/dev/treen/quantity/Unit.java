@@ -12,6 +12,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * The units a project may write behind a number, with exact factors. The inch and the pound are those of the
  * international yard and pound agreement (1959); degrees Fahrenheit are a scale with a zero of its own.
  */
+@SuppressWarnings("ImmutableEnumChecker") // fractions and List.of never change; only their types do not say so
 public enum Unit {
     /** Millimetre. */
     MM(Dimension.LENGTH, ratio(1, 1), List.of("mm"), List.of("millimetre", "millimeter", "mil")),
@@ -84,7 +85,8 @@ public enum Unit {
         }
         if (found.isEmpty()) {
             Arrays.stream(values())
-                    .filter(unit -> unit.spelling().length() > 1 && isOneSlipFrom(word, unit.spelling().toLowerCase(Locale.ROOT)))
+                    .filter(unit -> unit.spelling().length() > 1
+                            && isOneSlipFrom(word, unit.spelling().toLowerCase(Locale.ROOT)))
                     .forEach(unit -> found.add(unit.spelling()));
         }
         return List.copyOf(found);
