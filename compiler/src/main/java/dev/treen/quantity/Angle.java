@@ -78,6 +78,6 @@ public record Angle(BigFraction degrees) implements Incline, Comparable<Angle> {
 
     @Override
     public int compareTo(Angle other) {
-        return degrees.compareTo(other.degrees);
+        return Exact.compare(degrees, other.degrees);
     }
 }

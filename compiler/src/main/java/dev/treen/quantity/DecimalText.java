@@ -10,6 +10,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * the machine's locale. Ties go away from zero.
  */
 public final class DecimalText {
+    private static final BigInteger FIVE = BigInteger.valueOf(5);
+
     private DecimalText() {
     }
 
@@ -64,18 +66,16 @@ public final class DecimalText {
         BigFraction v = Exact.canonical(value);
         BigInteger numerator = v.getNumerator();
         BigInteger denominator = v.getDenominator();
+        // Only twos and fives below the line come to an end in tenths.
         int twos = denominator.getLowestSetBit();
         BigInteger odd = denominator.shiftRight(twos);
         int fives = 0;
-        for (BigInteger[] next = odd.divideAndRemainder(FIVE); next[1].signum() == 0; next = odd
-                .divideAndRemainder(FIVE)) {
-            odd = next[0];
+        while (odd.mod(FIVE).signum() == 0) {
+            odd = odd.divide(FIVE);
             fives++;
         }
         return odd.equals(BigInteger.ONE) ? write(v, Math.max(twos, fives)) : numerator + "/" + denominator;
     }
-
-    private static final BigInteger FIVE = BigInteger.valueOf(5);
 
     private static BigDecimal rounded(BigFraction value, int decimals) {
         if (decimals < 0) {

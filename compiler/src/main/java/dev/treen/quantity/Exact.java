@@ -3,22 +3,35 @@ package dev.treen.quantity;
 import java.math.BigInteger;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Whole-number steps of exact fractions, in one place because each has a sign that is easy to get wrong. */
-final class Exact {
+/**
+ * Order and whole-number steps of exact fractions, in one place because each has a sign that is easy to get wrong.
+ * Use {@link #compare} in place of the library's own {@code compareTo}, which orders two negative fractions by their
+ * size without the sign.
+ */
+public final class Exact {
     static final BigFraction HALF = BigFraction.of(1, 2);
 
     private Exact() {
     }
 
     /** The same value with its sign above the line; the library may keep it below. */
-    static BigFraction canonical(BigFraction value) {
+    public static BigFraction canonical(BigFraction value) {
         return value.getDenominator().signum() < 0
                 ? BigFraction.of(value.getNumerator().negate(), value.getDenominator().negate())
                 : value;
     }
 
+    /** Below zero, zero or above as {@code a} is less than, equal to or more than {@code b}. */
+    public static int compare(BigFraction a, BigFraction b) {
+        BigFraction left = canonical(a);
+        BigFraction right = canonical(b);
+        return left.getNumerator()
+                .multiply(right.getDenominator())
+                .compareTo(right.getNumerator().multiply(left.getDenominator()));
+    }
+
     /** The largest whole number that is not above {@code value}. */
-    static BigInteger floor(BigFraction value) {
+    public static BigInteger floor(BigFraction value) {
         BigFraction v = canonical(value);
         BigInteger numerator = v.getNumerator();
         BigInteger denominator = v.getDenominator();
@@ -26,18 +39,18 @@ final class Exact {
     }
 
     /** The smallest whole number that is not below {@code value}. */
-    static BigInteger ceiling(BigFraction value) {
+    public static BigInteger ceiling(BigFraction value) {
         return floor(value.negate()).negate();
     }
 
     /** The nearest whole number; a tie goes away from zero, so that a value and its negative read alike. */
-    static BigInteger nearest(BigFraction value) {
+    public static BigInteger nearest(BigFraction value) {
         BigInteger size = floor(value.abs().add(HALF));
         return value.signum() < 0 ? size.negate() : size;
     }
 
     /** Whether {@code value} has no fraction. */
-    static boolean isWhole(BigFraction value) {
+    public static boolean isWhole(BigFraction value) {
         return value.getDenominator().abs().equals(BigInteger.ONE);
     }
 

@@ -181,7 +181,7 @@ public record Length(BigFraction mm) implements Comparable<Length> {
 
     @Override
     public int compareTo(Length other) {
-        return mm.compareTo(other.mm);
+        return Exact.compare(mm, other.mm);
     }
 
     /** Millimetres for a person reading a log: the exact fraction, e.g. {@code 127/5 mm}. */

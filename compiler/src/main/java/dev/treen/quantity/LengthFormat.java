@@ -162,7 +162,7 @@ public sealed interface LengthFormat {
             return switch (remainder) {
                 case SILENT -> signed;
                 case HEAVY_LIGHT ->
-                    off.abs().compareTo(NOTICED) <= 0 ? signed : signed + (off.signum() > 0 ? " heavy" : " light");
+                    Exact.compare(off.abs(), NOTICED) <= 0 ? signed : signed + (off.signum() > 0 ? " heavy" : " light");
                 case JUST -> off.signum() == 0 ? signed : (off.signum() > 0 ? "just over " : "just under ") + signed;
             };
         }

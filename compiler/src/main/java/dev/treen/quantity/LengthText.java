@@ -35,7 +35,7 @@ public final class LengthText {
         }
         String line = text.strip();
         if (line.length() > LONGEST) {
-            return NumberText.notANumber(line, "");
+            return new Refusal(Refusal.Kind.TOO_LONG, "a length is written in fewer characters").asOutcome();
         }
         Matcher found = SHAPE.matcher(line);
         if (!found.matches() || (found.group("feet") == null && !hasFigure(found))) {

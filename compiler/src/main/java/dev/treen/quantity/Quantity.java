@@ -126,7 +126,7 @@ public record Quantity(BigFraction amount, Dimension dimension) {
     /** Below zero, zero or above as this is less than, equal to or more than {@code other}; refused for another kind. */
     public Outcome<Integer> compareWith(Quantity other) {
         return dimension == other.dimension
-                ? Outcome.of(amount.compareTo(other.amount))
+                ? Outcome.of(Exact.compare(amount, other.amount))
                 : Refusal.mismatch(dimension.phrase() + " cannot be compared with " + other.dimension.phrase())
                         .asOutcome();
     }

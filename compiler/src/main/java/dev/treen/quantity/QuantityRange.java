@@ -15,7 +15,7 @@ public record QuantityRange(Quantity low, Quantity high) {
      * @throws IllegalArgumentException if the ends are of two dimensions or the wrong way round
      */
     public QuantityRange {
-        if (low.dimension() != high.dimension() || low.amount().compareTo(high.amount()) > 0) {
+        if (low.dimension() != high.dimension() || Exact.compare(low.amount(), high.amount()) > 0) {
             throw new IllegalArgumentException("the ends of a range must be of one kind and in order");
         }
     }
@@ -27,7 +27,7 @@ public record QuantityRange(Quantity low, Quantity high) {
                     + high.dimension().phrase())
                     .asOutcome();
         }
-        return low.amount().compareTo(high.amount()) > 0
+        return Exact.compare(low.amount(), high.amount()) > 0
                 ? Refusal.reversedRange().asOutcome()
                 : Outcome.of(new QuantityRange(low, high));
     }
@@ -40,8 +40,8 @@ public record QuantityRange(Quantity low, Quantity high) {
     /** Whether {@code quantity} is of the same dimension and lies within, ends included. */
     public boolean contains(Quantity quantity) {
         return quantity.dimension() == dimension()
-                && low.amount().compareTo(quantity.amount()) <= 0
-                && quantity.amount().compareTo(high.amount()) <= 0;
+                && Exact.compare(low.amount(), quantity.amount()) <= 0
+                && Exact.compare(quantity.amount(), high.amount()) <= 0;
     }
 
     /** This as a range of lengths, if it is one. */

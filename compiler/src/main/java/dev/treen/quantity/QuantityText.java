@@ -50,7 +50,7 @@ public final class QuantityText {
     }
 
     private static String mass(BigFraction grams) {
-        return grams.abs().compareTo(BigFraction.of(1000)) < 0
+        return Exact.compare(grams.abs(), BigFraction.of(1000)) < 0
                 ? DecimalText.write(grams, 0) + " g"
                 : DecimalText.write(grams.divide(1000), 2) + " kg";
     }

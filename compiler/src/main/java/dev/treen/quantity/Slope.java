@@ -70,6 +70,6 @@ public record Slope(BigFraction rise) implements Incline, Comparable<Slope> {
 
     @Override
     public int compareTo(Slope other) {
-        return rise.compareTo(other.rise);
+        return Exact.compare(rise, other.rise);
     }
 }
