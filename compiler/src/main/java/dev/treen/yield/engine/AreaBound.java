@@ -1,0 +1,53 @@
+package dev.treen.yield.engine;
+
+import dev.treen.yield.Bound;
+import java.util.ArrayList;
+
+/** The bound that costs nothing: parts do not overlap, so their areas add up. */
+final class AreaBound {
+    private AreaBound() {
+    }
+
+    /** Least weight of boards whose clear area holds the area of all parts; as many whole boards as that takes. */
+    static Bound weight(Folded f) {
+        double need = 0;
+        for (int t = 0; t < f.types; t++) {
+            need += (double) f.area[t] * f.copies[t];
+        }
+        var room = new double[f.stocks];
+        for (int b = 0; b < f.stocks; b++) {
+            room[b] = room(f, b);
+        }
+        long least = Cover.least(f.weight, room, f.count, need);
+        return new Bound(least, "area");
+    }
+
+    private static double room(Folded f, int b) {
+        return Math.max(0.0, f.boardLength[b]) * Math.max(0.0, f.boardWidth[b]);
+    }
+
+    /** Most value by area: parts by value per area until the boards are full. */
+    static Bound value(Folded f) {
+        double room = 0;
+        for (int b = 0; b < f.stocks; b++) {
+            room += room(f, b) * Math.min(f.count[b], f.items());
+        }
+        var order = new ArrayList<Integer>();
+        for (int t = 0; t < f.types; t++) {
+            if (f.copies[t] > 0) {
+                order.add(t);
+            }
+        }
+        order.sort((a, b) -> Double.compare((double) f.value[b] / f.area[b], (double) f.value[a] / f.area[a]));
+        double value = 0;
+        for (int t : order) {
+            double copies = f.endless[t] >= 0 ? room / f.area[t] : Math.min(f.copies[t], room / f.area[t]);
+            value += copies * f.value[t];
+            room -= copies * f.area[t];
+            if (room <= 0) {
+                break;
+            }
+        }
+        return new Bound((long) Math.floor(value * (1 + 1e-12) + 1e-9), "area");
+    }
+}
