@@ -23,7 +23,7 @@ final class AreaBound {
     }
 
     private static double room(Folded f, int b) {
-        return Math.max(0.0, f.boardLength[b]) * Math.max(0.0, f.boardWidth[b]);
+        return Math.max(0.0, (double) f.boardLength[b]) * Math.max(0.0, (double) f.boardWidth[b]);
     }
 
     /** Most value by area: parts by value per area until the boards are full. */
