@@ -126,8 +126,8 @@ class YieldSolverTest {
         var random = new Random(seed);
         var stocks = new ArrayList<Stock>();
         for (int b = 0; b < 3 + parts / 6; b++) {
-            long length = 1000 + random.nextInt(2000);
-            long width = 90 + random.nextInt(200);
+            long length = 1000L + random.nextInt(2000);
+            long width = 90L + random.nextInt(200);
             var flaws = new ArrayList<Defect>();
             for (int d = random.nextInt(4); defects && d > 0; d--) {
                 long x = random.nextInt((int) length);
@@ -139,7 +139,7 @@ class YieldSolverTest {
                     case 2 ->
                         flaws.add(new Defect.Split(x, y, x + 80 - random.nextInt(160), y + 10, random.nextInt(4)));
                     default -> flaws.add(new Defect.Strip(
-                            Defect.Side.values()[random.nextInt(4)], random.nextInt(12)));
+                            List.of(Defect.Side.values()).get(random.nextInt(4)), random.nextInt(12)));
                 }
             }
             stocks.add(Stock.clear("b" + b, length, width).with(flaws));

@@ -43,7 +43,7 @@ final class Budget {
     }
 
     private void look() {
-        if (cancel.asked() || timed && System.nanoTime() - deadline >= 0) {
+        if (cancel.asked() || (timed && System.nanoTime() - deadline >= 0)) {
             over = true;
         }
     }

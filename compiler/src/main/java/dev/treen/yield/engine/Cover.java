@@ -62,7 +62,7 @@ final class Cover {
         double sum = 0;
         double rest = need;
         for (int i = from; i < weight.length && rest > 0; i++) {
-            double boards = Math.min(count[i], rest / capacity[i]);
+            double boards = Math.min((double) count[i], rest / capacity[i]);
             sum += boards * weight[i];
             rest -= boards * capacity[i];
         }

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The problem with the kerf folded in: every part is one kerf longer and wider, and so is the clear part of every board;
@@ -96,7 +97,7 @@ final class Folded {
         }
     }
 
-    private void addRuns(LinkedHashMap<Kind, List<List<Ref>>> kinds, int[] taken) {
+    private void addRuns(Map<Kind, List<List<Ref>>> kinds, int[] taken) {
         var index = new HashMap<String, Integer>();
         for (int p = 0; p < problem.pieces().size(); p++) {
             index.put(problem.pieces().get(p).id(), p);
@@ -127,7 +128,7 @@ final class Folded {
         }
     }
 
-    private void addPieces(LinkedHashMap<Kind, List<List<Ref>>> kinds, int[] taken) {
+    private void addPieces(Map<Kind, List<List<Ref>>> kinds, int[] taken) {
         for (int p = 0; p < problem.pieces().size(); p++) {
             Piece piece = problem.pieces().get(p);
             long l = piece.length() + kerf;
@@ -135,8 +136,8 @@ final class Folded {
             boolean turn = piece.mayTurn() && l != w;
             var fits = new ArrayList<Boolean>();
             for (int b = 0; b < stocks; b++) {
-                boolean size = l <= boardLength[b] && w <= boardWidth[b]
-                        || turn && w <= boardLength[b] && l <= boardWidth[b];
+                boolean size = (l <= boardLength[b] && w <= boardWidth[b])
+                        || (turn && w <= boardLength[b] && l <= boardWidth[b]);
                 fits.add(size && piece.accepts(problem.stocks().get(b)));
             }
             boolean unlimited = piece.copies() == Piece.UNLIMITED;

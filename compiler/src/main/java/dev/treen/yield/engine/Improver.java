@@ -54,7 +54,7 @@ final class Improver {
             inserter.reach = crowd ? 8 : Integer.MAX_VALUE;
             inserter.insertAll(fresh, i % 5, i < 5 ? 0 : 0.3, Long.MAX_VALUE, ++stamp);
             offer(fresh);
-            if (best.complete() && best.weight <= goal || crowd && i == 3) {
+            if (reached(goal) || (crowd && i == 3)) {
                 break;
             }
         }

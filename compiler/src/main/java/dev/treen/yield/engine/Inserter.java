@@ -151,7 +151,7 @@ final class Inserter {
             long bigW = tree.width(n);
             boolean straight = l <= bigL && w <= bigW;
             boolean turned = turn && w <= bigL && l <= bigW;
-            if (!straight && !turned || blink > 0 && dice.unit() < blink) {
+            if ((!straight && !turned) || (blink > 0 && dice.unit() < blink)) {
                 continue;
             }
             boolean blocked = !tree.clear && f.blocked(tree.stock, tree.x(n), tree.y(n), bigL, bigW);

@@ -41,7 +41,7 @@ final class Reasons {
         for (int b = 0; b < f.stocks; b++) {
             if (f.ok[t][b] && f.count[b] > 0) {
                 if (fitsAlone(f, b, f.length[t], f.width[t])
-                        || f.turns[t] && fitsAlone(f, b, f.width[t], f.length[t])) {
+                        || (f.turns[t] && fitsAlone(f, b, f.width[t], f.length[t]))) {
                     return true;
                 }
                 f.ok[t][b] = false;

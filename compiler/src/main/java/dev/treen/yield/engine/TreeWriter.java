@@ -78,7 +78,7 @@ final class TreeWriter {
         CutTree done = inner;
         for (int i = sides.size() - 1; i >= 0; i--) {
             CutTree.Cut cut = sides.get(i);
-            done = cut.first() == KEEP
+            done = cut.first().equals(KEEP)
                     ? new CutTree.Cut(cut.area(), cut.direction(), cut.position(), done, cut.second())
                     : new CutTree.Cut(cut.area(), cut.direction(), cut.position(), cut.first(), done);
         }
@@ -193,7 +193,7 @@ final class TreeWriter {
                             strip.y() + width,
                             leaf,
                             leftover(after(room, Direction.ALONG, strip.y() + width)));
-            done = done == KEEP
+            done = done.equals(KEEP)
                     ? own
                     : new CutTree.Cut(
                             new Rect(start, strip.y(), strip.right() - start, strip.width()),
