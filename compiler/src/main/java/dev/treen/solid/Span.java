@@ -1,0 +1,48 @@
+package dev.treen.solid;
+
+import java.util.List;
+
+/**
+ * The extent of something along three directions, in doubles rounded outward.
+ *
+ * <p>Two things whose spans are apart are certainly apart; nothing follows when the spans meet. This is the cheap first
+ * question before every exact one.
+ */
+record Span(double lowX, double highX, double lowY, double highY, double lowZ, double highZ) {
+
+    static Span of(List<Vec3> points) {
+        Vec3 low = points.getFirst();
+        Vec3 high = low;
+        for (Vec3 point : points) {
+            low = Box.lowest(low, point);
+            high = Box.highest(high, point);
+        }
+        return of(low, high);
+    }
+
+    static Span of(Vec3 low, Vec3 high) {
+        return new Span(low.x.lower(), high.x.upper(), low.y.lower(), high.y.upper(), low.z.lower(), high.z.upper());
+    }
+
+    /** Whether the extents certainly share no point. */
+    boolean apart(Span other) {
+        return highX < other.lowX || other.highX < lowX
+                || highY < other.lowY || other.highY < lowY
+                || highZ < other.lowZ || other.highZ < lowZ;
+    }
+
+    Span join(Span other) {
+        return new Span(
+                Math.min(lowX, other.lowX), Math.max(highX, other.highX),
+                Math.min(lowY, other.lowY), Math.max(highY, other.highY),
+                Math.min(lowZ, other.lowZ), Math.max(highZ, other.highZ));
+    }
+
+    double middle(Axis axis) {
+        return switch (axis) {
+            case X -> (lowX + highX) / 2;
+            case Y -> (lowY + highY) / 2;
+            case Z -> (lowZ + highZ) / 2;
+        };
+    }
+}
