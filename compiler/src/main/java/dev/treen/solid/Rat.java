@@ -193,7 +193,8 @@ final class Rat implements Comparable<Rat> {
             int high = Long.compare(Math.multiplyHigh(num, other.den), Math.multiplyHigh(other.num, den));
             return high != 0 ? high : Long.compareUnsigned(num * other.den, other.num * den);
         }
-        return toFraction().compareTo(other.toFraction());
+        // BigFraction's own compareTo (commons-numbers 1.2) orders two negative values the wrong way round.
+        return toFraction().subtract(other.toFraction()).signum();
     }
 
     boolean lessThan(Rat other) {
