@@ -38,7 +38,7 @@ class BoardMeasureTest {
 
     @Test
     void aHoppusFootHoldsTheAgreedAmountOfWood() {
-        // 0.03605 m³: rule U-03, an archived trade page.
+        // 0.03605 m³, as an archived page of the timber trade gives it.
         Quantity foot = OutputUnit.HOPPUS_FOOT.of(BigFraction.ONE);
         assertThat(OutputUnit.CUBIC_METRE.in(foot).orElseThrow().doubleValue()).isCloseTo(0.03605, within(5e-6));
     }
