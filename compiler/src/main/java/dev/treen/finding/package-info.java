@@ -1,6 +1,4 @@
-/**
- * What the compiler has to say about a project, as values: a code, a severity, where, why, and how to mend it.
- */
+/** What Treen has to say about a project, as plain values: one shape for the terminal, JSON and the editor. */
 @NullMarked
 package dev.treen.finding;
 

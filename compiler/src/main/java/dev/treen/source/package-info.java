@@ -1,6 +1,4 @@
-/**
- * Source files as text, positions and spans in them. Knows nothing else of the project.
- */
+/** Source files as they are, and places in them. Knows nothing of what the text means. */
 @NullMarked
 package dev.treen.source;
 
