@@ -1,0 +1,35 @@
+package dev.treen.joinery;
+
+import dev.treen.model.Measure;
+import dev.treen.model.Part;
+import dev.treen.quantity.Size;
+import dev.treen.solid.Solid;
+import java.util.Optional;
+
+/**
+ * A part with all that its joints add: the finished sizes, then with allowances the rough ones.
+ *
+ * @param length finished, over all
+ * @param roughLength finished plus allowances: what is sawn from the board; of thickness the least that comes off the saw
+ * @param solid its shape in the assembly, where it is placed
+ */
+public record FinishedPart(
+        Part part,
+        Measure length,
+        Measure width,
+        Measure thickness,
+        Measure roughLength,
+        Measure roughWidth,
+        Measure roughThickness,
+        Optional<Solid> solid) {
+
+    /** The finished size. */
+    public Size finished() {
+        return new Size(length.value(), width.value(), thickness.value());
+    }
+
+    /** The rough size. */
+    public Size rough() {
+        return new Size(roughLength.value(), roughWidth.value(), roughThickness.value());
+    }
+}

@@ -1,0 +1,19 @@
+package dev.treen.joinery;
+
+import dev.treen.model.Joint;
+import java.util.List;
+import java.util.Optional;
+
+/** A joint with its numbers settled and the work it asks for. */
+public record MadeJoint(Joint joint, List<Figure> figures, List<Work> works) {
+    /** Keeps its own copies. */
+    public MadeJoint {
+        figures = List.copyOf(figures);
+        works = List.copyOf(works);
+    }
+
+    /** The figure called {@code name}. */
+    public Optional<Figure> figure(String name) {
+        return figures.stream().filter(f -> f.name().equals(name)).findFirst();
+    }
+}

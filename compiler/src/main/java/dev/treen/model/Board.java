@@ -1,0 +1,35 @@
+package dev.treen.model;
+
+import dev.treen.source.Span;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A board or sheet on the rack, as it was measured.
+ *
+ * @param name dotted name
+ * @param nameAt where it is declared
+ * @param sheet a manufactured panel
+ * @param species as written, with underscores; empty when the project is silent
+ * @param speciesAt where it is written, or the declaration
+ * @param moisture in percent, where measured
+ */
+public record Board(
+        String name,
+        Span nameAt,
+        boolean sheet,
+        Optional<String> species,
+        Span speciesAt,
+        Measure length,
+        Measure width,
+        Measure thickness,
+        Rings rings,
+        Optional<Double> moisture,
+        List<Defect> defects,
+        Allowances allow) {
+    /** Keeps its own copy. */
+    public Board {
+        defects = List.copyOf(defects);
+    }
+
+}

@@ -1,0 +1,58 @@
+package dev.treen.model;
+
+import dev.treen.source.Span;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Two parts that a joint brings together.
+ *
+ * @param kind mitre, groove, …
+ * @param kindAt where the kind is written
+ * @param name what the joint is called in findings: its alias, or {@code groove base into front}
+ * @param statement number of the joint statement; pairs of one statement share settings
+ * @param left the part that enters, or the first of two equals
+ * @param right the part that receives, or the second
+ * @param into whether {@code left} enters {@code right}
+ * @param settings the properties given, by name
+ * @param at the pair in the file
+ * @param blockAt where a further property can be put: just inside the braces, or an empty span after the head
+ * @param hasBlock whether the statement has braces
+ */
+public record Joint(
+        String kind,
+        Span kindAt,
+        String name,
+        int statement,
+        Part left,
+        Part right,
+        boolean into,
+        Map<String, Setting> settings,
+        Span at,
+        Span blockAt,
+        boolean hasBlock) {
+    /** Keeps its own copy. */
+    public Joint {
+        settings = Map.copyOf(settings);
+    }
+
+    /** The setting called {@code property}, unless it is absent or left to Treen. */
+    public Optional<Setting> given(String property) {
+        return Optional.ofNullable(settings.get(property)).filter(s -> !s.auto());
+    }
+
+    /** The length that the project gives for {@code property}. */
+    public Optional<Measure> length(String property) {
+        return given(property)
+                .flatMap(s -> s.value() instanceof Datum.Exactly(var quantity)
+                        ? quantity.asLength().map(l -> new Measure(l, s.valueAt(), s.how()))
+                        : Optional.<Measure>empty());
+    }
+
+    /** The word that the project gives for {@code property}. */
+    public Optional<String> word(String property) {
+        return given(property)
+                .flatMap(s -> s.value() instanceof Datum.Word(String w) ? Optional.of(w) : Optional.empty());
+    }
+
+}

@@ -1,0 +1,55 @@
+package dev.treen.model;
+
+import dev.treen.quantity.Size;
+import dev.treen.source.Span;
+import java.util.Optional;
+
+/**
+ * A part with the sizes that the author wrote: seen, between its shoulders.
+ *
+ * @param name dotted name, {@code shelf[2]} for an element of an array
+ * @param nameAt where it is declared
+ * @param length along the grain
+ * @param overall which measures were written {@code overall}: then they are finished sizes, and the joints are taken off
+ * @param from the board that it comes from, where one is named
+ * @param rings the part's own, or its board's
+ */
+public record Part(
+        String name,
+        Span nameAt,
+        Measure length,
+        Measure width,
+        Measure thickness,
+        Overall overall,
+        Optional<Board> from,
+        Rings rings,
+        Optional<Placing> placing,
+        Allowances allow,
+        String doc) {
+
+    /** Which measures were written with the joints in them. */
+    public record Overall(boolean length, boolean width, boolean thickness) {
+        /** None. */
+        public static final Overall NONE = new Overall(false, false, false);
+    }
+
+    /** The seen size. */
+    public Size seen() {
+        return new Size(length.value(), width.value(), thickness.value());
+    }
+
+    /** The measure by number: length 0, width 1, thickness 2. */
+    public Measure measure(int which) {
+        return switch (which) {
+            case 0 -> length;
+            case 1 -> width;
+            case 2 -> thickness;
+            default -> throw new IllegalArgumentException("no measure " + which);
+        };
+    }
+
+    /** Two parts are the same when their names are. */
+    public boolean is(Part other) {
+        return name.equals(other.name);
+    }
+}

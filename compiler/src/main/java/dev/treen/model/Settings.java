@@ -1,0 +1,38 @@
+package dev.treen.model;
+
+import dev.treen.quantity.LengthFormat;
+import dev.treen.quantity.Unit;
+import dev.treen.source.Span;
+import java.util.Optional;
+
+/**
+ * What holds for the whole project.
+ *
+ * @param title as written, or the file's name
+ * @param units what bare numbers mean
+ * @param format how lengths are shown
+ * @param climate of the room where the piece will live; empty where the project is silent
+ * @param hand whether it is made by hand
+ * @param at where the project block is, or the start of the file
+ */
+public record Settings(
+        String title,
+        Unit units,
+        LengthFormat format,
+        Optional<ClimateRange> climate,
+        boolean hand,
+        Allowances allow,
+        Span at) {
+
+    /**
+     * The air of the room through the year.
+     *
+     * @param humidityLow percent, driest
+     * @param humidityHigh percent, dampest
+     * @param coldest °C
+     * @param warmest °C
+     */
+    public record ClimateRange(
+            double humidityLow, double humidityHigh, double coldest, double warmest, Span humidityAt,
+            Span temperatureAt) {}
+}

@@ -1,0 +1,60 @@
+package dev.treen.model;
+
+import java.util.List;
+
+/** What kind of value a property takes. */
+public sealed interface Shape {
+    /** How a message and the reference name it: "a length", "one of `flat`, `rift`". */
+    String phrase();
+
+    /** The kinds that need no more words. */
+    enum Plain implements Shape {
+        LENGTH("a length, as `9` or `3/8in`"), SIZE_2("two measures, as `5 x 4`"), SIZE_3(
+                "three measures, as `900 x 140 x 27`"), POINT_2("two lengths, as `310, 45`"), POINT_3(
+                        "three lengths, as `0, -9, 0`"), ANGLE("an angle, as `45deg` or `1:8`"), PERCENT(
+                                "a percentage, as `9%`"), PERCENT_RANGE(
+                                        "a range of percentages, as `35%..65%`"), TEMPERATURE_RANGE(
+                                                "a range of temperatures, as `18degC..24degC`"), COUNT(
+                                                        "a whole number"), TEXT("text in quotes"), DIRECTION(
+                                                                "a direction: right, left, back, front, up or down"), SPECIES(
+                                                                        "a species, as `black_cherry`"), BOARD(
+                                                                                "the name of a board or sheet"), PART(
+                                                                                        "the name of a part"), RINGS(
+                                                                                                "flat, rift, quarter or an angle");
+
+        private final String phrase;
+
+        Plain(String phrase) {
+            this.phrase = phrase;
+        }
+
+        @Override
+        public String phrase() {
+            return phrase;
+        }
+    }
+
+    /** A length, or {@code auto}: then Treen chooses by the rule in the property's documentation. */
+    record LengthOrAuto() implements Shape {
+        @Override
+        public String phrase() {
+            return "a length or `auto`";
+        }
+    }
+
+    /** One of a few words. */
+    record OneOf(List<String> words) implements Shape {
+        @Override
+        public String phrase() {
+            return "one of `" + String.join("`, `", words) + "`";
+        }
+    }
+
+    /** A block of properties of its own. */
+    record Inner(BlockSchema schema) implements Shape {
+        @Override
+        public String phrase() {
+            return "a block `{ … }`";
+        }
+    }
+}
