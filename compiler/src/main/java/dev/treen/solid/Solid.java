@@ -21,6 +21,7 @@ public final class Solid {
 
     private final List<Convex> pieces;
     private @Nullable Surface surface;
+    private @Nullable Span span;
 
     private Solid(List<Convex> pieces) {
         this.pieces = List.copyOf(pieces);
@@ -84,6 +85,16 @@ public final class Solid {
     /** The smallest box along the axes around the solid, or nothing for an empty one. */
     public Optional<Box> bounds() {
         return pieces.stream().map(Convex::bounds).reduce(Box::join);
+    }
+
+    /** The extent of all pieces together; the solid must not be empty. */
+    Span span() {
+        Span known = span;
+        if (known == null) {
+            known = pieces.stream().map(Convex::span).reduce(Span::join).orElseThrow();
+            span = known;
+        }
+        return known;
     }
 
     /** The true surface: faces without seams, and edges between faces of different planes. Worked out once. */

@@ -31,6 +31,11 @@ record Span(double lowX, double highX, double lowY, double highY, double lowZ, d
                 || highZ < other.lowZ || other.highZ < lowZ;
     }
 
+    /** The extent together with everything beyond it in the third direction. */
+    Span openTowardsZ() {
+        return new Span(lowX, highX, lowY, highY, lowZ, Double.MAX_VALUE);
+    }
+
     Span join(Span other) {
         return new Span(
                 Math.min(lowX, other.lowX), Math.max(highX, other.highX),

@@ -135,6 +135,10 @@ public final class Vec3 {
                 x.times(other.y).minus(y.times(other.x)));
     }
 
+    Rat square() {
+        return inner(this);
+    }
+
     /** The squared length, which is exact where the length itself may have a root in it. */
     public BigFraction lengthSquared() {
         return inner(this).toFraction();

@@ -1,0 +1,17 @@
+package dev.treen.solid;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.Set;
+
+/** Unmodifiable sets that keep the order of their making, so that results read the same every time. */
+final class Sets {
+
+    private Sets() {
+    }
+
+    static <T> Set<T> ordered(Collection<T> items) {
+        return Collections.unmodifiableSet(new LinkedHashSet<>(items));
+    }
+}
