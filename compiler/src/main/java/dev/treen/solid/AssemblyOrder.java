@@ -58,8 +58,7 @@ public sealed interface AssemblyOrder {
      *
      * @param questions how many pairs of parts were looked at
      */
-    record Unknown(int questions) implements AssemblyOrder {
-    }
+    record Unknown(int questions) implements AssemblyOrder {}
 
     /** The bound used by {@link #of(List)}: enough for some hundreds of parts. */
     int USUAL_BOUND = 500_000;

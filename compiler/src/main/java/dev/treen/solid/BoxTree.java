@@ -19,8 +19,7 @@ final class BoxTree {
     private final List<Span> spans;
     private final @Nullable Node root;
 
-    private record Node(Span span, List<Integer> items, List<Node> children) {
-    }
+    private record Node(Span span, List<Integer> items, List<Node> children) {}
 
     BoxTree(List<Span> spans) {
         this.spans = spans;
@@ -100,6 +99,5 @@ final class BoxTree {
     }
 
     /** Two different things. */
-    record Pair(int first, int second) {
-    }
+    record Pair(int first, int second) {}
 }

@@ -15,11 +15,9 @@ import java.util.Map;
  */
 public record Contact(Region region, Origin first, Origin second) {
 
-    private record Key(Plane plane, Origin first, Origin second) {
-    }
+    private record Key(Plane plane, Origin first, Origin second) {}
 
-    private record Side2(Convex piece, Facet facet) {
-    }
+    private record Side2(Convex piece, Facet facet) {}
 
     /** All areas of contact, one for each plane and pair of origins; touching along an edge or at a point is none. */
     public static List<Contact> between(Solid a, Solid b) {

@@ -62,7 +62,8 @@ public final class Directions {
             return low;
         }
         Rat next = floor.plus(Rat.ONE);
-        return next.compareTo(high) <= 0 ? next
+        return next.compareTo(high) <= 0
+                ? next
                 : floor.plus(simplest(high.minus(floor).inverse(), low.minus(floor).inverse()).inverse());
     }
 

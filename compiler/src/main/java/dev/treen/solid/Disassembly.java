@@ -26,8 +26,7 @@ final class Disassembly {
     private int questions;
 
     /** A group that leaves and the arrow it leaves along. */
-    private record Exit(BitSet group, Vec3 way) {
-    }
+    private record Exit(BitSet group, Vec3 way) {}
 
     Disassembly(List<Placed> parts, List<Vec3> ways, int bound) {
         this.parts = List.copyOf(parts);

@@ -76,7 +76,7 @@ public final class Distance {
                 int j = loop[(i + 1) % loop.length];
                 // Each edge is seen from both its faces, in opposite ways; one is enough.
                 if (loop[i] < j) {
-                    edges.add(new Vec3[] {piece.vertices().get(loop[i]), piece.vertices().get(j)});
+                    edges.add(new Vec3[]{piece.vertices().get(loop[i]), piece.vertices().get(j)});
                 }
             }
         }

@@ -45,8 +45,7 @@ public record Drawing(View view, List<Stroke> strokes, List<Fill> fills) {
         return strokes.stream().filter(stroke -> !stroke.visible()).toList();
     }
 
-    private record Layer(boolean visible, String part) {
-    }
+    private record Layer(boolean visible, String part) {}
 
     private static List<Stroke> strokes(List<Placed> parts, Occlusion occlusion) {
         Map<Line2, Map<Layer, List<Intervals.Stretch>>> lines = new LinkedHashMap<>();

@@ -19,8 +19,7 @@ final class HiddenStretch {
     private boolean right = true;
 
     /** A face's plane along the edge: value at its start, change along it, towards the viewer and aside. */
-    private record Condition(Rat start, Rat along, Rat towards, Rat aside) {
-    }
+    private record Condition(Rat start, Rat along, Rat towards, Rat aside) {}
 
     HiddenStretch(Vec3 from, Vec3 way, Vec3 toViewer, Vec3 aside) {
         this.from = from;

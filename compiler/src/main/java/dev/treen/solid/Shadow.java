@@ -53,8 +53,7 @@ final class Shadow {
     }
 
     /** A face over its shadow. */
-    record Cover(Plane plane, Poly shadow) {
-    }
+    record Cover(Plane plane, Poly shadow) {}
 
     /** The faces of a piece that look along the arrow ({@code sign} plus one) or against it (minus one). */
     List<Cover> faces(Convex piece, int sign) {

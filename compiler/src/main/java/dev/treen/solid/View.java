@@ -91,6 +91,5 @@ public record View(Vec3 toViewer, Vec3 right, Vec3 up) {
      * @param x to the right, in millimetres
      * @param y up, in millimetres
      */
-    public record Spot(double x, double y) {
-    }
+    public record Spot(double x, double y) {}
 }
