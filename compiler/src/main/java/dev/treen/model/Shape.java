@@ -9,18 +9,22 @@ public sealed interface Shape {
 
     /** The kinds that need no more words. */
     enum Plain implements Shape {
-        LENGTH("a length, as `9` or `3/8in`"), SIZE_2("two measures, as `5 x 4`"), SIZE_3(
-                "three measures, as `900 x 140 x 27`"), POINT_2("two lengths, as `310, 45`"), POINT_3(
-                        "three lengths, as `0, -9, 0`"), ANGLE("an angle, as `45deg` or `1:8`"), PERCENT(
-                                "a percentage, as `9%`"), PERCENT_RANGE(
-                                        "a range of percentages, as `35%..65%`"), TEMPERATURE_RANGE(
-                                                "a range of temperatures, as `18degC..24degC`"), COUNT(
-                                                        "a whole number"), TEXT("text in quotes"), DIRECTION(
-                                                                "a direction: right, left, back, front, up or down"), SPECIES(
-                                                                        "a species, as `black_cherry`"), BOARD(
-                                                                                "the name of a board or sheet"), PART(
-                                                                                        "the name of a part"), RINGS(
-                                                                                                "flat, rift, quarter or an angle");
+        LENGTH("a length, as `9` or `3/8in`"),
+        SIZE_2("two measures, as `5 x 4`"),
+        SIZE_3("three measures, as `900 x 140 x 27`"),
+        POINT_2("two lengths, as `310, 45`"),
+        POINT_3("three lengths, as `0, -9, 0`"),
+        ANGLE("an angle, as `45deg` or `1:8`"),
+        PERCENT("a percentage, as `9%`"),
+        PERCENT_RANGE("a range of percentages, as `35%..65%`"),
+        TEMPERATURE_RANGE("a range of temperatures, as `18degC..24degC`"),
+        COUNT("a whole number"),
+        TEXT("text in quotes"),
+        DIRECTION("a direction: right, left, back, front, up or down"),
+        SPECIES("a species, as `black_cherry`"),
+        BOARD("the name of a board or sheet"),
+        PART("the name of a part"),
+        RINGS("flat, rift, quarter or an angle");
 
         private final String phrase;
 

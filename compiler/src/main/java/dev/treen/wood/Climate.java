@@ -25,8 +25,7 @@ public sealed interface Climate {
      * @param temperatureTo greatest temperature in degrees Celsius
      */
     record Range(double humidityFrom, double humidityTo, double temperatureFrom, double temperatureTo)
-            implements
-                Climate {
+            implements Climate {
         @Override
         public Emc wettest() {
             return EquilibriumMoisture.at(

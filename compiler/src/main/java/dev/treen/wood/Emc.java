@@ -25,6 +25,5 @@ public sealed interface Emc {
      * @param citation where the range comes from
      */
     record OutOfRange(String what, double given, double from, double to, String unit, Citation citation)
-            implements
-                Emc {}
+            implements Emc {}
 }

@@ -17,8 +17,7 @@ public record SheetGood(
         double changePerTenHumidity,
         OptionalDouble modulusOfElasticity,
         Citation citation)
-        implements
-            Material {
+        implements Material {
 
     static SheetGood of(Csv.Row row) {
         return new SheetGood(

@@ -21,8 +21,7 @@ public record Species(
         Optional<Coefficients> coefficients,
         Optional<Shrinkage> shrinkage,
         Optional<Strength> strength)
-        implements
-            Material {
+        implements Material {
 
     /** The two great classes of trees. */
     public enum Kind {

@@ -21,8 +21,7 @@ public record Layout(
         Bound bound,
         boolean proved,
         long steps)
-        implements
-            Outcome {
+        implements Outcome {
 
     /** Keeps its own copies of the lists. */
     public Layout {
