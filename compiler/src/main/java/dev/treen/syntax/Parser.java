@@ -1,0 +1,75 @@
+package dev.treen.syntax;
+
+import dev.treen.finding.Finding;
+import dev.treen.finding.FindingKind;
+import dev.treen.grammar.TreenLexer;
+import dev.treen.source.SourceFile;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import org.antlr.v4.runtime.CommonToken;
+
+/** Reads a file into its tree. Reading never fails: what cannot be read becomes a finding beside what can. */
+public final class Parser {
+    /** The most characters that one file may have. */
+    public static final int MOST_CHARACTERS = 4 * 1024 * 1024;
+
+    private Parser() {
+    }
+
+    /** The tree of a file, with everything that reading it found. */
+    public static SyntaxTree parse(SourceFile file) {
+        String text = file.text();
+        if (text.length() > MOST_CHARACTERS) {
+            return refused(file, SyntaxFindings.FILE_TOO_LARGE, 0, 0, "this file is longer than Treen reads: "
+                    + text.length() + " characters, and " + MOST_CHARACTERS + " are the most");
+        }
+        int nul = text.indexOf('\0');
+        if (nul >= 0) {
+            return refused(file, SyntaxFindings.NOT_TEXT, nul, nul + 1, "this file is not plain text");
+        }
+        FindingList findings = new FindingList();
+        Scanned scanned = TokenReader.scan(file, findings);
+        List<RawStatement> raw = BlockReader.split(file, scanned.read(), findings);
+        BitSet names = new BitSet();
+        List<Statement> statements = new TreeBuilder(file, scanned, findings, names).build(raw);
+        return new SyntaxTree(file, statements, tokens(scanned.all(), names), findings.sorted());
+    }
+
+    private static SyntaxTree refused(SourceFile file, FindingKind kind, int start, int end, String headline) {
+        Finding finding = Finding.of(kind, file.span(start, end), headline).build();
+        return new SyntaxTree(file, List.of(), List.of(), List.of(finding));
+    }
+
+    private static List<Token> tokens(List<CommonToken> all, BitSet names) {
+        List<Token> tokens = new ArrayList<>(all.size());
+        for (CommonToken token : all) {
+            int start = token.getStartIndex();
+            Token.Kind kind = kind(token, names.get(start));
+            tokens.add(new Token(kind, start, token.getStopIndex() + 1));
+        }
+        return List.copyOf(tokens);
+    }
+
+    private static Token.Kind kind(CommonToken token, boolean isName) {
+        if (TokenReader.isWord(token)) {
+            return isName || token.getType() == TreenLexer.NAME ? Token.Kind.NAME : Token.Kind.WORD;
+        }
+        if (TokenReader.isReserved(token)) {
+            return Token.Kind.RESERVED;
+        }
+        return switch (token.getType()) {
+            case TreenLexer.NUMBER, TreenLexer.FRACTION -> Token.Kind.NUMBER;
+            case TreenLexer.UNIT -> Token.Kind.UNIT;
+            case TreenLexer.TEXT, TreenLexer.OPEN_TEXT -> Token.Kind.TEXT;
+            case TreenLexer.LBRACE, TreenLexer.RBRACE, TreenLexer.LPAREN, TreenLexer.RPAREN, TreenLexer.LBRACK,
+                    TreenLexer.RBRACK ->
+                Token.Kind.BRACKET;
+            case TreenLexer.NEW_LINE -> Token.Kind.NEW_LINE;
+            case TreenLexer.DOC_COMMENT -> Token.Kind.DOC_COMMENT;
+            case TreenLexer.COMMENT, TreenLexer.OPEN_COMMENT -> Token.Kind.COMMENT;
+            case TreenLexer.STRAY -> Token.Kind.STRAY;
+            default -> Token.Kind.MARK;
+        };
+    }
+}
