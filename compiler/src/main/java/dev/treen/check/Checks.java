@@ -1,0 +1,135 @@
+package dev.treen.check;
+
+import dev.treen.finding.Finding;
+import dev.treen.finding.FindingKind;
+import dev.treen.finding.Severity;
+import dev.treen.joinery.Joined;
+import dev.treen.joinery.JoineryFindings;
+import dev.treen.model.Acceptance;
+import dev.treen.model.ModelFindings;
+import dev.treen.source.Span;
+import dev.treen.syntax.SyntaxFindings;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Every check, run over a project; then what the project accepts is taken away and the rest put in order. */
+public final class Checks {
+    /** More findings than this in one file help nobody. */
+    public static final int MOST_IN_A_FILE = 100;
+
+    private static final FindingKind WITHOUT_REASON = FindingKind.error("accept-without-reason",
+            "A finding is accepted without a reason");
+    private static final FindingKind MATCHES_NOTHING = FindingKind.warning("accept-matches-nothing",
+            "An accepted finding is not there");
+    private static final FindingKind CANNOT_ACCEPT = FindingKind.error("accept-of-an-error",
+            "An error cannot be accepted");
+    private static final FindingKind AND_MORE = FindingKind.note("and-more", "There are more findings");
+
+    private static final List<Check> ALL = List.of(
+            new KnownSpecies(),
+            new PanelTight(),
+            new PanelLoose(),
+            new ShoulderTight(),
+            new GrooveDepth(),
+            new GrooveNearEdge(),
+            new TongueAgainstGroove(),
+            new BoardTooSmall());
+
+    private Checks() {
+    }
+
+    /** The kinds of finding of all layers up to here. */
+    public static List<FindingKind> kinds() {
+        List<FindingKind> kinds = new ArrayList<>(SyntaxFindings.all());
+        kinds.addAll(ModelFindings.all());
+        kinds.addAll(JoineryFindings.all());
+        ALL.forEach(check -> kinds.addAll(check.kinds()));
+        kinds.addAll(List.of(WITHOUT_REASON, MATCHES_NOTHING, CANNOT_ACCEPT, AND_MORE));
+        return kinds;
+    }
+
+    /** The project with all that Treen has to say of it. */
+    public static Checked check(Joined joined) {
+        List<Finding> found = new ArrayList<>(joined.project().findings());
+        found.addAll(joined.findings());
+        ALL.forEach(check -> found.addAll(check.run(joined)));
+        return new Checked(joined, settled(found, joined.project().acceptances()));
+    }
+
+    /** Accepted findings away, in the order of their places, at most a hundred a file. */
+    private static List<Finding> settled(List<Finding> found, List<Acceptance> acceptances) {
+        Set<Finding> left = new LinkedHashSet<>(found);
+        for (Acceptance acceptance : acceptances) {
+            accept(acceptance, left);
+        }
+        List<Finding> ordered = new ArrayList<>(left);
+        ordered.sort(Comparator.comparing((Finding f) -> f.at().file().name())
+                .thenComparingInt(f -> f.at().start())
+                .thenComparing(Finding::code));
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        List<Finding> shown = new ArrayList<>();
+        for (Finding each : ordered) {
+            if (counts.merge(each.at().file().name(), 1, Integer::sum) <= MOST_IN_A_FILE) {
+                shown.add(each);
+            }
+        }
+        counts.forEach((file, count) -> {
+            if (count > MOST_IN_A_FILE) {
+                Span at = shown.stream()
+                        .filter(f -> f.at().file().name().equals(file))
+                        .reduce((a, b) -> b)
+                        .orElseThrow()
+                        .at();
+                shown.add(Finding
+                        .of(AND_MORE, at, "There are " + (count - MOST_IN_A_FILE) + " more findings in this file")
+                        .build());
+            }
+        });
+        return shown;
+    }
+
+    private static void accept(Acceptance acceptance, Set<Finding> left) {
+        if (acceptance.because().filter(b -> !b.isBlank()).isEmpty()) {
+            left.add(Finding.of(
+                    WITHOUT_REASON,
+                    acceptance.at().endPoint(),
+                    "`" + acceptance.code() + "` is accepted without a reason")
+                    .because("Whoever makes it again wants to know why this is right here.")
+                    .found("Write `because \"…\"` at the end of the line.")
+                    .build());
+            return;
+        }
+        List<Finding> matching = left.stream()
+                .filter(f -> f.code().equals(acceptance.code()))
+                .filter(f -> acceptance.on().isEmpty() || f.subjects().stream().anyMatch(acceptance.on()::contains))
+                .toList();
+        if (matching.isEmpty()) {
+            left.add(Finding.of(
+                    MATCHES_NOTHING,
+                    acceptance.codeAt(),
+                    "There is no `" + acceptance.code() + "` to accept"
+                            + (acceptance.on().isEmpty()
+                                    ? ""
+                                    : " on `" + String.join("`, `", acceptance.on()) + "`"))
+                    .because("A line that accepts nothing hides the next finding of its kind.")
+                    .build());
+        }
+        for (Finding finding : matching) {
+            if (finding.severity() == Severity.ERROR) {
+                left.add(Finding.of(
+                        CANNOT_ACCEPT,
+                        acceptance.codeAt(),
+                        "`" + acceptance.code() + "` is an error here and cannot be accepted")
+                        .related(finding.at(), finding.headline())
+                        .build());
+            } else {
+                left.remove(finding);
+            }
+        }
+    }
+}

@@ -1,0 +1,63 @@
+package dev.treen.joinery;
+
+import dev.treen.model.JointSchema;
+import dev.treen.model.Measure;
+import dev.treen.model.PropertySchema;
+import dev.treen.model.Shape;
+import dev.treen.solid.Side;
+import java.util.List;
+import java.util.Optional;
+
+/** A butt joint: one part runs through and covers the end of the other (rules of the trade J-01). */
+final class Butt implements JointKind {
+    private static final JointSchema SCHEMA = JointSchema.to(
+            "butt",
+            "One part runs through; the other stops at its face. End grain holds no glue to speak of: nail, screw or"
+                    + " dowel it.",
+            "joint butt side to top { through top }",
+            List.of(PropertySchema.optional(
+                    "through", Shape.Plain.PART, "the left part", "Which of the two runs through to the outside.")));
+
+    @Override
+    public JointSchema schema() {
+        return SCHEMA;
+    }
+
+    @Override
+    public Effect make(Meeting meeting, Surroundings surroundings) {
+        if (meeting.face().isPresent()) {
+            return Effect.of(List.of(), List.of(), List.of());
+        }
+        boolean rightRuns = meeting.joint()
+                .word("through")
+                .filter(meeting.joint().right().name()::equals)
+                .isPresent();
+        Optional<Side> end = rightRuns ? meeting.endOfRight() : meeting.endOfLeft();
+        if (end.isEmpty()) {
+            return Effect.only(Groove.meetsWrongly(
+                    meeting, "A butt joint wants the end of one part at the face or the edge of the other."));
+        }
+        Meeting.Placed runs = rightRuns ? meeting.right() : meeting.left();
+        Meeting.Placed stops = rightRuns ? meeting.left() : meeting.right();
+        Measure added = Mitre.named(
+                stops.along(end.get().axis()), "runs past " + stops.part().name());
+        return Effect.of(List.of(new Addition(runs.part().name(), end.get(), added)), List.of(), List.of());
+    }
+
+    @Override
+    public List<Work> works(List<MadeJoint> statement) {
+        List<String> parts = Rebate.names(statement);
+        return List.of(
+                Work.of(Work.Stage.AFTER_LENGTH, "Shoot the ends square", parts, "shooting board"),
+                new Work(
+                        Work.Stage.GLUE,
+                        "Nail, screw or dowel the butt joints; glue alone does not hold end grain",
+                        parts,
+                        List.of(),
+                        "drill, hammer or screwdriver",
+                        List.of(),
+                        "",
+                        "corners square",
+                        "Bore pilot holes near ends, so that the wood does not split."));
+    }
+}

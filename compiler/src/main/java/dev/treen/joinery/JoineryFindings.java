@@ -1,0 +1,28 @@
+package dev.treen.joinery;
+
+import dev.treen.finding.FindingKind;
+import java.util.List;
+
+/** The kinds of finding that making joints raises. */
+public final class JoineryFindings {
+    /** Parts that are joined and lie apart. */
+    public static final FindingKind DO_NOT_MEET = FindingKind.error("parts-do-not-meet",
+            "Parts that are joined do not touch");
+    /** Parts that are joined and lie in each other. */
+    public static final FindingKind OVERLAP = FindingKind.error("parts-overlap",
+            "Parts that are joined fill the same space");
+    /** A joint whose parts have no place. */
+    public static final FindingKind NEEDS_PLACE = FindingKind.error("joint-needs-place",
+            "A joint needs to know where its parts lie");
+    /** Parts that meet in a way that the joint cannot have. */
+    public static final FindingKind MEETS_WRONGLY = FindingKind.error("meets-wrongly",
+            "The parts meet in another way than the joint wants");
+
+    private JoineryFindings() {
+    }
+
+    /** All of them. */
+    public static List<FindingKind> all() {
+        return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY);
+    }
+}

@@ -1,0 +1,16 @@
+package dev.treen.joinery;
+
+import dev.treen.model.JointSchema;
+import java.util.List;
+
+/** A kind of joint: all that is known of it in one place. To add one, write a class and name it in {@link JointKinds}. */
+public interface JointKind {
+    /** How the language writes it. */
+    JointSchema schema();
+
+    /** What it does to its two parts. */
+    Effect make(Meeting meeting, Surroundings surroundings);
+
+    /** The work of all pairs of one statement, which share their settings. Never empty lists of parts. */
+    List<Work> works(List<MadeJoint> statement);
+}

@@ -1,0 +1,84 @@
+package dev.treen.joinery;
+
+import dev.treen.model.Joint;
+import dev.treen.model.Measure;
+import dev.treen.model.Part;
+import dev.treen.model.Placing;
+import dev.treen.quantity.Length;
+import dev.treen.solid.Axis;
+import dev.treen.solid.Box;
+import dev.treen.solid.BoxContact;
+import dev.treen.solid.Side;
+import dev.treen.solid.Vec3;
+import java.util.Optional;
+
+/**
+ * A joint with its two parts where they lie.
+ *
+ * @param joint what the project says
+ * @param left the seen box of the left part
+ * @param right the seen box of the right part
+ * @param contact how they lie to each other
+ */
+public record Meeting(Joint joint, Placed left, Placed right, BoxContact contact) {
+
+    /** A part and the box that its seen size fills. */
+    public record Placed(Part part, Placing placing, Box box) {
+        /** The part in its place, where it has one. */
+        static Optional<Placed> of(Part part) {
+            return part.placing().map(placing -> new Placed(part, placing, box(part, placing)));
+        }
+
+        private static Box box(Part part, Placing placing) {
+            Vec3 at = Vec3.of(placing.at().get(0), placing.at().get(1), placing.at().get(2));
+            Vec3 size = Vec3.of(extent(part, placing, 0), extent(part, placing, 1), extent(part, placing, 2));
+            return Box.at(at, size);
+        }
+
+        private static Length extent(Part part, Placing placing, int axis) {
+            return part.measure(placing.measureAlong(axis)).value();
+        }
+
+        /** How far the part reaches along {@code axis}, as a measure with its derivation. */
+        public Measure along(Axis axis) {
+            return part.measure(placing.measureAlong(Axes.number(axis)));
+        }
+
+        /** The axis of its grain. */
+        public Axis grain() {
+            return Axes.of(placing.length().axis());
+        }
+
+        /** Which measure lies along {@code axis}: length 0, width 1, thickness 2. */
+        public int measure(Axis axis) {
+            return placing.measureAlong(Axes.number(axis));
+        }
+    }
+
+    /** The side of the left part that touches the right one, where they meet on a surface. */
+    Optional<Side> face() {
+        return contact instanceof BoxContact.FaceToFace face ? Optional.of(face.side()) : Optional.empty();
+    }
+
+    /** The corner, where they meet along an edge. */
+    Optional<BoxContact.Edge> edge() {
+        return contact instanceof BoxContact.Edge edge ? Optional.of(edge) : Optional.empty();
+    }
+
+    /** The side of the left part, at a corner, at the end of its own grain. */
+    Optional<Side> endOfLeft() {
+        return edge().flatMap(edge -> first(edge, left.grain()));
+    }
+
+    /** The side of the right part, at a corner, at the end of its own grain. */
+    Optional<Side> endOfRight() {
+        return edge().flatMap(edge -> first(edge, right.grain())).map(Side::opposite);
+    }
+
+    private static Optional<Side> first(BoxContact.Edge edge, Axis grain) {
+        if (edge.first().axis() == grain) {
+            return Optional.of(edge.first());
+        }
+        return edge.second().axis() == grain ? Optional.of(edge.second()) : Optional.empty();
+    }
+}

@@ -1,0 +1,126 @@
+package dev.treen.model;
+
+import dev.treen.finding.Finding;
+import dev.treen.quantity.Length;
+import dev.treen.source.Span;
+import dev.treen.syntax.Expr;
+import dev.treen.syntax.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads boards and sheets with their flaws. */
+final class BoardReader {
+    private static final List<String> DISCS = List.of("knot", "worm");
+    private static final List<String> LINES = List.of("check", "pith");
+    private static final List<String> PATCHES = List.of("wane", "sapwood", "punky");
+    private static final double WETTEST = 60;
+
+    private final Session session;
+    private final Reader reader;
+    private final SettingsReader settings;
+    private final Allowances standard;
+
+    BoardReader(Session session, Reader reader, SettingsReader settings, Allowances standard) {
+        this.session = session;
+        this.reader = reader;
+        this.settings = settings;
+        this.standard = standard;
+    }
+
+    Optional<Board> read(Statement.Board statement, String path, Properties properties) {
+        Optional<List<Measure>> size = properties.one("size").flatMap(g -> reader.sizes(g, 3));
+        if (properties.one("size").isEmpty()) {
+            session.add(Finding.of(
+                    ModelFindings.MISSING_PROPERTY,
+                    statement.name().span(),
+                    "The board `" + path + "` has no `size`")
+                    .found("Write `size` with its length along the grain, its width and its thickness.")
+                    .about(path)
+                    .build());
+        }
+        Optional<Expr.Word> species = properties.one("species")
+                .flatMap(g -> reader.anyWord(g, Shape.Plain.SPECIES.phrase()));
+        Rings rings = properties.one("rings").flatMap(reader::rings).orElse(Rings.ASSUMED);
+        Optional<Double> moisture = properties.one("moisture").flatMap(g -> reader.percent(g, WETTEST));
+        List<Defect> defects = defects(properties);
+        Allowances allow = settings.allowances(properties, standard);
+        return size.map(s -> new Board(
+                path,
+                statement.name().span(),
+                statement.sheet(),
+                species.map(Expr.Word::name),
+                species.map(Expr.Word::span).orElse(statement.name().span()),
+                s.get(0),
+                s.get(1),
+                s.get(2),
+                rings,
+                moisture,
+                defects,
+                allow));
+    }
+
+    private List<Defect> defects(Properties properties) {
+        List<Defect> found = new ArrayList<>();
+        DISCS.forEach(kind -> properties.all(kind).forEach(g -> disc(kind, g).ifPresent(found::add)));
+        LINES.forEach(kind -> properties.all(kind).forEach(g -> line(kind, g).ifPresent(found::add)));
+        PATCHES.forEach(kind -> properties.all(kind).forEach(g -> patch(kind, g).ifPresent(found::add)));
+        return found;
+    }
+
+    private Properties inside(Properties.Given given, BlockSchema schema) {
+        Properties properties = Properties.read(session, schema, given.property().body(), given.scope(),
+                Optional.empty());
+        for (PropertySchema each : schema.properties()) {
+            if (each.needed() && properties.one(each.name()).isEmpty()) {
+                Span at = given.property().name().span();
+                session.add(Finding.of(
+                        ModelFindings.MISSING_PROPERTY,
+                        at,
+                        "This `" + given.property().name().text() + "` has no `" + each.name() + "`")
+                        .found("Write it as `" + schema.example() + "`.")
+                        .build());
+            }
+        }
+        return properties;
+    }
+
+    private Optional<Defect> disc(String kind, Properties.Given given) {
+        Properties inside = inside(given, Schemas.DISC);
+        Optional<List<Length>> at = inside.one("at").flatMap(g -> reader.point(g, 2));
+        Optional<Measure> radius = inside.one("radius").flatMap(g -> reader.size("radius", g));
+        return at.flatMap(p -> radius.map(r -> new Defect.Disc(
+                kind, p.get(0), p.get(1), r.value(), given.property().span())));
+    }
+
+    private Optional<Defect> line(String kind, Properties.Given given) {
+        Properties inside = inside(given, Schemas.LINE);
+        Optional<List<Length>> from = inside.one("from").flatMap(g -> reader.point(g, 2));
+        Optional<List<Length>> to = inside.one("to").flatMap(g -> reader.point(g, 2));
+        Length width = inside.one("width")
+                .flatMap(g -> reader.size("width", g))
+                .map(Measure::value)
+                .orElse(Length.ofMm(1));
+        return from.flatMap(a -> to.map(b -> new Defect.Line(
+                kind,
+                a.get(0),
+                a.get(1),
+                b.get(0),
+                b.get(1),
+                width,
+                given.property().span())));
+    }
+
+    private Optional<Defect> patch(String kind, Properties.Given given) {
+        Properties inside = inside(given, Schemas.PATCH);
+        Optional<List<Length>> at = inside.one("at").flatMap(g -> reader.point(g, 2));
+        Optional<List<Measure>> size = inside.one("size").flatMap(g -> reader.sizes(g, 2));
+        return at.flatMap(p -> size.map(s -> new Defect.Patch(
+                kind,
+                p.get(0),
+                p.get(1),
+                s.get(0).value(),
+                s.get(1).value(),
+                given.property().span())));
+    }
+}

@@ -1,0 +1,20 @@
+package dev.treen.model;
+
+import java.util.List;
+
+/**
+ * A project with what an editor asks beside it.
+ *
+ * @param project the project
+ * @param symbols what is declared, in the order of the file
+ * @param usages where names are used, with their values
+ * @param bareNumbers figures without a unit that were read as lengths
+ */
+public record Evaluation(Project project, List<Symbol> symbols, List<Usage> usages, List<Measure> bareNumbers) {
+    /** Keeps its own copies. */
+    public Evaluation {
+        symbols = List.copyOf(symbols);
+        usages = List.copyOf(usages);
+        bareNumbers = List.copyOf(bareNumbers);
+    }
+}

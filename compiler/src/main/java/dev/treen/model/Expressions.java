@@ -1,0 +1,283 @@
+package dev.treen.model;
+
+import dev.treen.finding.Edit;
+import dev.treen.finding.Finding;
+import dev.treen.finding.NearWords;
+import dev.treen.finding.Remedy;
+import dev.treen.quantity.Outcome;
+import dev.treen.quantity.Quantity;
+import dev.treen.source.Span;
+import dev.treen.syntax.Expr;
+import dev.treen.syntax.Name;
+import dev.treen.syntax.Operator;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+
+/** Works out expressions. A fault is reported once, where it is; its value is unknown from there on. */
+final class Expressions {
+    private final Session session;
+    private final Arithmetic arithmetic;
+
+    Expressions(Session session) {
+        this.session = session;
+        this.arithmetic = new Arithmetic(session);
+    }
+
+    static Derived unknown(Span at) {
+        return new Derived(Datum.UNKNOWN, Derivation.written("", Datum.UNKNOWN, at));
+    }
+
+    private static Derived written(Datum value, Span at) {
+        return new Derived(value, Derivation.written("", value, at));
+    }
+
+    Derived evaluate(Expr expr, Scope scope) {
+        return switch (expr) {
+            case Expr.Figure figure -> figure(figure, scope);
+            case Expr.SlopeFigure slope -> slope(slope);
+            case Expr.Text text -> written(new Datum.Text(text.value()), text.span());
+            case Expr.Truth truth -> written(new Datum.Truth(truth.value()), truth.span());
+            case Expr.Word word -> word(word, scope);
+            case Expr.Member member -> member(member, scope);
+            case Expr.Element element -> element(element, scope);
+            case Expr.Prefix prefix -> prefix(prefix, scope);
+            case Expr.Infix infix -> arithmetic.infix(
+                    infix, evaluate(infix.left(), scope), evaluate(infix.right(), scope));
+            case Expr.Sizes sizes -> sizes(sizes, scope);
+            case Expr.Between between -> between(between, scope);
+            case Expr.Choice choice -> choice(choice, scope);
+            case Expr.Call call -> call(call, scope);
+            case Expr.Missing missing -> unknown(missing.span());
+        };
+    }
+
+    private static Derived figure(Expr.Figure figure, Scope scope) {
+        Datum value = figure.unit()
+                .<Datum>map(unit -> new Datum.Exactly(unit.of(figure.amount())))
+                .orElseGet(() -> new Datum.Bare(figure.amount(), scope.units()));
+        return written(value, figure.span());
+    }
+
+    private Derived slope(Expr.SlopeFigure slope) {
+        return switch (dev.treen.quantity.Slope.of(slope.rise(), slope.run())) {
+            case Outcome.Got<dev.treen.quantity.Slope>(var found) ->
+                written(new Datum.Exactly(Quantity.of(found.toAngle())), slope.span());
+            case Outcome.Refused<dev.treen.quantity.Slope>(var why) -> {
+                session.add(Finding.of(ModelFindings.OUT_OF_RANGE, slope.span(), "The slope is not possible")
+                        .found(why.text())
+                        .build());
+                yield unknown(slope.span());
+            }
+        };
+    }
+
+    private Derived word(Expr.Word word, Scope scope) {
+        Optional<Scope.Entry> found = scope.find(word.name());
+        if (found.isEmpty()) {
+            unknownName(word.span(), word.name(), scope.names());
+            return unknown(word.span());
+        }
+        return use(word.span(), found.get(), word.name());
+    }
+
+    private Derived use(Span at, Scope.Entry entry, String name) {
+        Derived value = switch (entry) {
+            case Scope.Constant constant -> constant.cell().value();
+            case PartEntry part -> thing(part.path(), Datum.Thing.Kind.PART, part.nameAt());
+            case BoardEntry board -> thing(board.path(), Datum.Thing.Kind.BOARD, board.nameAt());
+            case Scope.Array array -> thing(array.path(), Datum.Thing.Kind.ARRAY, array.nameAt());
+            case Scope.Other file -> thing(name, Datum.Thing.Kind.FILE, file.nameAt());
+        };
+        session.usages.add(new Usage(at, entry.nameAt(), value));
+        return value;
+    }
+
+    private static Derived thing(String path, Datum.Thing.Kind kind, Span at) {
+        return written(new Datum.Thing(path, kind), at);
+    }
+
+    void unknownName(Span at, String name, Collection<String> known) {
+        List<String> near = NearWords.of(name, known);
+        Finding.Builder finding = Finding.of(ModelFindings.UNKNOWN_NAME, at, "Nothing is called `" + name + "`")
+                .about(name);
+        if (!near.isEmpty()) {
+            finding.found("A similar name exists: " + NearWords.quoted(near) + ".");
+            near.forEach(each -> finding.remedy(
+                    near.size() == 1
+                            ? Remedy.safe("write `" + each + "`", new Edit(at, each))
+                            : Remedy.choice("write `" + each + "`", new Edit(at, each))));
+        }
+        session.add(finding.build());
+    }
+
+    private Derived member(Expr.Member member, Scope scope) {
+        if (member.of() instanceof Expr.Word word
+                && scope.find(word.name()).orElse(null) instanceof Scope.Other(Span nameAt, Scope inside)) {
+            session.usages.add(
+                    new Usage(word.span(), nameAt, thing(word.name(), Datum.Thing.Kind.FILE, nameAt)));
+            return word(new Expr.Word(member.name().span(), member.name().text()), inside);
+        }
+        Derived of = evaluate(member.of(), scope);
+        Name name = member.name();
+        Optional<Derived> found = switch (of.value()) {
+            case Datum.Thing(String path, Datum.Thing.Kind kind) -> memberOf(path, kind, name.text());
+            case Datum.Sizes(List<Datum> measures) -> measureOf(of, measures, name.text());
+            case Datum.Between(Datum low, Datum high) -> endOf(of, low, high, name.text());
+            case Datum.Unknown unknown -> Optional.of(unknown(member.span()));
+            case Datum.Exactly e -> Optional.empty();
+            case Datum.Bare b -> Optional.empty();
+            case Datum.Several s -> Optional.empty();
+            case Datum.Text t -> Optional.empty();
+            case Datum.Truth t -> Optional.empty();
+            case Datum.Word w -> Optional.empty();
+        };
+        if (found.isEmpty()) {
+            if (!name.text().isEmpty()) {
+                unknownMember(member, of.value());
+            }
+            return unknown(member.span());
+        }
+        session.usages.add(new Usage(name.span(), found.get().how().at().orElse(name.span()), found.get()));
+        return found.get();
+    }
+
+    private void unknownMember(Expr.Member member, Datum of) {
+        String what = member.of().span().text();
+        boolean sized = of instanceof Datum.Thing || of instanceof Datum.Sizes;
+        List<String> known = sized ? dev.treen.quantity.Size.NAMES : List.of();
+        List<String> near = NearWords.of(member.name().text(), known);
+        Finding.Builder finding = Finding.of(
+                ModelFindings.UNKNOWN_NAME,
+                member.name().span(),
+                "`" + what + "` has nothing called `" + member.name().text() + "`")
+                .found(known.isEmpty() ? "" : "It has " + NearWords.quoted(known) + ".");
+        near.forEach(each -> finding.remedy(Remedy.safe("write `" + each + "`", new Edit(member.name().span(), each))));
+        session.add(finding.build());
+    }
+
+    private Optional<Derived> memberOf(String path, Datum.Thing.Kind kind, String name) {
+        int which = dev.treen.quantity.Size.NAMES.indexOf(name);
+        return switch (kind) {
+            case PART -> Optional.ofNullable(session.parts.get(path))
+                    .filter(part -> which >= 0)
+                    .map(part -> part.measure(which));
+            case BOARD -> Optional.ofNullable(session.boards.get(path))
+                    .filter(board -> which >= 0)
+                    .map(board -> board.measure(which));
+            case INSTANCE, ARRAY, FILE -> Optional.empty();
+        };
+    }
+
+    private static Optional<Derived> measureOf(Derived of, List<Datum> measures, String name) {
+        int which = dev.treen.quantity.Size.NAMES.indexOf(name);
+        if (which < 0 || which >= measures.size()) {
+            return Optional.empty();
+        }
+        Derivation how = new Derivation(
+                of.how().label() + "." + name, measures.get(which), new Derivation.Same(of.how()), of.how().at());
+        return Optional.of(new Derived(measures.get(which), how));
+    }
+
+    private static Optional<Derived> endOf(Derived of, Datum low, Datum high, String name) {
+        return switch (name) {
+            case "low" -> Optional.of(new Derived(low, of.how().named(of.how().label() + ".low")));
+            case "high" -> Optional.of(new Derived(high, of.how().named(of.how().label() + ".high")));
+            default -> Optional.empty();
+        };
+    }
+
+    private Derived element(Expr.Element element, Scope scope) {
+        Derived index = evaluate(element.index(), scope);
+        if (!(element.of() instanceof Expr.Word word)
+                || !(scope.find(word.name()).orElse(null) instanceof Scope.Array array)) {
+            Derived of = evaluate(element.of(), scope);
+            if (!(of.value() instanceof Datum.Unknown)) {
+                session.add(Finding.of(
+                        ModelFindings.WRONG_KIND,
+                        element.of().span(),
+                        "`" + element.of().span().text() + "` is one thing, not a row of numbered ones")
+                        .build());
+            }
+            return unknown(element.span());
+        }
+        Optional<Integer> number = arithmetic.whole(index.value());
+        if (number.isEmpty()) {
+            if (!(index.value() instanceof Datum.Unknown)) {
+                session.add(Finding.of(
+                        ModelFindings.WRONG_KIND, element.index().span(), "A whole number is wanted in brackets")
+                        .build());
+            }
+            return unknown(element.span());
+        }
+        PartEntry part = array.elements().get(number.get());
+        if (part == null) {
+            session.add(Finding.of(
+                    ModelFindings.UNKNOWN_NAME,
+                    element.index().span(),
+                    "There is no `" + word.name() + "[" + number.get() + "]`")
+                    .found("There are " + array.elements().keySet().stream().min(Integer::compare).orElse(0) + " to "
+                            + array.elements().keySet().stream().max(Integer::compare).orElse(0) + ".")
+                    .build());
+            return unknown(element.span());
+        }
+        return use(element.span(), part, part.path());
+    }
+
+    private Derived prefix(Expr.Prefix prefix, Scope scope) {
+        // A minus belongs to a figure of temperature, which knows no sums: -5degF is not minus (5degF).
+        if (prefix.operator() == Operator.MINUS && prefix.operand() instanceof Expr.Figure figure) {
+            return figure(new Expr.Figure(prefix.span(), figure.amount().negate(), figure.unit()), scope);
+        }
+        return arithmetic.prefix(prefix, evaluate(prefix.operand(), scope));
+    }
+
+    private Derived sizes(Expr.Sizes sizes, Scope scope) {
+        List<Datum> measures = new ArrayList<>();
+        for (Expr each : sizes.measures()) {
+            measures.add(evaluate(each, scope).value());
+        }
+        Datum value = measures.stream().anyMatch(m -> m instanceof Datum.Unknown)
+                ? Datum.UNKNOWN
+                : new Datum.Sizes(List.copyOf(measures));
+        return written(value, sizes.span());
+    }
+
+    private Derived between(Expr.Between between, Scope scope) {
+        Datum low = evaluate(between.low(), scope).value();
+        Datum high = evaluate(between.high(), scope).value();
+        boolean known = !(low instanceof Datum.Unknown) && !(high instanceof Datum.Unknown);
+        return written(known ? new Datum.Between(low, high) : Datum.UNKNOWN, between.span());
+    }
+
+    private Derived choice(Expr.Choice choice, Scope scope) {
+        Derived condition = evaluate(choice.condition(), scope);
+        return switch (condition.value()) {
+            case Datum.Truth(boolean holds) -> evaluate(holds ? choice.yes() : choice.no(), scope);
+            case Datum.Unknown unknown -> unknown(choice.span());
+            default -> {
+                session.add(Finding.of(
+                        ModelFindings.WRONG_KIND, choice.condition().span(), "A condition is wanted here")
+                        .found("`" + choice.condition().span().text() + "` is " + Arithmetic.phrase(condition.value())
+                                + ".")
+                        .build());
+                yield unknown(choice.span());
+            }
+        };
+    }
+
+    private Derived call(Expr.Call call, Scope scope) {
+        List<Derived> arguments = new ArrayList<>();
+        call.arguments().forEach(each -> arguments.add(evaluate(each, scope)));
+        if (!Arithmetic.FUNCTIONS.contains(call.function().text())) {
+            unknownName(call.function().span(), call.function().text(), Arithmetic.FUNCTIONS);
+            return unknown(call.span());
+        }
+        return arithmetic.call(call, arguments);
+    }
+
+    Arithmetic arithmetic() {
+        return arithmetic;
+    }
+}

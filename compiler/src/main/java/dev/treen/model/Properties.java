@@ -1,0 +1,123 @@
+package dev.treen.model;
+
+import dev.treen.finding.Edit;
+import dev.treen.finding.Finding;
+import dev.treen.finding.NearWords;
+import dev.treen.finding.Remedy;
+import dev.treen.source.Span;
+import dev.treen.syntax.Block;
+import dev.treen.syntax.Statement;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The properties of one block, checked against its schema: unknown words, doubles and strangers are reported here once.
+ * A block {@code like} another falls back on that one's properties.
+ */
+record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
+
+    /** A property as it stands, with the scope whose names it may use. */
+    record Given(Statement.Property property, Scope scope) {}
+
+    static final Properties NONE = new Properties(Map.of(), Optional.empty());
+
+    static Properties read(
+            Session session, BlockSchema schema, Optional<Block> block, Scope scope, Optional<Properties> like) {
+        Map<String, List<Given>> given = new LinkedHashMap<>();
+        for (Statement statement : block.map(Block::statements).orElse(List.of())) {
+            switch (statement) {
+                case Statement.Property property -> add(session, schema, property, scope, given);
+                case Statement.Broken broken -> {
+                }
+                default -> session.add(Finding.of(
+                        ModelFindings.DOES_NOT_BELONG,
+                        headOf(statement),
+                        "This does not belong in the block `" + schema.word() + "`")
+                        .found("It may hold " + words(schema) + ".")
+                        .build());
+            }
+        }
+        return new Properties(given, like);
+    }
+
+    private static Span headOf(Statement statement) {
+        Span span = statement.span();
+        int line = span.file().lineOf(span.start());
+        int end = span.file().lineStart(line) + span.file().lineText(line).length();
+        return new Span(span.file(), span.start(), Math.max(span.start(), Math.min(end, span.end())));
+    }
+
+    private static String words(BlockSchema schema) {
+        List<String> names = schema.properties().stream().map(p -> "`" + p.name() + "`").toList();
+        return String.join(", ", names);
+    }
+
+    private static void add(
+            Session session,
+            BlockSchema schema,
+            Statement.Property property,
+            Scope scope,
+            Map<String, List<Given>> given) {
+        String name = property.name().text();
+        Optional<PropertySchema> known = schema.property(name);
+        if (known.isEmpty()) {
+            unknown(session, schema, property);
+            return;
+        }
+        List<Given> all = given.computeIfAbsent(name, n -> new ArrayList<>());
+        if (!all.isEmpty() && !known.get().repeats()) {
+            session.add(Finding.of(
+                    ModelFindings.GIVEN_TWICE,
+                    property.name().span(),
+                    "`" + name + "` is given twice in one block")
+                    .related(all.getFirst().property().name().span(), "first given here; this one counts")
+                    .build());
+            return;
+        }
+        all.add(new Given(property, scope));
+    }
+
+    private static void unknown(Session session, BlockSchema schema, Statement.Property property) {
+        String name = property.name().text();
+        List<String> near = NearWords.of(
+                name, schema.properties().stream().map(PropertySchema::name).toList());
+        Finding.Builder finding = Finding.of(
+                ModelFindings.UNKNOWN_PROPERTY,
+                property.name().span(),
+                "The block `" + schema.word() + "` has no property `" + name + "`")
+                .found("It may hold " + words(schema) + ".");
+        near.forEach(each -> {
+            Edit edit = new Edit(property.name().span(), each);
+            finding.remedy(
+                    near.size() == 1
+                            ? Remedy.safe("write `" + each + "`", edit)
+                            : Remedy.choice("write `" + each + "`", edit));
+        });
+        session.add(finding.build());
+    }
+
+    /** The property as given here or, failing that, in the block that this one is like. */
+    Optional<Given> one(String name) {
+        List<Given> here = given.get(name);
+        return here == null ? like.flatMap(l -> l.one(name)) : Optional.of(here.getFirst());
+    }
+
+    /** All that are given of a repeating property. */
+    List<Given> all(String name) {
+        return given.getOrDefault(name, List.of());
+    }
+
+    /** The properties of the block that {@code name} opens, like those of the same block in what this is like. */
+    Optional<Properties> inner(Session session, String name, BlockSchema schema) {
+        List<Given> here = given.get(name);
+        Optional<Properties> beyond = like.flatMap(l -> l.inner(session, name, schema));
+        if (here == null) {
+            return beyond;
+        }
+        Given first = here.getFirst();
+        return Optional.of(read(session, schema, first.property().body(), first.scope(), beyond));
+    }
+}

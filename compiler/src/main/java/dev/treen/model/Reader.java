@@ -1,0 +1,375 @@
+package dev.treen.model;
+
+import dev.treen.finding.Edit;
+import dev.treen.finding.Finding;
+import dev.treen.finding.NearWords;
+import dev.treen.finding.Remedy;
+import dev.treen.model.Properties.Given;
+import dev.treen.quantity.Dimension;
+import dev.treen.quantity.Length;
+import dev.treen.quantity.Quantity;
+import dev.treen.quantity.Unit;
+import dev.treen.source.Span;
+import dev.treen.syntax.Expr;
+import dev.treen.syntax.Statement;
+import dev.treen.syntax.Value;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads the value of a property as its schema wants it. What does not fit is reported, and absent from there on. */
+final class Reader {
+    private static final Length LONGEST = Length.ofMm(100_000);
+
+    private final Session session;
+    private final Expressions expressions;
+
+    Reader(Session session, Expressions expressions) {
+        this.session = session;
+        this.expressions = expressions;
+    }
+
+    /** Where the values of a property stand, or where they are missing. */
+    static Span valueSpan(Statement.Property property) {
+        if (property.values().isEmpty()) {
+            return property.name().span().endPoint();
+        }
+        return property.values().getFirst().expr().span().to(property.values().getLast().expr().span());
+    }
+
+    private Optional<Expr> single(Given given, String wanted) {
+        List<Value> values = given.property().values();
+        if (values.size() == 1) {
+            Expr expr = values.getFirst().expr();
+            return expr instanceof Expr.Missing ? Optional.empty() : Optional.of(expr);
+        }
+        if (values.isEmpty() && given.property().body().isEmpty() && given.property().name().text().isEmpty()) {
+            return Optional.empty();
+        }
+        wrongKind(valueSpan(given.property()), given, wanted, values.isEmpty() ? "nothing" : "a list");
+        return Optional.empty();
+    }
+
+    private void wrongKind(Span at, Given given, String wanted, String found) {
+        session.add(Finding.of(
+                ModelFindings.WRONG_KIND,
+                at,
+                "`" + given.property().name().text() + "` wants " + wanted)
+                .found("Found " + found + ".")
+                .build());
+    }
+
+    /** A length, which may be negative: a place. */
+    Optional<Measure> length(String label, Expr expr, Scope scope, String what) {
+        Derived derived = expressions.evaluate(expr, scope);
+        if (derived.value() instanceof Datum.Unknown) {
+            return Optional.empty();
+        }
+        Optional<Length> length = Arithmetic.length(derived.value());
+        if (length.isEmpty()) {
+            session.add(Finding.of(ModelFindings.WRONG_KIND, expr.span(), "`" + what + "` wants a length")
+                    .found("`" + cut(expr.span().text()) + "` is " + Arithmetic.phrase(derived.value()) + ".")
+                    .build());
+            return Optional.empty();
+        }
+        if (length.get().abs().compareTo(LONGEST) > 0) {
+            session.add(Finding.of(
+                    ModelFindings.ABSURD_SIZE,
+                    expr.span(),
+                    "`" + what + "` is longer than any workshop: over 100 m")
+                    .build());
+            return Optional.empty();
+        }
+        Measure measure = new Measure(length.get(), expr.span(), derived.how().named(label));
+        if (derived.value() instanceof Datum.Bare) {
+            session.bareNumbers.add(measure);
+        }
+        return Optional.of(measure);
+    }
+
+    private static String cut(String text) {
+        return text.length() > 40 ? text.substring(0, 39) + "…" : text;
+    }
+
+    /** A length above zero. */
+    Optional<Measure> size(String label, Given given) {
+        String name = given.property().name().text();
+        return single(given, "a length")
+                .flatMap(expr -> length(label, expr, given.scope(), name))
+                .filter(measure -> positive(measure, name));
+    }
+
+    private boolean positive(Measure measure, String what) {
+        if (measure.value().signum() > 0) {
+            return true;
+        }
+        session.add(Finding.of(
+                ModelFindings.ABSURD_SIZE,
+                measure.at(),
+                "`" + what + "` is " + (measure.value().isZero() ? "zero" : "less than zero"))
+                .because("A piece of wood has to be larger than nothing.")
+                .build());
+        return false;
+    }
+
+    /** A length of zero or more. */
+    Optional<Measure> allowance(String label, Given given) {
+        String name = given.property().name().text();
+        Optional<Measure> read = single(given, "a length").flatMap(expr -> length(label, expr, given.scope(), name));
+        if (read.isPresent() && read.get().value().signum() < 0) {
+            session.add(Finding.of(
+                    ModelFindings.ABSURD_SIZE, read.get().at(), "`" + name + "` is less than zero")
+                    .because("Saw and plane only take wood away.")
+                    .build());
+            return Optional.empty();
+        }
+        return read;
+    }
+
+    /** {@code count} measures above zero, from {@code a x b x c}. */
+    Optional<List<Measure>> sizes(Given given, int count) {
+        String name = given.property().name().text();
+        Optional<Expr> expr = single(given, count == 3 ? Shape.Plain.SIZE_3.phrase() : Shape.Plain.SIZE_2.phrase());
+        if (expr.isEmpty()) {
+            return Optional.empty();
+        }
+        if (expr.get() instanceof Expr.Sizes sizes && sizes.measures().size() == count) {
+            List<Measure> measures = new ArrayList<>();
+            for (int i = 0; i < count; i++) {
+                Expr each = sizes.measures().get(i);
+                length(dev.treen.quantity.Size.NAMES.get(i), each, given.scope(), name)
+                        .filter(m -> positive(m, name))
+                        .ifPresent(measures::add);
+            }
+            return measures.size() == count ? Optional.of(measures) : Optional.empty();
+        }
+        Derived derived = expressions.evaluate(expr.get(), given.scope());
+        if (derived.value() instanceof Datum.Sizes(List<Datum> found) && found.size() == count) {
+            List<Measure> measures = new ArrayList<>();
+            for (Datum each : found) {
+                Arithmetic.length(each)
+                        .map(l -> new Measure(l, expr.get().span(), derived.how()))
+                        .filter(m -> positive(m, name))
+                        .ifPresent(measures::add);
+            }
+            return measures.size() == count ? Optional.of(measures) : Optional.empty();
+        }
+        if (!(derived.value() instanceof Datum.Unknown)) {
+            wrongKind(
+                    expr.get().span(),
+                    given,
+                    count == 3 ? Shape.Plain.SIZE_3.phrase() : Shape.Plain.SIZE_2.phrase(),
+                    Arithmetic.phrase(derived.value()));
+        }
+        return Optional.empty();
+    }
+
+    /** {@code count} lengths with commas between. */
+    Optional<List<Length>> point(Given given, int count) {
+        List<Value> values = given.property().values();
+        String name = given.property().name().text();
+        if (values.size() != count) {
+            wrongKind(
+                    valueSpan(given.property()),
+                    given,
+                    count == 3 ? Shape.Plain.POINT_3.phrase() : Shape.Plain.POINT_2.phrase(),
+                    values.size() == 1 ? "one value" : values.size() + " values");
+            return Optional.empty();
+        }
+        List<Length> lengths = new ArrayList<>();
+        for (Value value : values) {
+            if (!(value.expr() instanceof Expr.Missing)) {
+                length(name, value.expr(), given.scope(), name).ifPresent(m -> lengths.add(m.value()));
+            }
+        }
+        return lengths.size() == count ? Optional.of(lengths) : Optional.empty();
+    }
+
+    /** One of {@code words}. */
+    Optional<String> word(Given given, List<String> words) {
+        String wanted = new Shape.OneOf(words).phrase();
+        Optional<Expr> expr = single(given, wanted);
+        if (expr.isEmpty()) {
+            return Optional.empty();
+        }
+        if (expr.get() instanceof Expr.Word word && words.contains(word.name())) {
+            return Optional.of(word.name());
+        }
+        Finding.Builder finding = Finding.of(
+                ModelFindings.WRONG_KIND,
+                expr.get().span(),
+                "`" + given.property().name().text() + "` wants " + wanted)
+                .found("Found `" + cut(expr.get().span().text()) + "`.");
+        NearWords.of(expr.get().span().text(), words)
+                .forEach(near -> finding.remedy(
+                        Remedy.safe("write `" + near + "`", new Edit(expr.get().span(), near))));
+        session.add(finding.build());
+        return Optional.empty();
+    }
+
+    /** Any word that means itself. */
+    Optional<Expr.Word> anyWord(Given given, String wanted) {
+        Optional<Expr> expr = single(given, wanted);
+        if (expr.isPresent() && !(expr.get() instanceof Expr.Word)) {
+            wrongKind(expr.get().span(), given, wanted, "`" + cut(expr.get().span().text()) + "`");
+        }
+        return expr.flatMap(e -> e instanceof Expr.Word word ? Optional.of(word) : Optional.empty());
+    }
+
+    /** A number of one dimension between two bounds, in base units; percent comes out as percent. */
+    OptionalDouble natural(Datum value, Given given, Span at, Dimension dimension, double low, double high,
+            String unit) {
+        if (value instanceof Datum.Unknown) {
+            return OptionalDouble.empty();
+        }
+        if (!(value instanceof Datum.Exactly(Quantity quantity)) || quantity.dimension() != dimension) {
+            wrongKind(at, given, "a figure in " + unit, Arithmetic.phrase(value));
+            return OptionalDouble.empty();
+        }
+        double amount = quantity.amount().doubleValue() * (dimension == Dimension.NUMBER ? 100 : 1);
+        if (amount < low || amount > high) {
+            session.add(Finding.of(
+                    ModelFindings.OUT_OF_RANGE,
+                    at,
+                    "`" + given.property().name().text() + "` is out of its range")
+                    .found("It lies from " + trim(low) + " to " + trim(high) + " " + unit + "; found " + trim(amount)
+                            + ".")
+                    .build());
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(amount);
+    }
+
+    private static String trim(double value) {
+        return dev.treen.quantity.DecimalText.write(value, 2);
+    }
+
+    /** Percent, from 0 to {@code high}. */
+    Optional<Double> percent(Given given, double high) {
+        Optional<Expr> expr = single(given, Shape.Plain.PERCENT.phrase());
+        if (expr.isEmpty()) {
+            return Optional.empty();
+        }
+        Datum value = expressions.evaluate(expr.get(), given.scope()).value();
+        OptionalDouble read = natural(value, given, expr.get().span(), Dimension.NUMBER, 0, high, "%");
+        return read.isPresent() ? Optional.of(read.getAsDouble()) : Optional.empty();
+    }
+
+    /** Two natural numbers, the lower first. */
+    record Range(double low, double high, Span at) {}
+
+    /** {@code low..high}, or one value for both. */
+    Optional<Range> range(Given given, Dimension dimension, double low, double high, String unit) {
+        Optional<Expr> expr = single(given, "a range in " + unit);
+        if (expr.isEmpty()) {
+            return Optional.empty();
+        }
+        Span at = expr.get().span();
+        Datum value = expressions.evaluate(expr.get(), given.scope()).value();
+        Datum from = value instanceof Datum.Between(Datum l, Datum h) ? l : value;
+        Datum to = value instanceof Datum.Between(Datum l, Datum h) ? h : value;
+        OptionalDouble a = natural(from, given, at, dimension, low, high, unit);
+        OptionalDouble b = a.isEmpty() ? a : natural(to, given, at, dimension, low, high, unit);
+        if (a.isEmpty() || b.isEmpty()) {
+            return Optional.empty();
+        }
+        if (a.getAsDouble() > b.getAsDouble()) {
+            session.add(Finding.of(
+                    ModelFindings.OUT_OF_RANGE,
+                    at,
+                    "The range of `" + given.property().name().text() + "` runs backwards")
+                    .remedy(Remedy.choice("write the lower value first"))
+                    .build());
+            return Optional.empty();
+        }
+        return Optional.of(new Range(a.getAsDouble(), b.getAsDouble(), at));
+    }
+
+    /** Flat, rift, quarter or an angle. */
+    Optional<Rings> rings(Given given) {
+        List<String> words = List.of("flat", "rift", "quarter");
+        Optional<Expr> expr = single(given, Shape.Plain.RINGS.phrase());
+        if (expr.isEmpty()) {
+            return Optional.empty();
+        }
+        if (expr.get() instanceof Expr.Word) {
+            // Words to angles: rules of the trade, common practice, no source; quarter is taken on the safe side.
+            return word(given, words).map(w -> new Rings(w.equals("flat") ? 0 : w.equals("rift") ? 45 : 60, w, false));
+        }
+        Datum value = expressions.evaluate(expr.get(), given.scope()).value();
+        OptionalDouble angle = natural(value, given, expr.get().span(), Dimension.ANGLE, 0, 90, "deg");
+        return angle.isPresent()
+                ? Optional.of(new Rings(angle.getAsDouble(), trim(angle.getAsDouble()) + "°", false))
+                : Optional.empty();
+    }
+
+    /** The setting of a joint's property by its shape. */
+    Optional<Setting> setting(Given given, PropertySchema schema) {
+        Statement.Property property = given.property();
+        Span at = valueSpan(property);
+        return switch (schema.shape()) {
+            case Shape.LengthOrAuto auto -> single(given, auto.phrase()).flatMap(expr -> {
+                if (expr instanceof Expr.Word word && word.name().equals("auto")) {
+                    return Optional.of(setting(property, at, new Datum.Word("auto")));
+                }
+                return length(schema.name(), expr, given.scope(), schema.name())
+                        .filter(measure -> notNegative(measure, schema.name()))
+                        .map(m -> new Setting(
+                                schema.name(), property.name().span(), at, Measure.datum(m.value()), m.how()));
+            });
+            case Shape.OneOf(List<String> words) ->
+                word(given, words).map(w -> setting(property, at, new Datum.Word(w)));
+            case Shape.Plain plain -> plainSetting(given, schema, plain, at);
+            case Shape.Inner inner -> Optional.empty();
+        };
+    }
+
+    private boolean notNegative(Measure measure, String what) {
+        if (measure.value().signum() >= 0) {
+            return true;
+        }
+        session.add(Finding.of(ModelFindings.ABSURD_SIZE, measure.at(), "`" + what + "` is less than zero")
+                .build());
+        return false;
+    }
+
+    private static Setting setting(Statement.Property property, Span at, Datum value) {
+        return new Setting(
+                property.name().text(),
+                property.name().span(),
+                at,
+                value,
+                Derivation.written(property.name().text(), value, at));
+    }
+
+    private Optional<Setting> plainSetting(Given given, PropertySchema schema, Shape.Plain plain, Span at) {
+        Statement.Property property = given.property();
+        return switch (plain) {
+            case LENGTH -> size(schema.name(), given)
+                    .map(m -> new Setting(schema.name(), property.name().span(), at, Measure.datum(m.value()),
+                            m.how()));
+            case SIZE_2, SIZE_3 -> sizes(given, plain == Shape.Plain.SIZE_3 ? 3 : 2)
+                    .map(all -> setting(
+                            property,
+                            at,
+                            new Datum.Sizes(all.stream().map(m -> Measure.datum(m.value())).toList())));
+            case DIRECTION, PART, BOARD, SPECIES -> anyWord(given, plain.phrase())
+                    .map(w -> setting(property, at, new Datum.Word(w.name())));
+            case ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE, COUNT, TEXT, RINGS, POINT_2, POINT_3 ->
+                single(given, plain.phrase()).map(expr -> {
+                    Derived derived = expressions.evaluate(expr, given.scope());
+                    return new Setting(schema.name(), property.name().span(), at, derived.value(), derived.how());
+                });
+        };
+    }
+
+    /** What a unit of length means for a file whose project block says {@code word}. */
+    static Unit unitOf(String word) {
+        return switch (word) {
+            case "in" -> Unit.IN;
+            case "cm" -> Unit.CM;
+            default -> Unit.MM;
+        };
+    }
+}

@@ -1,0 +1,145 @@
+package dev.treen.model;
+
+import static dev.treen.model.PropertySchema.needed;
+import static dev.treen.model.PropertySchema.optional;
+import static dev.treen.model.PropertySchema.repeated;
+
+import dev.treen.model.Shape.Inner;
+import dev.treen.model.Shape.OneOf;
+import dev.treen.model.Shape.Plain;
+import java.util.List;
+
+/** The schema of every block but the joints', whose own classes declare theirs. */
+public final class Schemas {
+    /** Room air through the year. */
+    public static final BlockSchema CLIMATE = new BlockSchema(
+            "climate",
+            "The air of the room where the piece will live, through the year. It decides how much the wood moves.",
+            "climate { humidity 35%..65%; temperature 18degC..24degC }",
+            List.of(
+                    needed("humidity", Plain.PERCENT_RANGE, "Relative humidity, from the driest month to the dampest."),
+                    needed("temperature", Plain.TEMPERATURE_RANGE, "From the coldest to the warmest.")));
+
+    /** What saw and plane take. */
+    public static final BlockSchema ALLOW = new BlockSchema(
+            "allow",
+            "What sawing and planing take. A board or part may overrule the project's.",
+            "allow { kerf 1; shooting 0.5; planing 0.5; resaw 1; end_waste 15 }",
+            List.of(
+                    optional("kerf", Plain.LENGTH, "1.2 by hand, 3.2 by machine", "What the saw takes at each cut."),
+                    optional("shooting", Plain.LENGTH, "0.5", "Left on each end for the shooting board."),
+                    optional("planing", Plain.LENGTH, "0.5 by hand, 1 by machine",
+                            "Left on each edge and face to plane."),
+                    optional("resaw", Plain.LENGTH, "1", "Left on each resawn face to flatten and smooth."),
+                    optional("end_waste", Plain.LENGTH, "15", "Not used at each end of an uncut board.")));
+
+    /** The project. */
+    public static final BlockSchema PROJECT = new BlockSchema(
+            "project",
+            "What holds for the whole project.",
+            "project \"Tea caddy\" { units mm; tools hand }",
+            List.of(
+                    optional("units", new OneOf(List.of("mm", "cm", "in")), "mm",
+                            "What a bare number means where a length is wanted."),
+                    optional("climate", new Inner(CLIMATE), "30%..60% at 18degC..24degC", CLIMATE.doc()),
+                    optional("tools", new OneOf(List.of("hand", "machine")), "hand",
+                            "Chooses the usual allowances and cautions."),
+                    optional("allow", new Inner(ALLOW), "by `tools`", ALLOW.doc())));
+
+    /** A round flaw. */
+    public static final BlockSchema DISC = new BlockSchema(
+            "knot",
+            "A round flaw that parts keep clear of.",
+            "knot { at 310, 45; radius 14 }",
+            List.of(
+                    needed("at", Plain.POINT_2, "Its middle, from the left end and the near edge."),
+                    needed("radius", Plain.LENGTH, "How far it reaches.")));
+
+    /** A line flaw. */
+    public static final BlockSchema LINE = new BlockSchema(
+            "check",
+            "A split along a line.",
+            "check { from 0, 118; to 70, 126 }",
+            List.of(
+                    needed("from", Plain.POINT_2, "Where it begins, from the left end and the near edge."),
+                    needed("to", Plain.POINT_2, "Where it ends."),
+                    optional("width", Plain.LENGTH, "1", "How wide it is.")));
+
+    /** A rectangular flaw. */
+    public static final BlockSchema PATCH = new BlockSchema(
+            "sapwood",
+            "A rectangle that parts keep clear of.",
+            "sapwood { at 0, 120; size 900 x 20 }",
+            List.of(
+                    needed("at", Plain.POINT_2, "Its corner nearest to the left end and the near edge."),
+                    needed("size", Plain.SIZE_2, "Along the grain, then across.")));
+
+    private static final PropertySchema SPECIES = optional(
+            "species", Plain.SPECIES, "movement of a lively wood", "What wood it is; decides how much it moves.");
+    private static final PropertySchema RINGS = optional(
+            "rings", Plain.RINGS, "flat", "How the growth rings meet the wide face; decides which way it moves most.");
+    private static final PropertySchema OVERRULE = optional("allow", new Inner(ALLOW), "the project's", ALLOW.doc());
+
+    /** A board. */
+    public static final BlockSchema BOARD = new BlockSchema(
+            "board",
+            "A board on the rack, as it was measured.",
+            "board plank { species black_cherry; size 900 x 140 x 27; moisture 9% }",
+            List.of(
+                    needed("size", Plain.SIZE_3, "Along the grain, across it, and thick, as measured."),
+                    SPECIES,
+                    RINGS,
+                    optional("moisture", Plain.PERCENT, "8%", "Moisture content, as the meter says."),
+                    repeated("knot", new Inner(DISC), "A knot, which parts keep clear of."),
+                    repeated("check", new Inner(LINE), "A split, which parts keep clear of."),
+                    repeated("wane", new Inner(PATCH), "Missing wood at an edge."),
+                    repeated("sapwood", new Inner(PATCH), "Sapwood that is not to be used."),
+                    repeated("worm", new Inner(DISC), "Worm holes."),
+                    repeated("pith", new Inner(LINE), "The heart of the tree, which splits."),
+                    repeated("punky", new Inner(PATCH), "Soft, decayed wood."),
+                    OVERRULE));
+
+    /** A sheet. */
+    public static final BlockSchema SHEET = new BlockSchema(
+            "sheet",
+            "A manufactured panel, which hardly moves.",
+            "sheet birch_ply { size 1220 x 610 x 6 }",
+            List.of(
+                    needed("size", Plain.SIZE_3, "Along the face grain, across it, and thick."),
+                    optional("species", Plain.SPECIES, "plywood", "What it is made of: plywood or mdf."),
+                    repeated("knot", new Inner(DISC), "A damaged spot, which parts keep clear of."),
+                    OVERRULE));
+
+    /** Where a part lies. */
+    public static final BlockSchema PLACE = new BlockSchema(
+            "place",
+            "Lays the part in the assembly: x to the right, y to the back, z up.",
+            "place { length right; width up; at 0, -9, 0 }",
+            List.of(
+                    needed("length", Plain.DIRECTION, "The way the grain points."),
+                    needed("width", Plain.DIRECTION, "The way the width points."),
+                    needed("at", Plain.POINT_3, "The part's lowest corner: left, front, foot.")));
+
+    /** A part. */
+    public static final BlockSchema PART = new BlockSchema(
+            "part",
+            "A piece of wood, written as the eye sees it: between its shoulders or, at a corner, inside to inside."
+                    + " Joints add what they hide.",
+            "part front { length 160; width 84; thickness 9; from plank }",
+            List.of(
+                    needed("length", Plain.LENGTH, "Along the grain; `overall` after it means with the joints."),
+                    needed("width", Plain.LENGTH, "Across the grain; `overall` after it means with the joints."),
+                    needed("thickness", Plain.LENGTH, "Face to face."),
+                    optional("from", Plain.BOARD, "any board", "The board that it comes from."),
+                    RINGS,
+                    optional("place", new Inner(PLACE), "not placed: sizes only", PLACE.doc()),
+                    OVERRULE));
+
+    private Schemas() {
+    }
+
+    /** All blocks, for completion, hover and the reference. */
+    public static List<BlockSchema> all() {
+        return List.of(PROJECT, CLIMATE, ALLOW, BOARD, SHEET, DISC, LINE, PATCH, PART, PLACE);
+    }
+}
