@@ -5,7 +5,12 @@ import java.util.Optional;
 
 /** The six directions of an assembly as its maker stands before it: x to the right, y to the back, z up. */
 public enum Direction {
-    RIGHT(0, 1, "right"), LEFT(0, -1, "left"), BACK(1, 1, "back"), FRONT(1, -1, "front"), UP(2, 1, "top"), DOWN(2, -1,
+    RIGHT(0, 1, "right"),
+    LEFT(0, -1, "left"),
+    BACK(1, 1, "back"),
+    FRONT(1, -1, "front"),
+    UP(2, 1, "top"),
+    DOWN(2, -1,
             "bottom");
 
     private final int axis;

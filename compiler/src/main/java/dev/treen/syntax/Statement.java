@@ -31,12 +31,12 @@ public sealed interface Statement extends Node {
     /** {@code part shelf[i] like other { … }}. */
     record Part(Span span, Name name, Optional<Expr> index, Optional<Expr> like, Optional<Block> body, String doc)
             implements
-                Statement {}
+            Statement {}
 
     /** {@code joint groove base into front, back as base_groove { … }}. */
     record Joint(Span span, Name kind, List<Pair> pairs, Optional<Name> alias, Optional<Block> body)
             implements
-                Statement {}
+            Statement {}
 
     /** Two parts that a joint brings together; {@code into}: the left one enters the right one. */
     record Pair(Span span, Expr left, boolean into, Expr right) implements Node {}
@@ -59,7 +59,7 @@ public sealed interface Statement extends Node {
     /** {@code param stile : length = 57mm}. */
     record Param(Span span, Name name, ParamType type, Optional<Expr> standard, Optional<Block> body, String doc)
             implements
-                Statement {}
+            Statement {}
 
     /** {@code length}, or {@code one of flat, raised}: then the choices are listed. */
     record ParamType(Span span, String name, List<Name> choices) implements Node {}

@@ -1,5 +1,6 @@
 package dev.treen.wood;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,11 +24,18 @@ public final class EquilibriumMoisture {
      * @return the moisture, or a refusal outside the printed table; not a number is refused too
      */
     public static Emc at(double temperature, double humidity) {
-        Optional<Emc> refused = check("temperature", temperature).or(() -> check("humidity", humidity));
-        return refused.orElseGet(() -> new Emc.Moisture(
+        Optional<Emc> cold = refused("temperature", temperature);
+        if (cold.isPresent()) {
+            return cold.get();
+        }
+        Optional<Emc> damp = refused("humidity", humidity);
+        if (damp.isPresent()) {
+            return damp.get();
+        }
+        return new Emc.Moisture(
                 Equation.CELSIUS.percent(temperature, humidity),
                 Optional.of(new Air(temperature, humidity)),
-                Equation.CELSIUS.citation()));
+                Equation.CELSIUS.citation());
     }
 
     /** The moisture content wood comes to in an air. */
@@ -35,9 +43,9 @@ public final class EquilibriumMoisture {
         return at(air.temperature(), air.humidity());
     }
 
-    private static Optional<Emc> check(String what, double given) {
-        Figure from = Figures.standard().get("emc." + what + ".from");
-        Figure to = Figures.standard().get("emc." + what + ".to");
+    private static Optional<Emc> refused(String what, double given) {
+        Figure from = Figures.standard().get("emc.".concat(what).concat(".from"));
+        Figure to = Figures.standard().get("emc.".concat(what).concat(".to"));
         // Written so that a value that is not a number is refused as well.
         return given >= from.value() && given <= to.value()
                 ? Optional.empty()
@@ -66,9 +74,12 @@ public final class EquilibriumMoisture {
         static final Equation CELSIUS = read("celsius");
 
         static Equation read(String unit) {
-            List<Csv.Row> rows = Csv.load("emc_equation.csv").rowsOf("hailwood-horrobin").stream()
-                    .filter(row -> row.text("temp_unit").equals(unit))
-                    .toList();
+            List<Csv.Row> rows = new ArrayList<>();
+            for (Csv.Row row : Csv.load("emc_equation.csv").rowsOf("hailwood-horrobin")) {
+                if (row.text("temp_unit").equals(unit)) {
+                    rows.add(row);
+                }
+            }
             return new Equation(
                     quadratic(rows, "W"),
                     quadratic(rows, "K"),

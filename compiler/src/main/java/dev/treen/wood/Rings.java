@@ -25,7 +25,7 @@ public sealed interface Rings {
 
         @Override
         public double degrees(Figures figures) {
-            return figures.value("rings." + word());
+            return figures.value("rings.".concat(word()));
         }
 
         /** The word as the language writes it. */

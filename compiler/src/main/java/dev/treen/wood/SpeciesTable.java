@@ -71,17 +71,15 @@ public final class SpeciesTable {
         if (own != null) {
             return Optional.of(own);
         }
-        return Published.IDS.contains(id)
-                ? Optional.of(Published.CACHE.computeIfAbsent(id, Published::read))
-                : Optional.empty();
+        return Published.get(id);
     }
 
     /** The names of all species, in the order of the alphabet. */
     public List<String> ids() {
         if (declared.isEmpty()) {
-            return Published.SORTED;
+            return Names.SORTED;
         }
-        Set<String> all = new LinkedHashSet<>(Published.SORTED);
+        Set<String> all = new LinkedHashSet<>(Names.SORTED);
         all.addAll(declared.keySet());
         return all.stream().sorted().toList();
     }
@@ -113,11 +111,13 @@ public final class SpeciesTable {
         }
         List<String> ids = ids();
         Set<String> candidates = new TreeSet<>();
-        for (Csv.Row row : Published.TRADE_NAMES.rowsOf(id)) {
+        for (Csv.Row row : Names.TRADE_NAMES.rowsOf(id)) {
             candidates.add(Published.id(row.text("species_id")));
         }
         List<String> words = List.of(id.split("_"));
-        ids.stream().filter(known -> List.of(known.split("_")).containsAll(words)).forEach(candidates::add);
+        if (!words.isEmpty()) {
+            ids.stream().filter(known -> List.of(known.split("_")).containsAll(words)).forEach(candidates::add);
+        }
         return candidates.isEmpty()
                 ? new Lookup.Unknown(name, NearNames.of(id, ids, SUGGESTIONS))
                 : new Lookup.Candidates(name, List.copyOf(candidates));
@@ -128,20 +128,7 @@ public final class SpeciesTable {
         static final Csv MOVEMENT = Csv.load("dimensional_change.csv");
         static final Csv SHRINKAGE = Csv.load("shrinkage.csv");
         static final Csv STRENGTH = Csv.load("mechanical.csv");
-        static final Csv TRADE_NAMES = Csv.load("trade_names.csv");
-        static final Set<String> IDS = readIds();
-        static final List<String> SORTED = IDS.stream().sorted().toList();
         static final Map<String, Species> CACHE = new ConcurrentHashMap<>();
-
-        private static Set<String> readIds() {
-            Set<String> keys = new LinkedHashSet<>();
-            MOVEMENT.addKeysTo(keys);
-            SHRINKAGE.addKeysTo(keys);
-            STRENGTH.addKeysTo(keys);
-            Set<String> ids = new LinkedHashSet<>();
-            keys.forEach(key -> ids.add(id(key)));
-            return ids;
-        }
 
         /** The files join on hyphens; the language has no hyphens in names. */
         static String id(String key) {
@@ -156,24 +143,62 @@ public final class SpeciesTable {
             return row.text("preferred").equals("1");
         }
 
-        static Species read(String id) {
+        static Optional<Species> get(String id) {
+            Species known = CACHE.get(id);
+            if (known != null) {
+                return Optional.of(known);
+            }
+            // What has a hyphen or a comma is no name of the language, and would match lines it should not.
+            if (id.indexOf('-') >= 0 || id.indexOf(',') >= 0) {
+                return Optional.empty();
+            }
+            Optional<Species> read = read(id);
+            if (read.isPresent()) {
+                CACHE.put(id, read.get());
+            }
+            return read;
+        }
+
+        private static Optional<Species> read(String id) {
             Optional<Csv.Row> movement = preferred(MOVEMENT, id);
             Optional<Csv.Row> shrinkage = preferred(SHRINKAGE, id);
             Optional<Csv.Row> strength = preferred(STRENGTH, id);
-            Csv.Row any = movement.or(() -> shrinkage).or(() -> strength).orElseThrow();
-            return new Species(
+            Optional<Csv.Row> any = movement.isPresent() ? movement : shrinkage.isPresent() ? shrinkage : strength;
+            if (any.isEmpty()) {
+                return Optional.empty();
+            }
+            Csv.Row row = any.get();
+            return Optional.of(new Species(
                     id,
-                    any.text("common_name"),
-                    any.text("botanical_name"),
-                    any.text("wood_type").equals("softwood") ? Species.Kind.SOFTWOOD : Species.Kind.HARDWOOD,
-                    movement.map(Coefficients::of),
-                    shrinkage.map(Shrinkage::of),
-                    strength.map(Strength::of));
+                    row.text("common_name"),
+                    row.text("botanical_name"),
+                    row.text("wood_type").equals("softwood") ? Species.Kind.SOFTWOOD : Species.Kind.HARDWOOD,
+                    movement.isPresent() ? Optional.of(Coefficients.of(movement.get())) : Optional.empty(),
+                    shrinkage.isPresent() ? Optional.of(Shrinkage.of(shrinkage.get())) : Optional.empty(),
+                    strength.isPresent() ? Optional.of(Strength.of(strength.get())) : Optional.empty()));
         }
 
         private static Optional<Csv.Row> preferred(Csv csv, String id) {
-            List<Csv.Row> rows = csv.rowsOf(key(id));
-            return rows.stream().filter(Published::isPreferred).findFirst();
+            for (Csv.Row row : csv.rowsOf(key(id))) {
+                if (isPreferred(row)) {
+                    return Optional.of(row);
+                }
+            }
+            return Optional.empty();
+        }
+    }
+
+    /** What only lists and misspellings need: all names, and the names of the trade. */
+    private static final class Names {
+        static final Csv TRADE_NAMES = Csv.load("trade_names.csv");
+        static final List<String> SORTED = read();
+
+        private static List<String> read() {
+            Set<String> keys = new TreeSet<>();
+            Published.MOVEMENT.addKeysTo(keys);
+            Published.SHRINKAGE.addKeysTo(keys);
+            Published.STRENGTH.addKeysTo(keys);
+            return keys.stream().map(Published::id).sorted().toList();
         }
     }
 }
