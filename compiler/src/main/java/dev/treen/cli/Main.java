@@ -1,5 +1,6 @@
 package dev.treen.cli;
 
+import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
@@ -8,6 +9,8 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Properties;
@@ -21,6 +24,9 @@ public final class Main {
 
     /** Exit code for a command line that makes no sense. */
     public static final int WRONG_USE = 2;
+
+    /** Exit code for a fault in Treen itself. */
+    public static final int FAULT = 3;
 
     private Main() {
     }
@@ -52,6 +58,7 @@ public final class Main {
                 yield 0;
             }
             case "--warm-up" -> warmUp();
+            case "build", "check", "explain" -> guarded(name, arguments.subList(1, arguments.size()), streams);
             default -> added(name, arguments.subList(1, arguments.size()), streams);
         };
     }
@@ -67,6 +74,38 @@ public final class Main {
             var _ = run(List.of(each), muted);
         }
         return 0;
+    }
+
+    @SuppressWarnings("SystemConsoleNull") // the library's own annotation still says that it may be null
+    private static int guarded(String name, List<String> rest, Subcommand.Streams streams) {
+        // Colour is for a terminal, and not for those who asked to go without (no-color.org).
+        Console console = System.console();
+        boolean colour = console != null && console.isTerminal() && System.getenv("NO_COLOR") == null;
+        ProjectCommands commands = new ProjectCommands(streams, colour);
+        try {
+            return switch (name) {
+                case "build" -> commands.build(rest);
+                case "check" -> commands.check(rest);
+                default -> commands.explain(rest);
+            };
+        } catch (RuntimeException | StackOverflowError fault) {
+            return apologise(fault, streams);
+        }
+    }
+
+    /** A fault of ours: says so in two lines, and puts the rest where it can be sent from. */
+    private static int apologise(Throwable fault, Subcommand.Streams streams) {
+        streams.err().println("Sorry: this is a fault in Treen, not in your project; nothing was written.");
+        try {
+            Path details = Files.createTempFile("treen-fault", ".txt");
+            try (PrintStream to = new PrintStream(Files.newOutputStream(details), false, StandardCharsets.UTF_8)) {
+                fault.printStackTrace(to);
+            }
+            streams.err().println("Please report it with your project file and the details in " + details);
+        } catch (IOException full) {
+            streams.err().println("Please report it with your project file: " + fault);
+        }
+        return FAULT;
     }
 
     private static int added(String name, List<String> rest, Subcommand.Streams streams) {
@@ -93,6 +132,9 @@ public final class Main {
                        treen --help
                 """);
         out.println("commands:");
+        out.println("  build      check a project, and write its cut list, layouts and order of work");
+        out.println("  check      say what is wrong with a project");
+        out.println("  explain    say how a number came about, or what a finding's code means");
         for (Subcommand each : ServiceLoader.load(Subcommand.class)) {
             out.printf("  %-10s %s%n", each.name(), each.summary());
         }

@@ -1,0 +1,86 @@
+package dev.treen.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Writes results whole or not at all: everything is written to a temporary folder beside the place, then moved. Files
+ * that Treen did not make are never touched; what it made stands in a list in the folder.
+ */
+final class OutputFolder {
+    private static final String LIST = ".treen-made";
+
+    private final Path folder;
+
+    OutputFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    /** Why the files cannot be written; empty when they are. */
+    Optional<String> write(Map<String, String> files) {
+        try {
+            if (Files.exists(folder) && !Files.isDirectory(folder)) {
+                return Optional.of("`" + folder + "` is a file, and a folder is wanted");
+            }
+            List<String> mine = made();
+            for (String name : files.keySet()) {
+                if (Files.exists(folder.resolve(name)) && !mine.contains(name)) {
+                    return Optional.of("`" + folder.resolve(name) + "` is there already and was not made by Treen;"
+                            + " move it, or choose another folder with -o");
+                }
+            }
+            writeAll(files, mine);
+            return Optional.empty();
+        } catch (IOException | SecurityException refused) {
+            return Optional.of("the folder `" + folder + "` cannot be written: " + refused.getMessage());
+        }
+    }
+
+    private List<String> made() throws IOException {
+        Path list = folder.resolve(LIST);
+        return Files.isRegularFile(list) ? Files.readAllLines(list) : List.of();
+    }
+
+    private void writeAll(Map<String, String> files, List<String> before) throws IOException {
+        Files.createDirectories(folder);
+        Path temporary = Files.createTempDirectory(folder, ".treen-new");
+        try {
+            for (Map.Entry<String, String> each : files.entrySet()) {
+                Files.writeString(temporary.resolve(each.getKey()), each.getValue(), StandardCharsets.UTF_8);
+            }
+            List<String> all = new ArrayList<>(files.keySet());
+            Files.write(temporary.resolve(LIST), all);
+            all.add(LIST);
+            for (String name : all) {
+                move(temporary.resolve(name), folder.resolve(name));
+            }
+            for (String old : before) {
+                if (!files.containsKey(old) && !old.contains("/") && !old.contains("\\")) {
+                    Files.deleteIfExists(folder.resolve(old));
+                }
+            }
+        } finally {
+            for (String name : files.keySet()) {
+                Files.deleteIfExists(temporary.resolve(name));
+            }
+            Files.deleteIfExists(temporary.resolve(LIST));
+            Files.deleteIfExists(temporary);
+        }
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException elsewhere) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+}

@@ -1,0 +1,20 @@
+package dev.treen.plan;
+
+import dev.treen.cutting.Cutting;
+import dev.treen.finding.Finding;
+import dev.treen.joinery.Joined;
+import dev.treen.order.BuildOrder;
+import java.util.List;
+
+/** All that Treen worked out for a project, as one value; every writer reads this and nothing else. */
+public record Plan(Joined joined, Cutting cutting, BuildOrder order, List<Finding> findings) {
+    /** Keeps its own copy. */
+    public Plan {
+        findings = List.copyOf(findings);
+    }
+
+    /** The project's title. */
+    public String title() {
+        return joined.project().settings().title();
+    }
+}
