@@ -111,7 +111,7 @@ final class Mitre implements JointKind {
                 List.of(),
                 "mitre box and mitre shooting board, or a stop",
                 List.of(),
-                "from the inside face, at 45°",
+                "the inside face, at 45°",
                 "two mitres held together make a square corner; opposite parts are equal in length",
                 "Keep fingers behind the iron; a short part is held in a jig, never by hand alone.");
         Work glue = new Work(

@@ -78,7 +78,7 @@ public final class LayoutSvg {
         element("desc", description());
         hatch();
         rectangle(0, 0, 936, total, "fill", "#ffffff");
-        text(MARGIN, 16, "start", board.name() + "  " + format.text(board.board().length().value()) + " x "
+        text(MARGIN, 16, "start", board.name() + ", " + format.text(board.board().length().value()) + " x "
                 + format.text(board.board().width().value()) + ", " + format.text(board.thickness())
                 + " thick once flat", "font-weight", "bold", "font-size", "12");
         outline();

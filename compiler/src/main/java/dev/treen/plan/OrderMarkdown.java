@@ -11,7 +11,7 @@ public final class OrderMarkdown {
     public static String of(Plan plan) {
         LengthFormat format = plan.joined().project().settings().format();
         StringBuilder out = new StringBuilder("# ").append(escaped(plan.title())).append(": order of work\n\n");
-        out.append("Lengths in ").append(format.unit()).append(". ").append(plan.order().settings());
+        out.append("Lengths in ").append(format.unit().equals("in") ? "inches" : "millimetres").append(". ").append(plan.order().settings());
         out.append(" settings of a gauge, fence or stop.\n\n## Cautions\n\n");
         plan.order().cautions().forEach(c -> out.append("- ").append(c).append('\n'));
         out.append("\n## Steps\n\n");

@@ -41,7 +41,7 @@ public final class PlanText {
     }
 
     private void cutList() {
-        heading("Cut list, in " + format.unit());
+        heading("Cut list (" + format.unit() + ")");
         out.append("Length is along the grain. Finished sizes include the joints; rough sizes the allowances.\n\n");
         Columns columns = new Columns("lrrrrrrrrl");
         columns.row("part", "finished", "x", "", "x", "", "rough", "x", "", "board");
@@ -68,7 +68,7 @@ public final class PlanText {
             out.append("No boards are named, so there is none.\n\n");
             return;
         }
-        out.append("Places count from the left end and the near edge, in ").append(format.unit()).append(".\n\n");
+        out.append("Places count from the left end and the near edge.\n\n");
         for (BoardCut board : plan.cutting().boards()) {
             out.append(board.name())
                     .append(", ")

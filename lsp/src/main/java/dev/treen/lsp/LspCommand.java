@@ -1,6 +1,7 @@
 package dev.treen.lsp;
 
 import dev.treen.cli.Subcommand;
+import dev.treen.lsp.stdio.StdioServer;
 import java.util.List;
 
 /** {@code treen lsp}: speaks the Language Server Protocol over standard input and output until told to exit. */
@@ -22,7 +23,14 @@ public final class LspCommand implements Subcommand {
 
     @Override
     public int run(List<String> arguments, Streams streams) {
-        streams.err().println("treen lsp: the language server is not built yet");
-        return 2;
+        for (String argument : arguments) {
+            // Editors' client libraries append --stdio by themselves.
+            if (!argument.equals("--stdio")) {
+                streams.err().println("treen lsp: unknown option " + argument);
+                streams.err().println("It takes none; --stdio is allowed and changes nothing.");
+                return 2;
+            }
+        }
+        return StdioServer.serveStandardStreams(new TreenServer());
     }
 }

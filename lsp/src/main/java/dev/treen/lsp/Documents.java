@@ -1,0 +1,114 @@
+package dev.treen.lsp;
+
+import dev.treen.lsp.position.PositionEncoding;
+import dev.treen.model.FileLoader;
+import dev.treen.source.SourceFile;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.eclipse.lsp4j.DidChangeTextDocumentParams;
+import org.eclipse.lsp4j.TextDocumentItem;
+
+/** The files that the client has open, each in its newest version, and the way to those that it has not. */
+public final class Documents {
+    private static final long LARGEST = 4L << 20;
+
+    private final Map<String, Document> open = new ConcurrentHashMap<>();
+    private volatile PositionEncoding encoding = PositionEncoding.UTF16;
+
+    /** From now on positions count in {@code agreed}. */
+    void encoding(PositionEncoding agreed) {
+        encoding = agreed;
+    }
+
+    Document open(TextDocumentItem item) {
+        SourceFile file = new SourceFile(nameOf(item.getUri()), item.getText());
+        Document document = new Document(item.getUri(), item.getVersion(), file, encoding, loader());
+        open.put(item.getUri(), document);
+        return document;
+    }
+
+    Optional<Document> change(DidChangeTextDocumentParams change) {
+        return Optional.ofNullable(open.computeIfPresent(
+                change.getTextDocument().getUri(),
+                (uri, document) ->
+                        document.changed(change.getTextDocument().getVersion(), change.getContentChanges())));
+    }
+
+    void close(String uri) {
+        open.remove(uri);
+    }
+
+    /** The newest version of an open file. */
+    public Optional<Document> find(String uri) {
+        return Optional.ofNullable(open.get(uri));
+    }
+
+    /** All open files. */
+    Collection<Document> all() {
+        return open.values();
+    }
+
+    /** Forgets what was worked out from files other than {@code uri}'s own text. */
+    void othersAfresh(String uri) {
+        open.replaceAll((each, document) -> each.equals(uri) ? document : document.afresh());
+    }
+
+    private FileLoader loader() {
+        return (path, from) -> candidates(path, from).flatMap(this::read);
+    }
+
+    private Optional<Path> candidates(String path, SourceFile from) {
+        try {
+            Path folder = Path.of(from.name()).toAbsolutePath().getParent();
+            if (folder == null) {
+                return Optional.empty();
+            }
+            Path exact = folder.resolve(path).normalize();
+            Path named = folder.resolve(path + ".treen").normalize();
+            return open.containsKey(uriOf(named.toString())) || Files.isRegularFile(named)
+                    ? Optional.of(named)
+                    : Optional.of(exact);
+        } catch (java.nio.file.InvalidPathException impossible) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<SourceFile> read(Path path) {
+        Document opened = open.get(uriOf(path.toString()));
+        if (opened != null) {
+            return Optional.of(opened.file());
+        }
+        try {
+            return Files.isRegularFile(path) && Files.size(path) <= LARGEST
+                    ? Optional.of(new SourceFile(path.toString(), Files.readString(path)))
+                    : Optional.empty();
+        } catch (IOException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    /** The name under which a file is known to people: its path, or the address where it has none. */
+    static String nameOf(String uri) {
+        try {
+            URI parsed = URI.create(uri);
+            return "file".equals(parsed.getScheme()) ? Path.of(parsed).toString() : uri;
+        } catch (IllegalArgumentException | java.nio.file.FileSystemNotFoundException odd) {
+            return uri;
+        }
+    }
+
+    /** The address of the file that is known as {@code name}. */
+    public static String uriOf(String name) {
+        try {
+            return name.contains("://") ? name : Path.of(name).toUri().toString();
+        } catch (java.nio.file.InvalidPathException odd) {
+            return name;
+        }
+    }
+}

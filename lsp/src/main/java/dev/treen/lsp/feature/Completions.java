@@ -1,0 +1,143 @@
+package dev.treen.lsp.feature;
+
+import dev.treen.joinery.JointKinds;
+import dev.treen.lsp.Document;
+import dev.treen.model.BlockSchema;
+import dev.treen.model.JointSchema;
+import dev.treen.model.PropertySchema;
+import dev.treen.model.Schemas;
+import dev.treen.model.Shape;
+import dev.treen.model.Symbol;
+import dev.treen.wood.SpeciesTable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.lsp4j.CompletionItem;
+import org.eclipse.lsp4j.CompletionItemKind;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
+
+/** What can stand at the cursor: from the schema of the block, and from the names that the project declares. */
+public final class Completions {
+    private static final List<String> UNITS = List.of("mm", "cm", "m", "in", "ft", "deg", "degC", "degF");
+
+    /** Makes completions. */
+    public Completions() {}
+
+    /** The words that fit at {@code offset}. */
+    public List<CompletionItem> at(Document document, int offset) {
+        Context context = Context.at(document, offset);
+        String before = lineBefore(document, offset);
+        if (before.matches("\\s*joint\\s+\\w*")) {
+            return JointKinds.schemas().stream().map(Completions::joint).toList();
+        }
+        if (before.matches(".*\\w\\.\\w*")) {
+            return List.of("length", "width", "thickness").stream()
+                    .map(name -> item(name, CompletionItemKind.Field, "a length", ""))
+                    .toList();
+        }
+        if (context.property().isPresent() || before.matches(".*[;{]?\\s*\\w+\\s+\\S.*|\\s*\\w+\\s+")) {
+            return values(document, context, before);
+        }
+        return context.schema().map(Completions::properties).orElseGet(Completions::declarations);
+    }
+
+    private static String lineBefore(Document document, int offset) {
+        int line = document.file().lineOf(offset);
+        return document.file().text().substring(document.file().lineStart(line), offset);
+    }
+
+    private static List<CompletionItem> properties(BlockSchema schema) {
+        List<CompletionItem> items = new ArrayList<>();
+        for (PropertySchema property : schema.properties()) {
+            items.add(item(property.name(), CompletionItemKind.Property, property.shape().phrase(), property.doc()));
+        }
+        return items;
+    }
+
+    private static List<CompletionItem> values(Document document, Context context, String before) {
+        Optional<PropertySchema> property = context.property().or(() -> ofLine(context, before));
+        List<CompletionItem> items = new ArrayList<>();
+        property.ifPresent(p -> words(p.shape()).forEach(w -> items.add(item(w, CompletionItemKind.EnumMember, "", ""))));
+        boolean species = property.filter(p -> p.shape() == Shape.Plain.SPECIES).isPresent();
+        if (species) {
+            SpeciesTable.published()
+                    .ids()
+                    .forEach(id -> items.add(item(id, CompletionItemKind.EnumMember, "a species", "")));
+            return items;
+        }
+        boolean board = property.filter(p -> p.shape() == Shape.Plain.BOARD).isPresent();
+        for (Symbol symbol : document.analysis().evaluation().symbols()) {
+            boolean fits = !board || symbol.kind().equals("board") || symbol.kind().equals("sheet");
+            if (fits) {
+                items.add(item(symbol.name(), CompletionItemKind.Variable, symbol.kind(), symbol.doc()));
+            }
+        }
+        if (before.matches(".*\\d\\w*")) {
+            UNITS.forEach(unit -> items.add(item(unit, CompletionItemKind.Unit, "unit", "")));
+        }
+        return items;
+    }
+
+    /** The property whose name begins the last statement of the line. */
+    private static Optional<PropertySchema> ofLine(Context context, String before) {
+        String last = before.substring(Math.max(before.lastIndexOf('{'), before.lastIndexOf(';')) + 1).strip();
+        int blank = last.indexOf(' ');
+        String name = blank < 0 ? last : last.substring(0, blank);
+        return context.schema().flatMap(s -> s.property(name));
+    }
+
+    private static List<String> words(Shape shape) {
+        return switch (shape) {
+            case Shape.OneOf(List<String> words) -> words;
+            case Shape.LengthOrAuto auto -> List.of("auto");
+            case Shape.Inner inner -> List.of();
+            case Shape.Plain plain -> switch (plain) {
+                case DIRECTION -> List.of("right", "left", "back", "front", "up", "down");
+                case RINGS -> List.of("flat", "rift", "quarter");
+                case LENGTH, SIZE_2, SIZE_3, POINT_2, POINT_3, ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE,
+                        COUNT, TEXT, SPECIES, BOARD, PART -> List.of();
+            };
+        };
+    }
+
+    private static List<CompletionItem> declarations() {
+        List<CompletionItem> items = new ArrayList<>();
+        for (BlockSchema schema : List.of(Schemas.PROJECT, Schemas.BOARD, Schemas.SHEET, Schemas.PART)) {
+            items.add(item(schema.word(), CompletionItemKind.Keyword, schema.example(), schema.doc()));
+        }
+        items.add(item("let", CompletionItemKind.Keyword, "let wall = 9", "Gives a value a name."));
+        items.add(item("joint", CompletionItemKind.Keyword, "joint mitre front to left", "Brings parts together."));
+        items.add(item("use", CompletionItemKind.Keyword, "use \"rack\"", "Takes in the names of another file."));
+        items.add(item(
+                "require", CompletionItemKind.Keyword, "require a >= b because \"…\"", "Says what must hold."));
+        items.add(item(
+                "accept",
+                CompletionItemKind.Keyword,
+                "accept panel-tight on base because \"…\"",
+                "Takes a warning as it is, with a reason."));
+        items.add(item("repeat", CompletionItemKind.Keyword, "repeat i in 1..3 { … }", "Makes numbered parts."));
+        return items;
+    }
+
+    private static CompletionItem joint(JointSchema schema) {
+        return item(
+                schema.kind(),
+                CompletionItemKind.Keyword,
+                schema.into() ? "a into b" : "a to b",
+                schema.block().doc());
+    }
+
+    private static CompletionItem item(String label, CompletionItemKind kind, String detail, String doc) {
+        CompletionItem item = new CompletionItem(label);
+        item.setKind(kind);
+        item.setSortText(label.toLowerCase(Locale.ROOT));
+        if (!detail.isEmpty()) {
+            item.setDetail(detail);
+        }
+        if (!doc.isEmpty()) {
+            item.setDocumentation(Either.forLeft(doc));
+        }
+        return item;
+    }
+}

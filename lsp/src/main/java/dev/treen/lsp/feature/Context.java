@@ -1,0 +1,69 @@
+package dev.treen.lsp.feature;
+
+import dev.treen.joinery.JointKinds;
+import dev.treen.lsp.Document;
+import dev.treen.model.BlockSchema;
+import dev.treen.model.JointSchema;
+import dev.treen.model.PropertySchema;
+import dev.treen.model.Schemas;
+import dev.treen.model.Shape;
+import dev.treen.syntax.Block;
+import dev.treen.syntax.Statement;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where a cursor stands: in which block, by which schema. Completion and hover share it.
+ *
+ * @param schema of the innermost block round the cursor; empty at the top of the file
+ * @param property of the innermost statement, when the cursor stands in one of its values
+ */
+record Context(Optional<BlockSchema> schema, Optional<PropertySchema> property) {
+
+    static Context at(Document document, int offset) {
+        return within(document.analysis().tree().statements(), Optional.empty(), offset);
+    }
+
+    private static Context within(List<Statement> statements, Optional<BlockSchema> schema, int offset) {
+        for (Statement statement : statements) {
+            Optional<Block> body = statement.body();
+            if (body.isPresent() && body.get().span().start() < offset && offset < body.get().span().end()) {
+                return within(body.get().statements(), opened(statement, schema), offset);
+            }
+            if (statement instanceof Statement.Property property
+                    && property.span().touches(offset)
+                    && property.name().span().end() < offset) {
+                return new Context(schema, schema.flatMap(s -> s.property(property.name().text())));
+            }
+        }
+        return new Context(schema, Optional.empty());
+    }
+
+    /** The schema of the block that a statement opens. */
+    private static Optional<BlockSchema> opened(Statement statement, Optional<BlockSchema> around) {
+        return switch (statement) {
+            case Statement.Project p -> Optional.of(Schemas.PROJECT);
+            case Statement.Board board -> Optional.of(board.sheet() ? Schemas.SHEET : Schemas.BOARD);
+            case Statement.Part p -> Optional.of(Schemas.PART);
+            case Statement.Joint joint -> JointKinds.schemas().stream()
+                    .filter(s -> s.kind().equals(joint.kind().text()))
+                    .map(JointSchema::block)
+                    .findFirst();
+            case Statement.Property property -> around.flatMap(s -> s.property(property.name().text()))
+                    .flatMap(p -> p.shape() instanceof Shape.Inner(BlockSchema inner)
+                            ? Optional.of(inner)
+                            : Optional.<BlockSchema>empty());
+            case Statement.Use u -> Optional.empty();
+            case Statement.Let l -> Optional.empty();
+            case Statement.Require r -> Optional.empty();
+            case Statement.Accept a -> Optional.empty();
+            case Statement.Measured m -> Optional.empty();
+            case Statement.Holds h -> Optional.empty();
+            case Statement.Pattern p -> Optional.empty();
+            case Statement.Param p -> Optional.empty();
+            case Statement.Repeat r -> Optional.empty();
+            case Statement.When w -> Optional.empty();
+            case Statement.Broken b -> around;
+        };
+    }
+}

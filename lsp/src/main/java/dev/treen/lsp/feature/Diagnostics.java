@@ -1,0 +1,88 @@
+package dev.treen.lsp.feature;
+
+import dev.treen.finding.Finding;
+import dev.treen.finding.Related;
+import dev.treen.finding.Remedy;
+import dev.treen.finding.Severity;
+import dev.treen.lsp.Document;
+import dev.treen.lsp.Documents;
+import dev.treen.lsp.position.PositionEncoding;
+import dev.treen.lsp.position.Positions;
+import dev.treen.source.Span;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DiagnosticRelatedInformation;
+import org.eclipse.lsp4j.DiagnosticSeverity;
+import org.eclipse.lsp4j.Location;
+import org.eclipse.lsp4j.Range;
+
+/** Findings as the editor's diagnostics. */
+public final class Diagnostics {
+    private final PositionEncoding encoding;
+
+    /** For a client that counts in {@code encoding}. */
+    public Diagnostics(PositionEncoding encoding) {
+        this.encoding = encoding;
+    }
+
+    /** The findings of a document that lie in its own text. */
+    public List<Diagnostic> of(Document document) {
+        List<Diagnostic> diagnostics = new ArrayList<>();
+        for (Finding finding : document.analysis().checked().findings()) {
+            if (finding.at().file().name().equals(document.file().name())) {
+                diagnostics.add(diagnostic(document, finding));
+            }
+        }
+        return diagnostics;
+    }
+
+    Diagnostic diagnostic(Document document, Finding finding) {
+        Diagnostic diagnostic = new Diagnostic(range(document, finding.at()), message(finding));
+        diagnostic.setSource("treen");
+        diagnostic.setCode(finding.code());
+        diagnostic.setSeverity(severity(finding.severity()));
+        List<DiagnosticRelatedInformation> related = new ArrayList<>();
+        for (Related each : finding.related()) {
+            Location at = new Location(
+                    each.at().file().name().equals(document.file().name())
+                            ? document.uri()
+                            : Documents.uriOf(each.at().file().name()),
+                    range(document, each.at()));
+            related.add(new DiagnosticRelatedInformation(at, each.label()));
+        }
+        diagnostic.setRelatedInformation(related);
+        return diagnostic;
+    }
+
+    /** Where a span lies for the client. */
+    Range range(Document document, Span span) {
+        Positions positions = span.file().equals(document.file())
+                ? document.positions()
+                : Positions.of(span.file().text(), encoding);
+        return positions.range(span.start(), span.end());
+    }
+
+    /** What, by how much, why, and what to do: read from top to bottom without the excerpt. */
+    static String message(Finding finding) {
+        StringBuilder text = new StringBuilder(finding.headline());
+        if (!finding.found().isEmpty()) {
+            text.append('\n').append(finding.found());
+        }
+        if (!finding.because().isEmpty()) {
+            text.append('\n').append(finding.because());
+        }
+        for (Remedy remedy : finding.remedies()) {
+            text.append("\n→ ").append(remedy.text());
+        }
+        return text.toString();
+    }
+
+    private static DiagnosticSeverity severity(Severity severity) {
+        return switch (severity) {
+            case ERROR -> DiagnosticSeverity.Error;
+            case WARNING -> DiagnosticSeverity.Warning;
+            case NOTE -> DiagnosticSeverity.Information;
+        };
+    }
+}

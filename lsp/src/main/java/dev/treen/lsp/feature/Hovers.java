@@ -1,0 +1,126 @@
+package dev.treen.lsp.feature;
+
+import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.Figure;
+import dev.treen.joinery.JointKinds;
+import dev.treen.joinery.MadeJoint;
+import dev.treen.lsp.Document;
+import dev.treen.model.BlockSchema;
+import dev.treen.model.Datum;
+import dev.treen.model.Derivation;
+import dev.treen.model.JointSchema;
+import dev.treen.model.PropertySchema;
+import dev.treen.model.Schemas;
+import dev.treen.model.Setting;
+import dev.treen.model.Usage;
+import dev.treen.plan.Explanation;
+import dev.treen.quantity.LengthFormat;
+import dev.treen.source.Span;
+import dev.treen.syntax.Token;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.lsp4j.Hover;
+import org.eclipse.lsp4j.MarkupContent;
+import org.eclipse.lsp4j.MarkupKind;
+
+/** What a word or number is: its documentation, its value and how that came about. Reads well as plain text too. */
+public final class Hovers {
+    /** Makes hovers. */
+    public Hovers() {}
+
+    /** The hover at {@code offset}; empty where nothing is to be said. */
+    public Optional<Hover> at(Document document, int offset) {
+        List<String> lines = new ArrayList<>();
+        LengthFormat format = document.analysis().evaluation().project().settings().format();
+        Optional<Token> token = document.analysis().tree().tokens().stream()
+                .filter(t -> t.start() <= offset && offset < t.end())
+                .filter(t -> t.kind() != Token.Kind.NEW_LINE)
+                .findFirst();
+        if (token.isEmpty()) {
+            return Optional.empty();
+        }
+        Span at = document.file().span(token.get().start(), token.get().end());
+        lines.addAll(parts(document, at, format));
+        lines.addAll(settings(document, at, format));
+        if (lines.isEmpty()) {
+            Definitions.usage(document, offset).ifPresent(usage -> lines.addAll(usage(usage, format)));
+        }
+        if (lines.isEmpty()) {
+            word(document, at, offset).ifPresent(lines::add);
+        }
+        if (lines.isEmpty()) {
+            document.analysis().evaluation().bareNumbers().stream()
+                    .filter(m -> m.at().equals(at))
+                    .findFirst()
+                    .ifPresent(m -> lines.add(format.text(m.value())));
+        }
+        return lines.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Hover(
+                        new MarkupContent(MarkupKind.MARKDOWN, String.join("\n\n", lines)),
+                        document.positions().range(at.start(), at.end())));
+    }
+
+    private static List<String> parts(Document document, Span at, LengthFormat format) {
+        List<String> lines = new ArrayList<>();
+        for (FinishedPart part : document.analysis().checked().joined().parts()) {
+            if (part.part().nameAt().equals(at)) {
+                lines.add("part `" + part.part().name() + "`");
+                if (!part.part().doc().isEmpty()) {
+                    lines.add(part.part().doc());
+                }
+                lines.add("seen " + part.part().seen().text(format));
+                lines.add("finished " + part.finished().text(format));
+                lines.add("rough " + part.rough().text(format));
+                lines.add(block(Explanation.of(part.length().how(), format)));
+                lines.add(block(Explanation.of(part.width().how(), format)));
+            }
+        }
+        return lines;
+    }
+
+    private static List<String> settings(Document document, Span at, LengthFormat format) {
+        for (MadeJoint joint : document.analysis().checked().joined().joints()) {
+            for (Figure figure : joint.figures()) {
+                Setting setting = joint.joint().settings().get(figure.name());
+                if (setting != null && (setting.valueAt().equals(at) || setting.nameAt().equals(at))) {
+                    return List.of(
+                            figure.name() + " of " + joint.joint().name() + ": "
+                                    + format.text(figure.measure().value()),
+                            block(Explanation.of(figure.measure().how(), format)));
+                }
+            }
+        }
+        return List.of();
+    }
+
+    private static List<String> usage(Usage usage, LengthFormat format) {
+        Derivation how = usage.value().how();
+        if (usage.value().value() instanceof Datum.Thing(String path, Datum.Thing.Kind kind)) {
+            return List.of(kind.name().toLowerCase(java.util.Locale.ROOT) + " `" + path + "`");
+        }
+        return List.of(block(Explanation.of(how, format)));
+    }
+
+    private static String block(String text) {
+        return "```text\n" + text + "\n```";
+    }
+
+    private static Optional<String> word(Document document, Span at, int offset) {
+        String word = at.text();
+        Optional<PropertySchema> property =
+                Context.at(document, offset).schema().flatMap(s -> s.property(word));
+        if (property.isPresent()) {
+            PropertySchema p = property.get();
+            String standard = p.standard().isEmpty() ? "" : " Default: " + p.standard() + ".";
+            return Optional.of("`" + p.name() + "` takes " + p.shape().phrase() + ". " + p.doc() + standard);
+        }
+        Optional<BlockSchema> block = JointKinds.schemas().stream()
+                .map(JointSchema::block)
+                .filter(b -> b.word().equals(word))
+                .findFirst()
+                .or(() -> Schemas.all().stream().filter(b -> b.word().equals(word)).findFirst());
+        return block.map(b -> b.doc() + "\n\n" + block(b.example()));
+    }
+}

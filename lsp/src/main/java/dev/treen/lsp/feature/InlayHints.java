@@ -1,0 +1,71 @@
+package dev.treen.lsp.feature;
+
+import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.Figure;
+import dev.treen.joinery.MadeJoint;
+import dev.treen.lsp.Document;
+import dev.treen.lsp.position.Positions;
+import dev.treen.model.Measure;
+import dev.treen.model.Setting;
+import dev.treen.quantity.LengthFormat;
+import dev.treen.source.Span;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.eclipse.lsp4j.InlayHint;
+import org.eclipse.lsp4j.InlayHintKind;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
+
+/** What Treen worked out, shown in the line: finished sizes of parts, values left to it, units of bare numbers. */
+public final class InlayHints {
+    /** Makes the hints of one kind of client; there is nothing to set yet. */
+    public InlayHints() {}
+
+    /** The hints inside {@code range}. */
+    public List<InlayHint> in(Document document, Range range) {
+        Positions.Span asked = document.positions().span(range);
+        LengthFormat format = document.analysis().evaluation().project().settings().format();
+        List<InlayHint> hints = new ArrayList<>();
+        Set<Integer> taken = new HashSet<>();
+        for (FinishedPart part : document.analysis().checked().joined().parts()) {
+            add(document, asked, part.part().nameAt(), finished(part, format), hints, taken);
+        }
+        for (MadeJoint joint : document.analysis().checked().joined().joints()) {
+            for (Figure figure : joint.figures()) {
+                Setting setting = joint.joint().settings().get(figure.name());
+                if (setting != null && setting.auto()) {
+                    String text = "= " + format.text(figure.measure().value());
+                    add(document, asked, setting.valueAt(), text, hints, taken);
+                }
+            }
+        }
+        for (Measure bare : document.analysis().evaluation().bareNumbers()) {
+            add(document, asked, bare.at(), format.unit(), hints, taken);
+        }
+        return hints;
+    }
+
+    private static String finished(FinishedPart part, LengthFormat format) {
+        boolean same = part.finished().equals(part.part().seen());
+        String size = part.finished().text(format);
+        return same ? size : size + " finished";
+    }
+
+    private static void add(
+            Document document,
+            Positions.Span asked,
+            Span at,
+            String text,
+            List<InlayHint> hints,
+            Set<Integer> taken) {
+        boolean here = at.file().equals(document.file()) && asked.start() <= at.end() && at.end() <= asked.end();
+        if (here && taken.add(at.end())) {
+            InlayHint hint = new InlayHint(document.positions().position(at.end()), Either.forLeft(text));
+            hint.setKind(InlayHintKind.Type);
+            hint.setPaddingLeft(true);
+            hints.add(hint);
+        }
+    }
+}
