@@ -39,9 +39,8 @@ public record Contact(Region region, Origin first, Origin second) {
             for (Facet facet : piece.facets()) {
                 for (Side2 other : facing.getOrDefault(facet.plane().flip(), List.of())) {
                     Frame frame = Frame.of(facet.plane());
-                    Key key = new Key(facet.plane(), facet.origin(), other.facet().origin());
-                    frame.flatten(piece, facet).intersect(frame.flatten(other.piece(), other.facet()))
-                            .ifPresent(poly -> found.computeIfAbsent(key, k -> new ArrayList<>(1)).add(poly));
+                    meet(facet.plane(), facet.patches(piece, frame), other.facet().patches(other.piece(), frame),
+                            found);
                 }
             }
         }
@@ -49,6 +48,16 @@ public record Contact(Region region, Origin first, Origin second) {
         found.forEach((key, polys) -> contacts
                 .add(new Contact(new Region(key.plane(), polys), key.first(), key.second())));
         return contacts;
+    }
+
+    private static void meet(Plane plane, List<Patch> first, List<Patch> second, Map<Key, List<Poly>> found) {
+        for (Patch a : first) {
+            for (Patch b : second) {
+                a.poly().intersect(b.poly()).ifPresent(
+                        poly -> found.computeIfAbsent(new Key(plane, a.origin(), b.origin()), k -> new ArrayList<>(1))
+                                .add(poly));
+            }
+        }
     }
 
     /** The total area of contact in square millimetres, to double precision; exactly zero when no faces meet. */

@@ -73,7 +73,7 @@ public final class Convex {
         for (int index : facet.loop()) {
             corners.add(vertices.get(index));
         }
-        return new Face(facet.plane(), corners, facet.origin(), facet.seam());
+        return new Face(facet.plane(), corners, facet.origin());
     }
 
     List<Facet> facets() {
@@ -162,7 +162,7 @@ public final class Convex {
 
     /** The part on the material side of a plane; the new face, if any, carries the given origin. */
     public Optional<Convex> clip(Plane plane, Origin origin) {
-        return Optional.ofNullable(ConvexCut.inside(this, plane, origin, false));
+        return Optional.ofNullable(ConvexCut.inside(this, new Facet(plane, new int[0], origin)));
     }
 
     /** The part shared with another piece; its new faces carry the other's origins. */
@@ -172,7 +172,7 @@ public final class Convex {
         }
         Convex rest = this;
         for (Facet facet : other.facets) {
-            Convex kept = ConvexCut.inside(rest, facet.plane(), facet.origin(), facet.seam());
+            Convex kept = ConvexCut.inside(rest, facet);
             if (kept == null) {
                 return Optional.empty();
             }
@@ -186,20 +186,26 @@ public final class Convex {
      * origins.
      */
     public List<Convex> subtract(Convex cutter) {
-        List<Convex> left = cutBy(cutter);
+        List<Convex> left = cutBy(cutter, true);
         return left == null ? List.of(this) : left;
     }
 
-    /** What {@link #subtract} gives, or null when both share no volume. */
+    /**
+     * What {@link #subtract} gives, or null when both share no volume.
+     *
+     * @param lasting whether the cutter leaves a void, so that the faces it makes are its work; else it is material that
+     *     stays there
+     */
     @Nullable
-    List<Convex> cutBy(Convex cutter) {
+    List<Convex> cutBy(Convex cutter, boolean lasting) {
         if (span().apart(cutter.span())) {
             return null;
         }
         List<Convex> left = new ArrayList<>();
         Convex rest = this;
         for (Facet facet : cutter.facets) {
-            ConvexCut.Halves halves = ConvexCut.split(rest, facet.plane(), facet.origin());
+            ConvexCut.Halves halves = ConvexCut.split(rest, facet,
+                    lasting ? List.of(Paint.by(cutter, facet)) : List.of());
             Convex inside = halves.inside();
             Convex outside = halves.outside();
             if (inside == null) {
@@ -220,9 +226,7 @@ public final class Convex {
         }
         return new Convex(
                 vertices.stream().map(by::plus).toList(),
-                facets.stream()
-                        .map(f -> new Facet(f.plane().translate(by), f.loop(), f.origin(), f.seam()))
-                        .toList());
+                facets.stream().map(facet -> facet.translate(by)).toList());
     }
 
     /** The piece turned or mirrored about the origin. */
@@ -230,7 +234,7 @@ public final class Convex {
         List<Facet> turned = new ArrayList<>(facets.size());
         for (Facet facet : facets) {
             int[] loop = turn.mirrors() ? reversed(facet.loop()) : facet.loop();
-            turned.add(new Facet(turn.apply(facet.plane()), loop, facet.origin(), facet.seam()));
+            turned.add(facet.turn(turn, loop));
         }
         return new Convex(vertices.stream().map(turn::apply).toList(), turned);
     }
@@ -245,7 +249,7 @@ public final class Convex {
 
     /** The same piece with all its faces carrying one origin. */
     public Convex tagged(Origin origin) {
-        return new Convex(vertices, facets.stream().map(facet -> facet.with(origin, false)).toList());
+        return new Convex(vertices, facets.stream().map(facet -> facet.withOrigin(origin)).toList());
     }
 
     Convex withFacets(List<Facet> newFacets) {

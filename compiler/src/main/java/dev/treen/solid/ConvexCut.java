@@ -39,42 +39,47 @@ final class ConvexCut {
         }
     }
 
-    /** The part of the piece on the material side, or null when that has no volume. */
-    static @Nullable Convex inside(Convex piece, Plane plane, Origin origin, boolean seam) {
-        ConvexCut cut = new ConvexCut(piece, plane);
+    /**
+     * The part of the piece on the material side of a face, or null when that has no volume; the new face takes after the
+     * given one.
+     */
+    static @Nullable Convex inside(Convex piece, Facet by) {
+        ConvexCut cut = new ConvexCut(piece, by.plane());
         if (cut.below == 0) {
             return null;
         }
-        return cut.above == 0 ? cut.uncovered(plane, origin, seam) : cut.side(-1, plane, origin, seam);
+        return cut.above == 0 ? cut.laidOpen(by) : cut.side(-1, by);
     }
 
     /**
-     * Divides the piece. The outer part gets a face of the given origin; the inner part, which the caller goes on cutting,
-     * gets a seam.
+     * Divides the piece along a cutter's face. Both halves have a seam there; that of the outer half is a surface where the
+     * cutter's face was, which the paints tell.
      */
-    static Halves split(Convex piece, Plane plane, Origin origin) {
-        ConvexCut cut = new ConvexCut(piece, plane);
+    static Halves split(Convex piece, Facet by, List<Paint> paints) {
+        ConvexCut cut = new ConvexCut(piece, by.plane());
         if (cut.below == 0) {
             return new Halves(null, piece);
         }
         if (cut.above == 0) {
             return new Halves(piece, null);
         }
-        return new Halves(cut.side(-1, plane, origin, true), cut.side(1, plane.flip(), origin, false));
+        Facet inner = new Facet(by.plane(), by.loop(), by.origin(), true, List.of());
+        Facet outer = new Facet(by.plane().flip(), by.loop(), by.origin(), true, paints);
+        return new Halves(cut.side(-1, inner), cut.side(1, outer));
     }
 
     /** The piece itself, where a seam that lies on the plane becomes a face made by this cut. */
-    private Convex uncovered(Plane plane, Origin origin, boolean seam) {
-        if (values.length - below < 3 || piece.facets().stream().noneMatch(f -> f.seam() && f.plane().equals(plane))) {
+    private Convex laidOpen(Facet by) {
+        if (values.length - below < 3
+                || piece.facets().stream().noneMatch(f -> f.seam() && f.plane().equals(by.plane()))) {
             return piece;
         }
-        return piece.withFacets(
-                piece.facets().stream()
-                        .map(f -> f.seam() && f.plane().equals(plane) ? f.with(origin, seam) : f)
-                        .toList());
+        return piece.withFacets(piece.facets().stream()
+                .map(f -> f.seam() && f.plane().equals(by.plane()) ? f.laidOpen(by) : f)
+                .toList());
     }
 
-    private Convex side(int keep, Plane plane, Origin origin, boolean seam) {
+    private Convex side(int keep, Facet by) {
         List<Vec3> vertices = new ArrayList<>();
         List<Facet> facets = new ArrayList<>();
         Map<Long, Integer> numbers = new HashMap<>();
@@ -82,10 +87,10 @@ final class ConvexCut {
         for (Facet facet : piece.facets()) {
             int[] loop = clip(facet.loop(), keep, vertices, numbers, next);
             if (loop.length > 0) {
-                facets.add(new Facet(facet.plane(), loop, facet.origin(), facet.seam()));
+                facets.add(facet.withLoop(loop));
             }
         }
-        facets.add(new Facet(plane, chain(next), origin, seam));
+        facets.add(by.withLoop(chain(next)));
         return new Convex(vertices, facets);
     }
 

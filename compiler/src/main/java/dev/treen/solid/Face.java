@@ -8,10 +8,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *
  * @param plane its plane, whose normal points out of the piece
  * @param corners its corners, counter-clockwise as seen from outside
- * @param origin the cut that made it
- * @param seam whether it came about only because a piece was divided in two, and is no surface of the whole solid
+ * @param origin the cut that made it; where several cuts made parts of it, the one that made the rest
  */
-public record Face(Plane plane, List<Vec3> corners, Origin origin, boolean seam) {
+public record Face(Plane plane, List<Vec3> corners, Origin origin) {
 
     /** Takes its own copy of the corners. */
     public Face {
@@ -39,15 +38,11 @@ public record Face(Plane plane, List<Vec3> corners, Origin origin, boolean seam)
     }
 
     Face translate(Vec3 by) {
-        return new Face(plane.translate(by), corners.stream().map(by::plus).toList(), origin, seam);
+        return new Face(plane.translate(by), corners.stream().map(by::plus).toList(), origin);
     }
 
     Face turn(Turn turn) {
         List<Vec3> moved = corners.stream().map(turn::apply).toList();
-        return new Face(turn.apply(plane), turn.mirrors() ? moved.reversed() : moved, origin, seam);
-    }
-
-    Face with(Origin newOrigin, boolean newSeam) {
-        return new Face(plane, corners, newOrigin, newSeam);
+        return new Face(turn.apply(plane), turn.mirrors() ? moved.reversed() : moved, origin);
     }
 }

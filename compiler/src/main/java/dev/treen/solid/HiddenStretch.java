@@ -28,8 +28,11 @@ final class HiddenStretch {
         this.aside = aside;
     }
 
-    /** Adds the hidden stretch, if any, for the edge moved to the left and to the right. */
-    void behind(Convex piece, List<Intervals.Stretch> leftStretches, List<Intervals.Stretch> rightStretches) {
+    /**
+     * Adds the hidden stretch, if any, for the edge moved to the left and to the right; true when all of the edge is hidden
+     * either way and nothing more needs to be asked.
+     */
+    boolean behind(Convex piece, List<Intervals.Stretch> leftStretches, List<Intervals.Stretch> rightStretches) {
         Condition[] all = new Condition[piece.facets().size()];
         for (int i = 0; i < all.length; i++) {
             Plane plane = piece.facets().get(i).plane();
@@ -50,7 +53,7 @@ final class HiddenStretch {
                 }
             }
             if (!(left || right) || low.compareTo(high) >= 0) {
-                return;
+                return false;
             }
         }
         Intervals.Stretch found = new Intervals.Stretch(low, high);
@@ -60,6 +63,7 @@ final class HiddenStretch {
         if (right) {
             rightStretches.add(found);
         }
+        return left && right && low.isZero() && high.equals(Rat.ONE);
     }
 
     /** The ray must leave the one face's plane after it has entered the other's. */

@@ -52,15 +52,27 @@ final class Occlusion {
         if (aside.isZero() || (edge.isSmooth() && !isSilhouette(edge))) {
             return;
         }
-        List<Intervals.Stretch> left = new ArrayList<>();
-        List<Intervals.Stretch> right = new ArrayList<>();
-        for (Convex piece : before(List.of(edge.from(), edge.to()))) {
-            new HiddenStretch(edge.from(), way, view.toViewer(), aside).behind(piece, left, right);
-        }
-        Intervals hidden = Intervals.union(left).intersect(Intervals.union(right));
+        Intervals hidden = looksAway(edge) ? Intervals.of(Rat.ZERO, Rat.ONE) : hidden(edge, way, aside);
         Intervals visible = Intervals.of(Rat.ZERO, Rat.ONE).minus(hidden);
         hand(edge, way, hidden, false, receiver);
         hand(edge, way, visible, true, receiver);
+    }
+
+    private Intervals hidden(SurfaceEdge edge, Vec3 way, Vec3 aside) {
+        List<Intervals.Stretch> left = new ArrayList<>();
+        List<Intervals.Stretch> right = new ArrayList<>();
+        for (Convex piece : before(List.of(edge.from(), edge.to()))) {
+            if (new HiddenStretch(edge.from(), way, view.toViewer(), aside).behind(piece, left, right)) {
+                break;
+            }
+        }
+        return Intervals.union(left).intersect(Intervals.union(right));
+    }
+
+    /** Whether both faces at an edge look away; the way to the viewer then begins in their own part's material. */
+    private boolean looksAway(SurfaceEdge edge) {
+        return edge.rims().size() == 2 && edge.rims().stream()
+                .allMatch(rim -> rim.plane().normal().inner(view.toViewer()).signum() < 0);
     }
 
     private void hand(SurfaceEdge edge, Vec3 way, Intervals stretches, boolean visible, Receiver receiver) {

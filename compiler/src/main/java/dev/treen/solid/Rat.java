@@ -10,6 +10,10 @@ import org.jspecify.annotations.Nullable;
  * <p>Sizes in a workshop have small numerators and denominators, so nearly all work stays on the short path. Fractions are
  * kept in lowest terms with a positive denominator, and a value that fits the short form always has it, so that equal
  * values have equal fields.
+ *
+ * <p>Why not {@link BigFraction} throughout: the value of a plane at a corner, the step that nearly all work consists of,
+ * took 7.4 µs for a hundred corners here and 43.5 µs there, 5.9 times as long (RatBenchmark, corners in sixty-fourths of
+ * an inch, JDK 25).
  */
 final class Rat implements Comparable<Rat> {
 

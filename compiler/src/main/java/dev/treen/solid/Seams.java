@@ -5,14 +5,14 @@ import java.util.List;
 /**
  * Keeps the origins of faces right when a cut takes away one piece beside a seam and leaves the other untouched.
  *
- * <p>The untouched piece's seam has then become a surface, and that cut made it.
+ * <p>Where the cutter lay, the untouched piece's seam has then become a surface, and that cut made it.
  */
 final class Seams {
 
     private Seams() {
     }
 
-    /** The piece, its seams that the cutter lies against marked as faces made by the cutter. */
+    /** The piece, its seams painted where the cutter lies against them. */
     static Convex uncover(Convex piece, Convex cutter) {
         if (piece.span().apart(cutter.span()) || piece.facets().stream().noneMatch(Facet::seam)) {
             return piece;
@@ -30,7 +30,7 @@ final class Seams {
             if (other.plane().equals(across)) {
                 Frame frame = Frame.of(across);
                 boolean meets = frame.flatten(piece, facet).intersect(frame.flatten(cutter, other)).isPresent();
-                return meets ? facet.with(other.origin(), false) : facet;
+                return meets ? facet.laidOpen(Paint.by(cutter, other)) : facet;
             }
         }
         return facet;

@@ -24,7 +24,7 @@ final class Shapes {
         }
         List<Facet> facets = new ArrayList<>(6);
         for (Side side : Side.values()) {
-            facets.add(new Facet(Plane.at(side, box.face(side)), boxLoop(side), origin, false));
+            facets.add(new Facet(Plane.at(side, box.face(side)), boxLoop(side), origin));
         }
         return new Convex(vertices, facets);
     }
@@ -42,7 +42,7 @@ final class Shapes {
     }
 
     static Convex prism(List<Vec3> outline, Vec3 along, Origin origin) {
-        Vec3 area = new Face(Plane.of(along, Rat.ZERO), outline, origin, false).areaVector();
+        Vec3 area = new Face(Plane.of(along, Rat.ZERO), outline, origin).areaVector();
         int way = area.inner(along).signum();
         if (outline.size() < 3 || way == 0) {
             throw new IllegalArgumentException("a prism needs an outline with area and an arrow out of its plane");
@@ -62,10 +62,10 @@ final class Shapes {
             high[i] = 2 * n - 1 - i;
             // The base runs counter-clockwise as seen from below, so each side runs back along it and up.
             Plane side = Plane.through(base.get(j), base.get(i), base.get(i).plus(along));
-            facets.add(new Facet(side, new int[]{j, i, n + i, n + j}, origin, false));
+            facets.add(new Facet(side, new int[]{j, i, n + i, n + j}, origin));
         }
-        facets.add(new Facet(bottom, low, origin, false));
-        facets.add(new Facet(bottom.flip().translate(along), high, origin, false));
+        facets.add(new Facet(bottom, low, origin));
+        facets.add(new Facet(bottom.flip().translate(along), high, origin));
         return new Convex(vertices, facets);
     }
 

@@ -117,7 +117,7 @@ public final class Solid {
         List<Convex> left = new ArrayList<>(pieces.size() + 4);
         boolean changed = false;
         for (Convex piece : pieces) {
-            List<Convex> rest = piece.cutBy(cutter);
+            List<Convex> rest = piece.cutBy(cutter, true);
             changed |= rest != null;
             left.addAll(rest == null ? List.of(Seams.uncover(piece, cutter)) : rest);
         }
@@ -140,13 +140,18 @@ public final class Solid {
         }
         List<Convex> all = new ArrayList<>(pieces);
         for (Convex piece : other.pieces) {
-            Solid extra = of(piece);
+            List<Convex> extra = List.of(piece);
             for (Convex own : pieces) {
-                extra = extra.subtract(own);
+                extra = extra.stream().flatMap(part -> beside(part, own).stream()).toList();
             }
-            all.addAll(extra.pieces);
+            all.addAll(extra);
         }
         return disjoint(all);
+    }
+
+    private static List<Convex> beside(Convex part, Convex own) {
+        List<Convex> rest = part.cutBy(own, false);
+        return rest == null ? List.of(part) : rest;
     }
 
     /** The material both share; faces that come from the other solid carry its origins. */

@@ -27,10 +27,8 @@ final class SurfaceBuilder {
         SurfaceBuilder builder = new SurfaceBuilder();
         for (Convex piece : solid.pieces()) {
             for (Facet facet : piece.facets()) {
-                Poly poly = Frame.of(facet.plane()).flatten(piece, facet);
-                builder.facing
-                        .computeIfAbsent(facet.plane(), p -> new ArrayList<>())
-                        .add(new Patch(poly, facet.origin()));
+                builder.facing.computeIfAbsent(facet.plane(), p -> new ArrayList<>())
+                        .addAll(facet.patches(piece, Frame.of(facet.plane())));
             }
         }
         List<SurfaceFace> faces = new ArrayList<>();

@@ -119,10 +119,10 @@ class AssemblyTest {
     @ValueSource(longs = {1, 2, 3, 4})
     void everyMoveFoundIsFree(long seed) {
         Random random = new Random(seed);
-        for (int round = 0; round < 6; round++) {
+        for (int round = 0; round < 4; round++) {
             List<Placed> parts = new ArrayList<>();
             Solid taken = Solid.EMPTY;
-            for (int i = 0; i < 6; i++) {
+            for (int i = 0; i < 4; i++) {
                 Solid next = RandomBodiesTest.randomSolid(random).subtract(taken);
                 taken = taken.union(next);
                 if (!next.isEmpty()) {

@@ -125,14 +125,7 @@ class DrawingTest {
 
     @Test
     void roundFacesShowTheirSilhouetteOnly() {
-        List<Vec3> outline = new ArrayList<>();
-        for (int i = 0; i < 24; i++) {
-            Vec2 spot = Directions.rational(i * 15);
-            outline.add(Vec3.of(spot.u(), spot.v(), Numbers.whole(0)));
-        }
-        Convex dowel = Convex.prism(outline, at(0, 0, 10), Origin.round("dowel"));
-        Solid peg = Solid.of(dowel).keep(Plane.at(Side.TOP, Numbers.whole(9)), Origin.STOCK)
-                .keep(Plane.at(Side.BOTTOM, Numbers.whole(1)), Origin.STOCK);
+        Solid peg = Solid.of(Round.rod(at(0, 0, 1), Side.TOP, Numbers.whole(8), Numbers.whole(1), "dowel"));
         Drawing drawing = Drawing.lines(one(peg), View.FRONT);
         assertThat(text(drawing.strokes())).containsExactly("-1,1 -1,9", "-1,1 1,1", "-1,9 1,9", "1,1 1,9");
         Drawing slanted = Drawing.lines(one(peg), View.pictorial(at(0, -1, 1)));

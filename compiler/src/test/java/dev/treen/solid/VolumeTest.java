@@ -7,8 +7,10 @@ import static dev.treen.solid.Numbers.part;
 import static dev.treen.solid.Numbers.whole;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
@@ -117,6 +119,64 @@ class VolumeTest {
         assertThat(stopped.volume()).isEqualTo(whole(178 * 9 * 84 - 170 * 4 * 5));
         assertThat(through.surface().madeBy("groove")).hasSize(3);
         assertThat(stopped.surface().madeBy("groove")).hasSize(5);
+    }
+
+    @Test
+    void roundRodHasTheVolumeOfItsPolygon() {
+        // n/2 r² sin(360°/n) × length for a regular n-gon; the corners are within 1e-6 of their angles.
+        Convex rod = Round.rod(at(3, 4, 5), Side.FRONT, whole(30), whole(4), "dowel");
+        assertThat(rod.volume().doubleValue())
+                .isCloseTo(12 * 16 * Math.sin(Math.PI / 12) * 30, withPercentage(1e-3));
+        assertThat(rod.bounds()).isEqualTo(Box.of(-1, -26, 1, 7, 4, 9));
+        Solid board = block(-20, -50, -20, 20, 10, 20);
+        assertThat(Contact.area(board.subtract(rod), Solid.of(rod)))
+                .isCloseTo(Solid.of(rod).surface().area(), withPercentage(1e-9));
+    }
+
+    @Test
+    void facesRememberTheirCutAlsoWhereItRunsAlongASeam() {
+        // The first cut divides the block into pieces; the second takes away all that lies beyond one of the seams.
+        Solid block = block(0, 0, 0, 30, 30, 30).subtract(cutter(10, 10, 20, 20, 20, 30), Origin.cut("mortise"))
+                .subtract(cutter(0, 0, 0, 10, 30, 30), Origin.cut("saw"));
+        assertThat(block.surface().faces()).filteredOn(f -> f.plane().equals(Plane.at(Side.LEFT, whole(10))))
+                .extracting(f -> f.origin().name()).containsOnly("saw");
+        Solid other = block(0, 0, 0, 30, 30, 30).subtract(cutter(10, 10, 20, 20, 20, 30), Origin.cut("mortise"))
+                .keep(Plane.at(Side.RIGHT, whole(10)), Origin.cut("rip"));
+        // On the plane of the second cut the first had already made a wall of 10 by 10: the rest is the second's.
+        Plane cut = Plane.at(Side.RIGHT, whole(10));
+        assertThat(area(other, cut, "mortise")).isEqualTo(whole(100));
+        assertThat(area(other, cut, "rip")).isEqualTo(whole(800));
+    }
+
+    private static BigFraction area(Solid solid, Plane plane, String cut) {
+        return solid.surface().madeBy(cut).filter(f -> f.plane().equals(plane)).findFirst().orElseThrow().region()
+                .exactArea().orElseThrow();
+    }
+
+    @Test
+    void rebateAsDeepAsTheGrooveBesideItKeepsItsOwnFloor() {
+        Solid board = block(0, 0, 0, 178, 9, 84).subtract(cutter(0, 5, 5, 178, 9, 10), Origin.cut("groove"))
+                .subtract(cutter(0, 5, 74, 178, 9, 84), Origin.cut("rebate"));
+        Plane floor = Plane.at(Side.BACK, whole(5));
+        assertThat(area(board, floor, "groove")).isEqualTo(whole(178 * 5));
+        assertThat(area(board, floor, "rebate")).isEqualTo(whole(178 * 10));
+        Solid turned = board.turn(Turn.quarter(Axis.X, 1).then(Turn.mirror(Axis.Y))).translate(at(1, 2, 3));
+        assertThat(turned.surface().madeBy("rebate").mapToDouble(f -> f.region().area()).sum())
+                .isEqualTo(178.0 * 10 + 178 * 4);
+    }
+
+    @Test
+    void faceWithAHoleHasTwoOutlines() {
+        Solid stile = block(0, 0, 0, 60, 25, 100).subtract(cutter(20, 0, 30, 40, 25, 60), Origin.cut("mortise"));
+        SurfaceFace front = stile.surface().faces().stream()
+                .filter(f -> f.plane().side().equals(Optional.of(Side.FRONT))).findFirst().orElseThrow();
+        List<List<Vec3>> loops = front.region().loops();
+        assertThat(loops).hasSize(2).allSatisfy(loop -> assertThat(loop).hasSize(4));
+        // Areas run counter-clockwise as seen from outside, holes clockwise: the arrows of area point out and in.
+        assertThat(loops).extracting(l -> new Face(front.plane(), l, Origin.STOCK).areaVector())
+                .containsExactlyInAnyOrder(at(0, -6000, 0), at(0, 600, 0));
+        assertThat(front.region().exactArea()).contains(whole(5400));
+        assertThat(stile.surface().edges()).hasSize(24);
     }
 
     @Test
