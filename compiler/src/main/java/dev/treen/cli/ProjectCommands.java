@@ -196,8 +196,7 @@ final class ProjectCommands {
     }
 
     private int explainCode(String code) {
-        Optional<FindingKind> kind =
-                Checks.kinds().stream().filter(k -> k.code().equals(code)).findFirst();
+        Optional<FindingKind> kind = Checks.kinds().stream().filter(k -> k.code().equals(code)).findFirst();
         if (kind.isEmpty()) {
             return wrongUse(
                     "there is no finding called " + code, "treen explain FILE NAME, or treen explain CODE");

@@ -57,7 +57,7 @@ final class ProjectFiles implements FileLoader {
     public Optional<SourceFile> load(String path, SourceFile from) {
         try {
             Path folder = Path.of(from.name()).getParent();
-            for (String name : new String[] {path + ".treen", path}) {
+            for (String name : new String[]{path + ".treen", path}) {
                 Path file = folder == null ? Path.of(name) : folder.resolve(name).normalize();
                 if (Files.isRegularFile(file) && read(file.toString()) instanceof Read.Found(SourceFile found)) {
                     return Optional.of(found);

@@ -58,9 +58,9 @@ public final class Cutter {
         if (stocks.isEmpty() || joined.parts().isEmpty()) {
             if (!joined.parts().isEmpty()) {
                 findings.add(Finding.of(
-                                CuttingFindings.NO_BOARDS,
-                                joined.project().settings().at().endPoint(),
-                                "The project names no boards, so there is no cutting layout")
+                        CuttingFindings.NO_BOARDS,
+                        joined.project().settings().at().endPoint(),
+                        "The project names no boards, so there is no cutting layout")
                         .build());
             }
             return new Cutting(List.of(), List.of(), 0, 0, 0, false, "", findings);
@@ -190,14 +190,15 @@ public final class Cutter {
         Optional<FinishedPart> part = joined.part(unplaced.pieceId());
         LengthFormat format = joined.project().settings().format();
         Finding.Builder finding = Finding.of(
-                        CuttingFindings.NO_ROOM,
-                        part.map(p -> p.part().nameAt())
-                                .orElse(joined.project().settings().at()),
-                        "There is no room for `" + unplaced.pieceId() + "` on the boards")
+                CuttingFindings.NO_ROOM,
+                part.map(p -> p.part().nameAt())
+                        .orElse(joined.project().settings().at()),
+                "There is no room for `" + unplaced.pieceId() + "` on the boards")
                 .found(part.map(p -> "Rough it is " + p.rough().text(format) + ". ").orElse("")
                         + reason(unplaced.reason(), format))
-                .because("Parts are laid out at their rough size, clear of flaws, along the grain, so that every cut runs"
-                        + " from edge to edge.")
+                .because(
+                        "Parts are laid out at their rough size, clear of flaws, along the grain, so that every cut runs"
+                                + " from edge to edge.")
                 .about(unplaced.pieceId());
         return finding.remedy(Remedy.choice("make it smaller, or add a board")).build();
     }
@@ -229,9 +230,9 @@ public final class Cutter {
     private Cutting refused(Outcome.Refusal refusal) {
         for (Outcome.Fault fault : refusal.faults()) {
             findings.add(Finding.of(
-                            CuttingFindings.NO_ROOM,
-                            joined.project().settings().at(),
-                            "The boards cannot be laid out: " + fault.where())
+                    CuttingFindings.NO_ROOM,
+                    joined.project().settings().at(),
+                    "The boards cannot be laid out: " + fault.where())
                     .build());
         }
         return new Cutting(List.of(), List.of(), 0, 0, 0, false, "", findings);

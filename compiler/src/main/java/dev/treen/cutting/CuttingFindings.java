@@ -6,13 +6,14 @@ import java.util.List;
 /** The kinds of finding that laying out parts raises. */
 public final class CuttingFindings {
     /** A part for which there is no room. */
-    public static final FindingKind NO_ROOM =
-            FindingKind.error("part-fits-no-board", "There is no room for a part on the boards");
+    public static final FindingKind NO_ROOM = FindingKind.error("part-fits-no-board",
+            "There is no room for a part on the boards");
     /** Parts, and no boards. */
-    public static final FindingKind NO_BOARDS =
-            FindingKind.note("no-boards", "The project names no boards, so there is no layout");
+    public static final FindingKind NO_BOARDS = FindingKind.note("no-boards",
+            "The project names no boards, so there is no layout");
 
-    private CuttingFindings() {}
+    private CuttingFindings() {
+    }
 
     /** All of them. */
     public static List<FindingKind> all() {

@@ -64,19 +64,22 @@ public final class Ordering {
         works(Work.Stage.AFTER_MEASURING, MEASURED);
         List<Operation> gluing = worksOf(Work.Stage.GLUE);
         if (!gluing.isEmpty()) {
-            add(BEFORE_GLUE, "Clean up the inside faces, and finish them and the panels", names(), "smoothing plane or scraper, brush",
+            add(BEFORE_GLUE, "Clean up the inside faces, and finish them and the panels", names(),
+                    "smoothing plane or scraper, brush",
                     "no pencil line left inside; glue surfaces kept clear of finish");
             add(BEFORE_GLUE + 1, "Rehearse the glue-up dry, with clamps and blocks laid out", names(), "clamps, square",
                     "everything closes within the glue's open time");
         }
         works(Work.Stage.GLUE, GLUE);
         if (!gluing.isEmpty()) {
-            add(AFTER_GLUE, "Compare the diagonals and push until they agree; leave it clamped", names(), "rule or stick",
+            add(AFTER_GLUE, "Compare the diagonals and push until they agree; leave it clamped", names(),
+                    "rule or stick",
                     "diagonals equal within 0.5 mm on a small box, 1 mm up to 600 mm (common practice, no source)");
             add(AFTER_GLUE + 2, "Clean up the outside once the glue is hard", names(), "smoothing plane, scraper", "");
         }
         works(Work.Stage.FIT, AFTER_GLUE + 3);
-        add(AFTER_GLUE + 6, "Finish the outside: the same coats on both faces of every part", names(), "brush or cloth", "");
+        add(AFTER_GLUE + 6, "Finish the outside: the same coats on both faces of every part", names(), "brush or cloth",
+                "");
         byPhase();
         List<Operation> sorted = Sequence.of(operations, precedences);
         List<Step> steps = new ArrayList<>();
@@ -121,9 +124,11 @@ public final class Ordering {
             if (cut.board().sheet()) {
                 continue;
             }
-            add(PREPARE, "Let the board lie in the room where the piece will live, one to two weeks", List.of(name), "moisture meter",
+            add(PREPARE, "Let the board lie in the room where the piece will live, one to two weeks", List.of(name),
+                    "moisture meter",
                     "two readings a few days apart agree");
-            add(PREPARE + 1, "Plane the face side flat and the face edge square to it; mark both", List.of(name), "try plane, winding sticks, square",
+            add(PREPARE + 1, "Plane the face side flat and the face edge square to it; mark both", List.of(name),
+                    "try plane, winding sticks, square",
                     "no light under a straight edge");
             if (cut.leaves() > 1) {
                 operations.add(new Operation(
@@ -139,9 +144,11 @@ public final class Ordering {
             }
         }
         for (BoardCut cut : cutting.boards()) {
-            List<String> parts =
-                    cut.parts().stream().map(BoardCut.OnBoard::part).toList();
-            add(PREPARE + 3, "Mark out the layout on " + cut.name() + ", clear of its flaws, and rip it into strips along the grain", parts, "rule, square, rip saw",
+            List<String> parts = cut.parts().stream().map(BoardCut.OnBoard::part).toList();
+            add(PREPARE + 3,
+                    "Mark out the layout on " + cut.name()
+                            + ", clear of its flaws, and rip it into strips along the grain",
+                    parts, "rule, square, rip saw",
                     "every part has its arrow along the grain and its name");
         }
     }
@@ -188,9 +195,11 @@ public final class Ordering {
     }
 
     private void dryFit(List<String> first, Set<String> measured) {
-        add(MEASURE, "Put it together dry, and see that it is square and flat", first, "clamps, square", "joints close without force");
+        add(MEASURE, "Put it together dry, and see that it is square and flat", first, "clamps, square",
+                "joints close without force");
         if (!measured.isEmpty()) {
-            add(MEASURE + 1, "Measure the openings at both ends and write them down", List.copyOf(measured), "rule, pinch rods",
+            add(MEASURE + 1, "Measure the openings at both ends and write them down", List.copyOf(measured),
+                    "rule, pinch rods",
                     "a part made to fit is made to what is, not to what was planned");
         }
     }

@@ -14,7 +14,8 @@ import java.util.Set;
  * setting, then the earliest phase, then the order in which they were thought of. The same input gives the same order.
  */
 final class Sequence {
-    private Sequence() {}
+    private Sequence() {
+    }
 
     static List<Operation> of(List<Operation> operations, List<Precedence> precedences) {
         Map<Integer, Integer> waiting = new HashMap<>();

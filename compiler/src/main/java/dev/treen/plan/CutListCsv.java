@@ -5,7 +5,8 @@ import dev.treen.quantity.LengthFormat;
 
 /** The cut list as comma-separated values (RFC 4180: CRLF line ends, quotes doubled), with a row of headings. */
 public final class CutListCsv {
-    private CutListCsv() {}
+    private CutListCsv() {
+    }
 
     /** The cut list of {@code plan}; lengths in the project's units, named in the headings. */
     public static String of(Plan plan) {
@@ -51,7 +52,8 @@ public final class CutListCsv {
     }
 
     private static String quoted(String cell) {
-        boolean needs = cell.indexOf(',') >= 0 || cell.indexOf('"') >= 0 || cell.indexOf('\n') >= 0 || cell.indexOf('\r') >= 0;
+        boolean needs = cell.indexOf(',') >= 0 || cell.indexOf('"') >= 0 || cell.indexOf('\n') >= 0
+                || cell.indexOf('\r') >= 0;
         // A spreadsheet would take a cell that begins so for a formula; a quote before it keeps it text.
         boolean formula = !cell.isEmpty() && "=+-@".indexOf(cell.charAt(0)) >= 0;
         String text = formula ? "'" + cell : cell;

@@ -224,7 +224,8 @@ public final class LayoutSvg {
                 text(x(disc.x()), up, "middle", disc.kind(), "font-size", "7");
             }
             case Defect.Line split -> {
-                line(x(split.x1()), y(split.y1()), x(split.x2()), y(split.y2()), "stroke-width", "2.4", "stroke-dasharray", "5 2");
+                line(x(split.x1()), y(split.y1()), x(split.x2()), y(split.y2()), "stroke-width", "2.4",
+                        "stroke-dasharray", "5 2");
                 text(x(split.x2()) + 3, y(split.y2()) + 3, "start", split.kind(), "font-size", "7");
             }
             case Defect.Patch patch -> box(

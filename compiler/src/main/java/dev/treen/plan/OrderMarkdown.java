@@ -5,13 +5,15 @@ import dev.treen.quantity.LengthFormat;
 
 /** The order of work as Markdown, to print or to read beside the bench. */
 public final class OrderMarkdown {
-    private OrderMarkdown() {}
+    private OrderMarkdown() {
+    }
 
     /** The order of {@code plan}. */
     public static String of(Plan plan) {
         LengthFormat format = plan.joined().project().settings().format();
         StringBuilder out = new StringBuilder("# ").append(escaped(plan.title())).append(": order of work\n\n");
-        out.append("Lengths in ").append(format.unit().equals("in") ? "inches" : "millimetres").append(". ").append(plan.order().settings());
+        out.append("Lengths in ").append(format.unit().equals("in") ? "inches" : "millimetres").append(". ")
+                .append(plan.order().settings());
         out.append(" settings of a gauge, fence or stop.\n\n## Cautions\n\n");
         plan.order().cautions().forEach(c -> out.append("- ").append(c).append('\n'));
         out.append("\n## Steps\n\n");

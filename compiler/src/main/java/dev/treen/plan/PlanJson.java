@@ -95,7 +95,8 @@ public final class PlanJson {
     }
 
     private void length(String name, Length length) throws IOException {
-        json.writeNumberField(name, length.mm().bigDecimalValue(3, java.math.RoundingMode.HALF_UP).stripTrailingZeros());
+        json.writeNumberField(name,
+                length.mm().bigDecimalValue(3, java.math.RoundingMode.HALF_UP).stripTrailingZeros());
     }
 
     private void size(String name, Size size) throws IOException {

@@ -36,8 +36,8 @@ public final class Documents {
     Optional<Document> change(DidChangeTextDocumentParams change) {
         return Optional.ofNullable(open.computeIfPresent(
                 change.getTextDocument().getUri(),
-                (uri, document) ->
-                        document.changed(change.getTextDocument().getVersion(), change.getContentChanges())));
+                (uri, document) -> document.changed(change.getTextDocument().getVersion(),
+                        change.getContentChanges())));
     }
 
     void close(String uri) {

@@ -22,7 +22,8 @@ public final class TreenServer implements LanguageServer, LanguageClientAware {
     private final WorkspaceFiles workspace = new WorkspaceFiles(text);
 
     /** A server that has not met its client yet. */
-    public TreenServer() {}
+    public TreenServer() {
+    }
 
     @Override
     public CompletableFuture<InitializeResult> initialize(InitializeParams params) {

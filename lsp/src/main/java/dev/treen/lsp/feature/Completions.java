@@ -22,7 +22,8 @@ public final class Completions {
     private static final List<String> UNITS = List.of("mm", "cm", "m", "in", "ft", "deg", "degC", "degF");
 
     /** Makes completions. */
-    public Completions() {}
+    public Completions() {
+    }
 
     /** The words that fit at {@code offset}. */
     public List<CompletionItem> at(Document document, int offset) {
@@ -58,7 +59,8 @@ public final class Completions {
     private static List<CompletionItem> values(Document document, Context context, String before) {
         Optional<PropertySchema> property = context.property().or(() -> ofLine(context, before));
         List<CompletionItem> items = new ArrayList<>();
-        property.ifPresent(p -> words(p.shape()).forEach(w -> items.add(item(w, CompletionItemKind.EnumMember, "", ""))));
+        property.ifPresent(
+                p -> words(p.shape()).forEach(w -> items.add(item(w, CompletionItemKind.EnumMember, "", ""))));
         boolean species = property.filter(p -> p.shape() == Shape.Plain.SPECIES).isPresent();
         if (species) {
             SpeciesTable.published()
@@ -96,7 +98,8 @@ public final class Completions {
                 case DIRECTION -> List.of("right", "left", "back", "front", "up", "down");
                 case RINGS -> List.of("flat", "rift", "quarter");
                 case LENGTH, SIZE_2, SIZE_3, POINT_2, POINT_3, ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE,
-                        COUNT, TEXT, SPECIES, BOARD, PART -> List.of();
+                        COUNT, TEXT, SPECIES, BOARD, PART ->
+                    List.of();
             };
         };
     }

@@ -1,7 +1,7 @@
 package dev.treen.lsp.feature;
 
-import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Figure;
+import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.JointKinds;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.lsp.Document;
@@ -27,7 +27,8 @@ import org.eclipse.lsp4j.MarkupKind;
 /** What a word or number is: its documentation, its value and how that came about. Reads well as plain text too. */
 public final class Hovers {
     /** Makes hovers. */
-    public Hovers() {}
+    public Hovers() {
+    }
 
     /** The hover at {@code offset}; empty where nothing is to be said. */
     public Optional<Hover> at(Document document, int offset) {
@@ -109,8 +110,7 @@ public final class Hovers {
 
     private static Optional<String> word(Document document, Span at, int offset) {
         String word = at.text();
-        Optional<PropertySchema> property =
-                Context.at(document, offset).schema().flatMap(s -> s.property(word));
+        Optional<PropertySchema> property = Context.at(document, offset).schema().flatMap(s -> s.property(word));
         if (property.isPresent()) {
             PropertySchema p = property.get();
             String standard = p.standard().isEmpty() ? "" : " Default: " + p.standard() + ".";

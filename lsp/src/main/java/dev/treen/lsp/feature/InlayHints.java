@@ -1,7 +1,7 @@
 package dev.treen.lsp.feature;
 
-import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Figure;
+import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.lsp.Document;
 import dev.treen.lsp.position.Positions;
@@ -21,7 +21,8 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
 /** What Treen worked out, shown in the line: finished sizes of parts, values left to it, units of bare numbers. */
 public final class InlayHints {
     /** Makes the hints of one kind of client; there is nothing to set yet. */
-    public InlayHints() {}
+    public InlayHints() {
+    }
 
     /** The hints inside {@code range}. */
     public List<InlayHint> in(Document document, Range range) {

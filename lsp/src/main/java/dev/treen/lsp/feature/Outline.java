@@ -13,7 +13,8 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
 /** What a file declares, for the editor's outline. */
 public final class Outline {
     /** Makes the outline. */
-    public Outline() {}
+    public Outline() {
+    }
 
     /** The lets, boards and parts of the document, in the order of the text. */
     public List<Either<SymbolInformation, DocumentSymbol>> of(Document document) {

@@ -19,7 +19,9 @@ sealed interface Frame {
 
     /** Why a message was refused. */
     enum Reason {
-        TOO_LONG("is longer than this server accepts"), TOO_DEEP("is nested deeper than this server accepts"), NO_JSON(
+        TOO_LONG("is longer than this server accepts"),
+        TOO_DEEP("is nested deeper than this server accepts"),
+        NO_JSON(
                 "is not a JSON object");
 
         private final String words;
