@@ -25,6 +25,8 @@ public final class Main {
     /** Exit code for a command line that makes no sense. */
     public static final int WRONG_USE = 2;
 
+    private static final long STACK = 64L << 20;
+
     /** Exit code for a fault in Treen itself. */
     public static final int FAULT = 3;
 
@@ -82,6 +84,20 @@ public final class Main {
         Console console = System.console();
         boolean colour = console != null && console.isTerminal() && System.getenv("NO_COLOR") == null;
         ProjectCommands commands = new ProjectCommands(streams, colour);
+        int[] exit = {FAULT};
+        // Expressions may be deep: a stack of our own, which takes memory only as it is used.
+        Thread worker = new Thread(null, () -> exit[0] = run(commands, name, rest, streams), "treen", STACK);
+        worker.start();
+        try {
+            worker.join();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
+        return exit[0];
+    }
+
+    private static int run(
+            ProjectCommands commands, String name, List<String> rest, Subcommand.Streams streams) {
         try {
             return switch (name) {
                 case "build" -> commands.build(rest);

@@ -14,7 +14,7 @@ import java.util.Set;
 /** What one evaluation gathers as it goes. Never leaves this package. */
 final class Session {
     /** How many values may wait for each other: enough for any project, and far from the end of the stack. */
-    static final int LONGEST_CHAIN = 400;
+    static final int LONGEST_CHAIN = 120;
 
     final List<Finding> findings = new ArrayList<>();
     final List<Usage> usages = new ArrayList<>();

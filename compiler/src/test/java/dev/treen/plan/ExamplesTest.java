@@ -1,0 +1,83 @@
+package dev.treen.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import dev.treen.cli.Main;
+import dev.treen.cli.Subcommand;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Every example gives the outputs that stand beside it. {@code -Dtreen.update=true} writes them anew; look at what
+ * changed before you commit it.
+ */
+class ExamplesTest {
+    private static final Path EXAMPLES = Path.of("..", "examples");
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tea-caddy", "wall-shelf"})
+    void givesItsOutputs(String name, @TempDir Path out) throws IOException {
+        Locale before = Locale.getDefault();
+        Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+        try {
+            compare(name, out);
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    private static void compare(String name, Path out) throws IOException {
+        String file = EXAMPLES.resolve(name).resolve(name + ".treen").toString();
+        ByteArrayOutputStream printed = new ByteArrayOutputStream();
+        ByteArrayOutputStream complaints = new ByteArrayOutputStream();
+        int exit = Main.run(
+                List.of("build", file, "-o", out.toString()),
+                new Subcommand.Streams(
+                        InputStream.nullInputStream(),
+                        new PrintStream(printed, true, StandardCharsets.UTF_8),
+                        new PrintStream(complaints, true, StandardCharsets.UTF_8)));
+        assertEquals("", complaints.toString(StandardCharsets.UTF_8));
+        assertEquals(0, exit);
+        Path expected = EXAMPLES.resolve(name).resolve("expected");
+        if (Boolean.getBoolean("treen.update")) {
+            update(out, expected);
+        }
+        assertEquals(names(expected), names(out));
+        for (String each : names(expected)) {
+            // Whole texts: the report of a difference shows both, line by line.
+            assertEquals(Files.readString(expected.resolve(each)).replace("\r\n", "\n"),
+                    Files.readString(out.resolve(each)).replace("\r\n", "\n"), each);
+        }
+    }
+
+    private static Set<String> names(Path folder) throws IOException {
+        Set<String> names = new TreeSet<>();
+        try (var files = Files.list(folder)) {
+            files.map(f -> f.getFileName().toString()).filter(f -> !f.startsWith(".")).forEach(names::add);
+        }
+        return names;
+    }
+
+    private static void update(Path out, Path expected) throws IOException {
+        Files.createDirectories(expected);
+        for (String old : names(expected)) {
+            Files.delete(expected.resolve(old));
+        }
+        for (String each : names(out)) {
+            // Kept with the line ends of the repository; that the CSV has its own is tested elsewhere.
+            Files.writeString(expected.resolve(each), Files.readString(out.resolve(each)).replace("\r\n", "\n"));
+        }
+    }
+}
