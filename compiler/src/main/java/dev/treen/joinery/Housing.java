@@ -5,6 +5,7 @@ import dev.treen.model.JointSchema;
 import dev.treen.model.Measure;
 import dev.treen.model.PropertySchema;
 import dev.treen.model.Shape;
+import dev.treen.quantity.Exact;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.Unit;
 import dev.treen.solid.Axis;
@@ -72,7 +73,7 @@ final class Housing implements JointKind {
             return space;
         }
         Axis axis = Axes.of(direction.get().axis());
-        if (stop.mm().compareTo(space.extent(axis)) >= 0) {
+        if (Exact.compare(stop.mm(), space.extent(axis)) >= 0) {
             return space;
         }
         return direction.get().sign() > 0
