@@ -32,7 +32,8 @@ class HygieneTest {
 
     @Test
     void noLineEndsInBlanks() {
-        assertThat(places(HygieneTest::ours, "[ \\t]+$")).isEmpty();
+        // A tree dump shows text of several lines as it is, blanks and all.
+        assertThat(places(each -> ours(each) && !each.path().endsWith(".tree"), "[ \\t]+$")).isEmpty();
     }
 
     @Test
