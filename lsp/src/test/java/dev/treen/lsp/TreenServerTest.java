@@ -155,7 +155,7 @@ class TreenServerTest {
         var text_ = server.getTextDocumentService();
         var hints = text_.inlayHint(new InlayHintParams(file, new Range(new Position(0, 0), new Position(999, 0))))
                 .get(60, TimeUnit.SECONDS);
-        assertThat(hints.toString()).contains("178 mm").contains("= 0.8 mm");
+        assertThat(hints.toString()).contains("178 x 94").contains("= 0.8 mm");
         var hover = text_.hover(new HoverParams(file, at("part base", 6))).get(60, TimeUnit.SECONDS);
         assertThat(hover.getContents().getRight().getValue()).contains("groove").contains("swelling");
         var symbols = text_.documentSymbol(new DocumentSymbolParams(file)).get(60, TimeUnit.SECONDS);
@@ -178,6 +178,6 @@ class TreenServerTest {
                 .inlayHint(new InlayHintParams(
                         new TextDocumentIdentifier(URI), new Range(new Position(0, 0), new Position(999, 0))))
                 .get(60, TimeUnit.SECONDS);
-        assertThat(hints.toString()).contains("178 mm");
+        assertThat(hints.toString()).contains("178 x 94");
     }
 }
