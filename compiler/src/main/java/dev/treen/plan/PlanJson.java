@@ -21,8 +21,8 @@ import java.util.List;
 import java.util.TreeMap;
 
 /**
- * The plan as JSON. Lengths are numbers in millimetres; the schema is {@code plan-schema.json} beside this class, and
- * {@code version} goes up whenever a reader would have to change.
+ * The plan as JSON. Lengths are numbers in millimetres, places count from 1; {@code version} goes up whenever a reader
+ * would have to change.
  */
 public final class PlanJson {
     /** The version of the form. */
