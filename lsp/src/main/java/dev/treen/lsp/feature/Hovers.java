@@ -110,7 +110,8 @@ public final class Hovers {
 
     private static Optional<String> word(Document document, Span at, int offset) {
         String word = at.text();
-        Optional<PropertySchema> property = Context.at(document, offset).schema().flatMap(s -> s.property(word));
+        Context context = Context.at(document, offset);
+        Optional<PropertySchema> property = context.schema().flatMap(s -> s.property(word)).or(context::property);
         if (property.isPresent()) {
             PropertySchema p = property.get();
             String standard = p.standard().isEmpty() ? "" : " Default: " + p.standard() + ".";
