@@ -169,15 +169,4 @@ class TreenServerTest {
                 .getLeft();
         assertThat(definitions.getFirst().getRange().getStart()).isEqualTo(at("inside = 160", 0));
     }
-
-    @Test
-    void anErrorInOneLineLeavesTheOthersAlive() throws Exception {
-        change(2, new Range(at("part lid", 9), at("part lid", 9)), " length ) (\n");
-        assertThat(client.next(2)).isNotEmpty();
-        var hints = server.getTextDocumentService()
-                .inlayHint(new InlayHintParams(
-                        new TextDocumentIdentifier(URI), new Range(new Position(0, 0), new Position(999, 0))))
-                .get(60, TimeUnit.SECONDS);
-        assertThat(hints.toString()).contains("178 x 94");
-    }
 }
