@@ -79,7 +79,7 @@ final class BlockReader {
         switch (type) {
             case TreenLexer.NEW_LINE -> {
                 int next = pastNewLines(i);
-                if (head != null && next < tokens.size() && tokens.get(next).getType() == TreenLexer.LBRACE) {
+                if (head != null && opensBlockOf(head, next)) {
                     return next;
                 }
                 endHead(i);
@@ -105,6 +105,15 @@ final class BlockReader {
             default -> extendHead(i);
         }
         return i + 1;
+    }
+
+    /** Whether token {@code i} is a brace on a line below its head: not further right than the head, or alone there. */
+    private boolean opensBlockOf(RawStatement above, int i) {
+        if (i >= tokens.size() || tokens.get(i).getType() != TreenLexer.LBRACE) {
+            return false;
+        }
+        boolean alone = i + 1 == tokens.size() || tokens.get(i + 1).getType() == TreenLexer.NEW_LINE;
+        return column(i) <= indentOf(above.from) + (alone ? 2 : 0);
     }
 
     private void extendHead(int i) {
@@ -183,7 +192,13 @@ final class BlockReader {
         if (!balanced && adopts(i)) {
             return;
         }
-        if (open.isEmpty() || (surplus > 0 && isFirstOnLine(i) && column(i) > open.peek().indent)) {
+        RawBlock block = open.peek();
+        boolean sameLine = block != null && line(i) == line(block.brace);
+        boolean stray = surplus > 0
+                && (isFirstOnLine(i)
+                        ? block != null && column(i) > block.indent
+                        : !sameLine || hasLooseBraceAfter(i));
+        if (block == null || stray) {
             surplus = Math.max(0, surplus - 1);
             Span at = span(tokens.get(i));
             findings.add(Finding.of(SyntaxFindings.STRAY_BRACE, at, "this `}` closes nothing")
@@ -192,7 +207,21 @@ final class BlockReader {
                     .build());
             return;
         }
-        open.pop().end = tokens.get(i).getStopIndex() + 1;
+        block.end = tokens.get(i).getStopIndex() + 1;
+        open.pop();
+    }
+
+    /** Whether a `}` further on in the line closes nothing in it, so that it must be the one that closes the block here. */
+    private boolean hasLooseBraceAfter(int i) {
+        long depth = open.stream().takeWhile(block -> line(block.brace) == line(i)).count() - 1;
+        for (int k = i + 1; k < tokens.size() && !isFirstOnLine(k); k++) {
+            int type = tokens.get(k).getType();
+            depth += type == TreenLexer.LBRACE ? 1 : type == TreenLexer.RBRACE ? -1 : 0;
+            if (depth < 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Gives the statements before a `}` that has no opening brace to the head that seems to have lost its own. */
@@ -239,7 +268,7 @@ final class BlockReader {
                 return -1;
             }
             if (its == column) {
-                return statement.body == null && isFirstOnLine(statement.from) && k < list.size() - 1 ? k : -1;
+                return takesBlock(statement) && k < list.size() - 1 && isBelow(statement, list.get(k + 1)) ? k : -1;
             }
         }
         return -1;
@@ -249,11 +278,32 @@ final class BlockReader {
         int found = -1;
         int stop = Math.max(0, list.size() - LOOK_BACK);
         for (int k = list.size() - 1; k >= stop && line(list.get(k).from) == line; k--) {
-            if (list.get(k).body == null) {
+            if (takesBlock(list.get(k))) {
                 found = k;
             }
         }
         return found;
+    }
+
+    /** Whether a statement has no block yet and is of a kind that may have one. */
+    private boolean takesBlock(RawStatement statement) {
+        return statement.body == null
+                && switch (tokens.get(statement.from).getType()) {
+                    case TreenLexer.LET, TreenLexer.USE, TreenLexer.REQUIRE, TreenLexer.ACCEPT, TreenLexer.MEASURED ->
+                        false;
+                    default -> true;
+                };
+    }
+
+    /** Whether {@code lower} begins the next line that has anything, without a blank one between. */
+    private boolean isBelow(RawStatement upper, RawStatement lower) {
+        int gap = line(lower.from) - line(upper.to - 1);
+        return isFirstOnLine(upper.from)
+                && gap >= 1
+                && file.text()
+                        .substring(file.lineStart(line(upper.to - 1)), file.lineStart(line(lower.from)))
+                        .lines()
+                        .noneMatch(String::isBlank);
     }
 
     /** Closes the blocks that a line so far to the left cannot be in. */

@@ -10,6 +10,8 @@ import org.antlr.v4.runtime.Token;
 final class Expected {
     /** The types of token that a message may speak of. */
     static final List<Integer> ASKED = List.of(
+            TreenLexer.HOLE,
+            TreenLexer.LPAREN,
             TreenLexer.NUMBER,
             TreenLexer.NAME,
             TreenLexer.TEXT,
@@ -36,22 +38,25 @@ final class Expected {
     /** The types as one phrase: {@code a value}, {@code `=` or `:`}; empty for none. */
     static String phrase(Set<Integer> types) {
         List<String> words = new ArrayList<>();
-        boolean value = types.contains(TreenLexer.NUMBER) && types.contains(TreenLexer.NAME);
-        boolean afterValue = types.contains(TreenLexer.X) && !value;
+        boolean value = isValue(types);
+        boolean name = types.contains(TreenLexer.HOLE) && !value;
         if (value) {
             words.add("a value");
         }
+        if (name) {
+            words.add("a name");
+        }
         for (int type : types) {
             String word = switch (type) {
-                case TreenLexer.NUMBER -> value ? "" : "a figure";
-                case TreenLexer.NAME -> value || afterValue ? "" : "a name";
+                case TreenLexer.HOLE, TreenLexer.LPAREN, TreenLexer.NAME -> "";
+                case TreenLexer.NUMBER -> value || name ? "" : "a figure";
                 case TreenLexer.TEXT -> value ? "" : "text in quotes";
-                case TreenLexer.X -> afterValue && !types.contains(TreenLexer.COMMA) ? "an operator" : "";
-                case TreenLexer.LIKE, TreenLexer.AS, TreenLexer.ON, TreenLexer.BECAUSE, TreenLexer.TO, TreenLexer.INTO,
-                        TreenLexer.IN ->
-                    value || (types.contains(TreenLexer.NAME) && !afterValue) ? "" : written(type);
+                case TreenLexer.X -> types.contains(TreenLexer.HOLE) ? "" : "an operator";
                 case Token.EOF -> "the end of the line";
-                default -> written(type);
+                case TreenLexer.ASSIGN, TreenLexer.COLON, TreenLexer.COMMA, TreenLexer.RPAREN, TreenLexer.RBRACK ->
+                    written(type);
+                // Any other word could be a name as well where a name can stand.
+                default -> types.contains(TreenLexer.NAME) ? "" : written(type);
             };
             if (!word.isEmpty() && words.size() < MOST) {
                 words.add(word);
@@ -60,7 +65,13 @@ final class Expected {
         return joined(words);
     }
 
-    private static String written(int type) {
+    /** Whether a value could stand there, not a name alone. */
+    static boolean isValue(Set<Integer> types) {
+        return types.contains(TreenLexer.HOLE) && types.contains(TreenLexer.LPAREN);
+    }
+
+    /** A word or mark of the language as it is written. */
+    static String written(int type) {
         return "`" + TreenLexer.VOCABULARY.getLiteralName(type).replace("'", "") + "`";
     }
 

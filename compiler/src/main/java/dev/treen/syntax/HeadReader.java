@@ -117,7 +117,7 @@ final class HeadReader extends TreenParserBaseVisitor<Statement> {
     public Statement visitParamHead(TreenParser.ParamHeadContext context) {
         return new Statement.Param(
                 around.span(),
-                exprs.name(context.name()),
+                exprs.name(context.PARAM() == null ? context.property() : context.name()),
                 type(context.type()),
                 Optional.ofNullable(context.expr()).map(this::value),
                 around.body(),

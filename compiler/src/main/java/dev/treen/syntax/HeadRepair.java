@@ -17,10 +17,17 @@ import org.antlr.v4.runtime.Token;
  * its beginning.
  */
 final class HeadRepair {
-    private static final int[] MISSING = {
-            TreenLexer.HOLE, TreenLexer.TEXT, TreenLexer.ASSIGN, TreenLexer.COLON, TreenLexer.RPAREN, TreenLexer.RBRACK,
-            TreenLexer.TO, TreenLexer.IN, TreenLexer.THEN, TreenLexer.ELSE, TreenLexer.BECAUSE
-    };
+    private static final List<Integer> MISSING = List.of(
+            TreenLexer.HOLE,
+            TreenLexer.TEXT,
+            TreenLexer.ASSIGN,
+            TreenLexer.COLON,
+            TreenLexer.RPAREN,
+            TreenLexer.RBRACK,
+            TreenLexer.TO,
+            TreenLexer.IN,
+            TreenLexer.THEN,
+            TreenLexer.ELSE);
     private static final int MOST_ROUNDS = 12;
 
     private final LineParser parser;
@@ -45,13 +52,18 @@ final class HeadRepair {
      * @param line what it reads as
      * @param kind what was done
      * @param at the index, in the head as written, of the place
+     * @param type the type of the token that was put in, or {@link TreenLexer#HOLE}
      */
-    record Repaired(LineContext line, Kind kind, int at) {}
+    record Repaired(LineContext line, Kind kind, int at, int type) {}
 
     /** The best reading of a head that stopped at {@code at}, if there is any. */
     Optional<Repaired> repair(List<CommonToken> tokens, int at) {
+        if (at == 0) {
+            return passOver(tokens, at);
+        }
         return putIn(tokens, at, MISSING)
-                .or(() -> at > 1 ? putIn(tokens, at - 1, TreenLexer.HOLE) : Optional.empty())
+                .or(() -> at > 1 ? putIn(tokens, at - 1, List.of(TreenLexer.HOLE)) : Optional.empty())
+                .or(() -> putIn(tokens, at, List.of(TreenLexer.BECAUSE)))
                 .or(() -> passOver(tokens, at))
                 .or(() -> replace(tokens, at))
                 .or(() -> complete(tokens.subList(0, Math.min(at, tokens.size())), at));
@@ -65,14 +77,17 @@ final class HeadRepair {
             int end = tokens.size();
             Attempt attempt = parser.read(tokens);
             if (attempt instanceof Attempt.Good(LineContext line)) {
-                return Optional.of(new Repaired(line, kind, at));
+                return Optional.of(new Repaired(line, kind, at, TreenLexer.HOLE));
             }
             OptionalInt next = OptionalInt.empty();
             for (int type : MISSING) {
+                if (!fits(tokens, end, type)) {
+                    continue;
+                }
                 List<CommonToken> longer = with(tokens, end, type);
                 switch (parser.read(longer)) {
                     case Attempt.Good(LineContext line) -> {
-                        return Optional.of(new Repaired(line, kind, at));
+                        return Optional.of(new Repaired(line, kind, at, TreenLexer.HOLE));
                     }
                     case Attempt.Stopped(int place) -> {
                         if (place > end && next.isEmpty()) {
@@ -94,7 +109,7 @@ final class HeadRepair {
         List<CommonToken> before = tokens.subList(0, Math.min(at, tokens.size()));
         Set<Integer> found = new LinkedHashSet<>();
         for (int type : Expected.ASKED) {
-            if (switch (parser.read(with(before, before.size(), type))) {
+            if (fits(before, before.size(), type) && switch (parser.readQuickly(with(before, before.size(), type))) {
                 case Attempt.Good _ -> true;
                 case Attempt.Stopped(int place) -> place > before.size();
             }) {
@@ -107,10 +122,26 @@ final class HeadRepair {
         return found;
     }
 
-    private Optional<Repaired> putIn(List<CommonToken> tokens, int at, int... types) {
+    /** Whether a token of that type would mean there what its name says. */
+    private static boolean fits(List<CommonToken> tokens, int at, int type) {
+        return at == 0
+                || switch (type) {
+                    // Two figures side by side are seldom a slope without its colon.
+                    case TreenLexer.COLON -> tokens.get(at - 1).getType() != TreenLexer.NUMBER;
+                    // Elsewhere these would be words after a value.
+                    case TreenLexer.TO, TreenLexer.INTO -> tokens.getFirst().getType() == TreenLexer.JOINT;
+                    case TreenLexer.IN -> tokens.getFirst().getType() == TreenLexer.REPEAT;
+                    case TreenLexer.BECAUSE -> tokens.getFirst().getType() == TreenLexer.REQUIRE
+                            || tokens.getFirst().getType() == TreenLexer.ACCEPT;
+                    default -> true;
+                };
+    }
+
+    private Optional<Repaired> putIn(List<CommonToken> tokens, int at, List<Integer> types) {
         for (int type : types) {
-            if (parser.read(with(tokens, at, type)) instanceof Attempt.Good(LineContext line)) {
-                return Optional.of(new Repaired(line, Kind.PUT_IN, at));
+            if (fits(tokens, at, type)
+                    && parser.read(with(tokens, at, type)) instanceof Attempt.Good(LineContext line)) {
+                return Optional.of(new Repaired(line, Kind.PUT_IN, at, type));
             }
         }
         return Optional.empty();
@@ -123,7 +154,7 @@ final class HeadRepair {
         List<CommonToken> shorter = new ArrayList<>(tokens);
         shorter.remove(at);
         return parser.read(shorter) instanceof Attempt.Good(LineContext line)
-                ? Optional.of(new Repaired(line, Kind.PASSED_OVER, at))
+                ? Optional.of(new Repaired(line, Kind.PASSED_OVER, at, TreenLexer.HOLE))
                 : Optional.empty();
     }
 
@@ -134,7 +165,7 @@ final class HeadRepair {
         List<CommonToken> changed = new ArrayList<>(tokens);
         changed.set(at, made(tokens, at, TreenLexer.HOLE));
         return parser.read(changed) instanceof Attempt.Good(LineContext line)
-                ? Optional.of(new Repaired(line, Kind.PASSED_OVER, at))
+                ? Optional.of(new Repaired(line, Kind.PASSED_OVER, at, TreenLexer.HOLE))
                 : Optional.empty();
     }
 

@@ -35,6 +35,11 @@ final class LineParser {
         return quick instanceof Attempt.Stopped ? read(tokens, PredictionMode.LL) : quick;
     }
 
+    /** Reads a head the quick way only: enough to ask what could stand where. */
+    Attempt readQuickly(List<CommonToken> tokens) {
+        return read(tokens, PredictionMode.SLL);
+    }
+
     private Attempt read(List<CommonToken> tokens, PredictionMode mode) {
         parser.getInterpreter().setPredictionMode(mode);
         parser.setTokenStream(new SliceStream(tokens));

@@ -269,6 +269,7 @@ final class TokenReader {
         token.setType(type);
         token.setStopIndex(end - 1);
         stream.seek(end);
+        lexer._hitEOF = false;
     }
 
     private void report(Finding.Builder finding) {

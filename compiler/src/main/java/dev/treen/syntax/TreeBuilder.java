@@ -1,6 +1,8 @@
 package dev.treen.syntax;
 
+import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
+import dev.treen.finding.Remedy;
 import dev.treen.grammar.TreenLexer;
 import dev.treen.grammar.TreenParser.LineContext;
 import dev.treen.source.SourceFile;
@@ -9,8 +11,10 @@ import dev.treen.syntax.HeadRepair.Kind;
 import dev.treen.syntax.HeadRepair.Repaired;
 import dev.treen.syntax.LineParser.Attempt;
 import dev.treen.syntax.RawStatement.RawBlock;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import org.antlr.v4.runtime.CommonToken;
@@ -55,7 +59,8 @@ final class TreeBuilder {
             report(Finding.of(
                     SyntaxFindings.UNFINISHED_LINE,
                     headSpan,
-                    "a name is missing before this block"));
+                    "a name is missing before this block")
+                    .label("opens a block without a name"));
             return new Statement.Broken(span, body);
         }
         HeadReader.Surroundings around = new HeadReader.Surroundings(span, body, otherwise, doc(raw), false);
@@ -88,9 +93,9 @@ final class TreeBuilder {
         }
         Optional<Repaired> found = repair.repair(head, at);
         if (!reported) {
-            report(found.filter(r -> r.kind() == Kind.PUT_IN).isPresent()
-                    ? missing(head, found.get().at())
-                    : outOfPlace(head, at));
+            report(found.filter(r -> r.kind() == Kind.PUT_IN)
+                    .map(r -> putIn(head, r))
+                    .orElseGet(() -> outOfPlace(head, at)));
         }
         return found.map(r -> read(r.line(), lost(around, r.kind() != Kind.PUT_IN)))
                 .orElseGet(() -> new Statement.Broken(around.span(), around.body()));
@@ -106,24 +111,55 @@ final class TreeBuilder {
         return new HeadReader.Surroundings(around.span(), around.body(), around.otherwise(), around.doc(), lost);
     }
 
-    private Finding.Builder missing(List<CommonToken> head, int at) {
-        String wanted = Expected.phrase(repair.expected(head, at));
-        Span before = span(head.get(Math.max(0, at - 1)));
-        Span place = at == 0 ? file.span(before.start(), before.start()) : before.endPoint();
-        String what = wanted.isEmpty() ? "something" : wanted;
-        return Finding.of(SyntaxFindings.UNFINISHED_LINE, place, what + " is missing after `" + shown(before) + "`")
+    private Finding.Builder putIn(List<CommonToken> head, Repaired repaired) {
+        return switch (repaired.type()) {
+            case TreenLexer.HOLE -> {
+                boolean value = Expected.isValue(repair.expected(head, repaired.at()));
+                yield missing(head, repaired.at(), value ? "a value" : "a name");
+            }
+            case TreenLexer.TEXT -> missing(head, repaired.at(), "text in quotes");
+            default -> {
+                String what = Expected.written(repaired.type());
+                String text = what.substring(1, what.length() - 1);
+                boolean closes = text.equals(")") || text.equals("]");
+                Finding.Builder finding = missing(head, repaired.at(), what);
+                Edit edit = new Edit(span(head.get(repaired.at() - 1)).endPoint(), closes ? text : " " + text);
+                yield finding.remedy(Remedy.safe("write " + what, edit));
+            }
+        };
+    }
+
+    private Finding.Builder missing(List<CommonToken> head, int at, String what) {
+        Span before = span(head.get(at - 1));
+        return Finding.of(
+                SyntaxFindings.UNFINISHED_LINE,
+                before.endPoint(),
+                what + " is missing after `" + shown(before) + "`")
                 .label(what + " belongs here");
     }
 
     private Finding.Builder outOfPlace(List<CommonToken> head, int at) {
+        String wanted = Expected.phrase(repair.expected(head, at));
         if (at >= head.size()) {
-            return missing(head, head.size());
+            return missing(head, head.size(), wanted.isEmpty() ? "something" : wanted);
         }
         Span place = span(head.get(at));
-        String wanted = Expected.phrase(repair.expected(head, at));
+        int type = head.get(at).getType();
+        if (at == 0 && type == TreenLexer.ELSE) {
+            return Finding.of(SyntaxFindings.UNREADABLE_LINE, place, "this `else` follows no `when` with a block")
+                    .label("belongs to no `when`");
+        }
         Finding.Builder finding = Finding.of(SyntaxFindings.UNREADABLE_LINE, place,
                 "`" + shown(place) + "` cannot stand here");
-        return wanted.isEmpty() ? finding : finding.label("stands where " + wanted + " should be");
+        if (at == 1 && type == TreenLexer.ASSIGN) {
+            Span start = file.span(span(head.getFirst()).start(), span(head.getFirst()).start());
+            finding.remedy(Remedy.choice("take out the `=`, if it sets a property", new Edit(place, "")))
+                    .remedy(Remedy.choice("write `let` before it, if it gives a value a name",
+                            new Edit(start, "let ")));
+        }
+        return at == 0
+                ? finding.label("begins the line, where a name should be")
+                : wanted.isEmpty() ? finding : finding.label("stands where " + wanted + " should be");
     }
 
     private static String shown(Span span) {
@@ -153,23 +189,26 @@ final class TreeBuilder {
 
     /** The index of the token that takes a head beyond {@link #DEEPEST}, or −1. */
     private static int tooDeepFrom(List<CommonToken> head) {
-        if (head.size() <= DEEPEST) {
-            return -1;
-        }
-        int brackets = 0;
+        Deque<Integer> outer = new ArrayDeque<>(List.of(0));
         int depth = 0;
-        for (int i = 0; i < head.size(); i++) {
-            int type = head.get(i).getType();
-            switch (type) {
-                case TreenLexer.COMMA -> depth = brackets;
-                case TreenLexer.LPAREN, TreenLexer.LBRACK -> {
-                    brackets++;
-                    depth++;
+        for (int i = 0; i < head.size() && head.size() > DEEPEST; i++) {
+            CommonToken token = head.get(i);
+            switch (token.getType()) {
+                case TreenLexer.COMMA, TreenLexer.ASSIGN -> depth = outer.getLast();
+                case TreenLexer.LPAREN, TreenLexer.LBRACK -> outer.addLast(++depth);
+                case TreenLexer.RPAREN, TreenLexer.RBRACK -> {
+                    // What follows may hang above what the brackets hold, so the depth stays.
+                    if (outer.size() > 1) {
+                        outer.removeLast();
+                    }
                 }
-                case TreenLexer.RPAREN, TreenLexer.RBRACK -> brackets = Math.max(0, brackets - 1);
-                default -> depth++;
+                case TreenLexer.NUMBER, TreenLexer.FRACTION, TreenLexer.UNIT, TreenLexer.TEXT, TreenLexer.OPEN_TEXT,
+                        TreenLexer.LET -> {
+                    // An operand goes no deeper.
+                }
+                default -> depth += TokenReader.isWord(token) && token.getType() != TreenLexer.X ? 0 : 1;
             }
-            if (depth > 2 * DEEPEST) {
+            if (depth > DEEPEST) {
                 return i;
             }
         }

@@ -55,7 +55,7 @@ OPEN_TEXT : '"' TEXT_PART* '\\'? ;
 
 DOC_COMMENT  : '///' ~[\r\n]* -> channel(HIDDEN) ;
 COMMENT      : ('//' ~[\r\n]* | '/*' .*? '*/') -> channel(HIDDEN) ;
-OPEN_COMMENT : '/*' ~[\r\n]* -> channel(HIDDEN) ;
+OPEN_COMMENT : '/*' (~[*\r\n] | '*'+ ~[*/\r\n])* '*'* -> channel(HIDDEN) ;
 
 LBRACE   : '{' ;
 RBRACE   : '}' ;

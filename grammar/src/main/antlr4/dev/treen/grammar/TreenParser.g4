@@ -31,7 +31,7 @@ head
     | MEASURED path expr                                           # measuredHead
     | HOLDS path                                                   # holdsHead
     | PATTERN name                                                 # patternHead
-    | PARAM? name COLON type (ASSIGN expr)?                        # paramHead
+    | (PARAM name | property) COLON type (ASSIGN expr)?            # paramHead
     | REPEAT name IN expr                                          # repeatHead
     | WHEN expr                                                    # whenHead
     | property (value (COMMA value)*)?                             # propertyHead
