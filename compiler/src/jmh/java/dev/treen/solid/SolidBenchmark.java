@@ -18,6 +18,10 @@ import org.openjdk.jmh.annotations.Warmup;
 /**
  * How work on solids grows with the number of parts: rows of mitred, grooved boxes, each of five parts, stacked on a
  * square floor, with bases a little too large so that they share volume with the walls.
+ *
+ * <p>Best processor times seen for 10, 100 and 1000 parts, in milliseconds (JDK 25, a busy machine): build and overlap
+ * 0.36, 4.3, 39; overlap alone 0.16, 2.1, 20; contact 0.29, 3.2, 26; front view 1.1, 16, 293. The first three are near
+ * linear; the view also grows with the number of rows behind one another.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
