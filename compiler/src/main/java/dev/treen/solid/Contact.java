@@ -17,18 +17,18 @@ public record Contact(Region region, Origin first, Origin second) {
 
     private record Key(Plane plane, Origin first, Origin second) {}
 
-    private record Side2(Convex piece, Facet facet) {}
+    private record Facing(Convex piece, Facet facet) {}
 
     /** All areas of contact, one for each plane and pair of origins; touching along an edge or at a point is none. */
     public static List<Contact> between(Solid a, Solid b) {
         if (a.isEmpty() || b.isEmpty() || a.span().apart(b.span())) {
             return List.of();
         }
-        Map<Plane, List<Side2>> facing = new HashMap<>();
+        Map<Plane, List<Facing>> facing = new HashMap<>();
         for (Convex piece : b.pieces()) {
             if (!piece.span().apart(a.span())) {
                 piece.facets().forEach(facet -> facing.computeIfAbsent(facet.plane(), p -> new ArrayList<>(1))
-                        .add(new Side2(piece, facet)));
+                        .add(new Facing(piece, facet)));
             }
         }
         Map<Key, List<Poly>> found = new LinkedHashMap<>();
@@ -37,7 +37,7 @@ public record Contact(Region region, Origin first, Origin second) {
                 continue;
             }
             for (Facet facet : piece.facets()) {
-                for (Side2 other : facing.getOrDefault(facet.plane().flip(), List.of())) {
+                for (Facing other : facing.getOrDefault(facet.plane().flip(), List.of())) {
                     Frame frame = Frame.of(facet.plane());
                     meet(facet.plane(), facet.patches(piece, frame), other.facet().patches(other.piece(), frame),
                             found);
