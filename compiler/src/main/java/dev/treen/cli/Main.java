@@ -6,7 +6,6 @@ import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -59,23 +58,11 @@ public final class Main {
                 help(streams.out());
                 yield 0;
             }
-            case "--warm-up" -> warmUp();
+            // Asked for by the launcher alone, so not in the help.
+            case "--warm-up" -> WarmUp.run();
             case "build", "check", "explain" -> guarded(name, arguments.subList(1, arguments.size()), streams);
             default -> added(name, arguments.subList(1, arguments.size()), streams);
         };
-    }
-
-    /**
-     * Does a little of everything and prints nothing: the launcher records the classes that this needs, so that every
-     * later start finds them loaded. Not in the help, as nobody should type it.
-     */
-    private static int warmUp() {
-        PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
-        Subcommand.Streams muted = new Subcommand.Streams(InputStream.nullInputStream(), nowhere, nowhere);
-        for (String each : List.of("--version", "--help", "no-such-command")) {
-            var _ = run(List.of(each), muted);
-        }
-        return 0;
     }
 
     @SuppressWarnings("SystemConsoleNull") // the library's own annotation still says that it may be null

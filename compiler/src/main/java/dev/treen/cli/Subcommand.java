@@ -19,6 +19,10 @@ public interface Subcommand {
     /** Runs the command on what follows its name and gives the exit code: 0 done, 1 findings, 2 wrong use. */
     int run(List<String> arguments, Streams streams);
 
+    /** Touches what the command needs, quickly and without a word, while the launcher records a start-up cache. */
+    default void warmUp() {
+    }
+
     /** The three streams a command talks through, so that a test can hand it others. */
     record Streams(InputStream in, PrintStream out, PrintStream err) {}
 }

@@ -3,11 +3,15 @@ package dev.treen.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class MainTest {
 
@@ -35,6 +39,19 @@ class MainTest {
         assertThat(text(err)).contains("no command given", "unknown command saw", "unknown option --loud",
                 "treen --help");
         assertThat(text(out)).isEmpty();
+    }
+
+    /** The launcher's training run would fail in silence, so what it builds is built here aloud. */
+    @Test
+    void warmsUpOnAProjectThatBuilds(@TempDir Path folder) throws IOException {
+        Path project = folder.resolve("warm-up.treen");
+        try (InputStream in = Main.class.getResourceAsStream("warm-up.treen")) {
+            Files.copy(in, project);
+        }
+        assertThat(run("build", project.toString(), "-o", folder.resolve("out").toString())).as(text(err)).isZero();
+        assertThat(run("explain", project.toString(), "base.width")).isZero();
+        assertThat(folder.resolve("out/cut-list.csv")).exists();
+        assertThat(run("--warm-up")).isZero();
     }
 
     private int run(String... arguments) {

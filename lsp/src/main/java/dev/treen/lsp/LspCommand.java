@@ -2,6 +2,7 @@ package dev.treen.lsp;
 
 import dev.treen.cli.Subcommand;
 import dev.treen.lsp.stdio.StdioServer;
+import java.io.IOException;
 import java.util.List;
 
 /** {@code treen lsp}: speaks the Language Server Protocol over standard input and output until told to exit. */
@@ -32,5 +33,16 @@ public final class LspCommand implements Subcommand {
             }
         }
         return StdioServer.serveStandardStreams(new TreenServer());
+    }
+
+    @Override
+    public void warmUp() {
+        try {
+            LspWarmUp.run();
+        } catch (IOException cutShort) {
+            // What was touched until then is recorded all the same.
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
     }
 }
