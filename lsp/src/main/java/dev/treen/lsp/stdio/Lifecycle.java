@@ -101,7 +101,7 @@ final class Lifecycle implements MessageConsumer {
     private void watchClient(RequestMessage initialize) {
         if (initialize.getParams() instanceof InitializeParams params && params.getProcessId() != null) {
             ProcessHandle.of(params.getProcessId()).ifPresent(client -> {
-                var _ = client.onExit().thenRun(this::clientEnded);
+                CompletableFuture<Void> _ = client.onExit().thenRun(this::clientEnded);
             });
         }
     }

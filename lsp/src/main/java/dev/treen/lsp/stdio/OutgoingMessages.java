@@ -18,6 +18,7 @@ import org.eclipse.lsp4j.jsonrpc.messages.Message;
  */
 final class OutgoingMessages implements MessageConsumer {
 
+    /** No message is empty, so this one ends the writing. */
     private static final byte[] LAST = new byte[0];
 
     private final OutputStream out;
@@ -72,10 +73,9 @@ final class OutgoingMessages implements MessageConsumer {
         }
     }
 
-    @SuppressWarnings("ReferenceEquality") // the last message is that very array, whatever it holds
     private void write() {
         try {
-            for (byte[] message = unsent.take(); message != LAST; message = unsent.take()) {
+            for (byte[] message = unsent.take(); message.length > 0; message = unsent.take()) {
                 out.write(message);
                 out.flush();
                 unsentBytes.addAndGet(-message.length);

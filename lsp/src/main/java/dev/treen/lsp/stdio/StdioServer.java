@@ -15,11 +15,13 @@ import java.util.concurrent.ExecutionException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.eclipse.lsp4j.jsonrpc.MessageConsumer;
+import org.eclipse.lsp4j.jsonrpc.MessageIssueException;
 import org.eclipse.lsp4j.jsonrpc.RemoteEndpoint;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.json.JsonRpcMethod;
 import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
 import org.eclipse.lsp4j.jsonrpc.messages.Message;
+import org.eclipse.lsp4j.jsonrpc.messages.MessageIssue;
 import org.eclipse.lsp4j.jsonrpc.messages.RequestMessage;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
@@ -58,8 +60,8 @@ public final class StdioServer {
     public static int serveStandardStreams(LanguageServer server) {
         InputStream in = new FileInputStream(FileDescriptor.in);
         OutputStream out = new FileOutputStream(FileDescriptor.out);
-        System.setIn(InputStream.nullInputStream());
         System.setOut(System.err);
+        System.setIn(InputStream.nullInputStream());
         return launch(server, in, out).awaitExit();
     }
 
@@ -126,7 +128,18 @@ public final class StdioServer {
      */
     private static MessageConsumer checked(RemoteEndpoint endpoint) {
         MessageConsumer validator = new ReflectiveMessageValidator(endpoint);
-        return message -> (isGreeting(message) ? endpoint : validator).consume(message);
+        return message -> {
+            if (message instanceof RequestMessage request && lacksParameters(request, endpoint.getJsonHandler())) {
+                throw new MessageIssueException(request,
+                        new MessageIssue("it has no params", ResponseErrorCode.InvalidParams.getValue()));
+            }
+            (isGreeting(message) ? endpoint : validator).consume(message);
+        };
+    }
+
+    private static boolean lacksParameters(RequestMessage request, MessageJsonHandler json) {
+        JsonRpcMethod method = json.getJsonRpcMethod(request.getMethod());
+        return request.getParams() == null && method != null && method.getParameterTypes().length > 0;
     }
 
     private static boolean isGreeting(Message message) {
