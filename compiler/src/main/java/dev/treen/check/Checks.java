@@ -32,6 +32,7 @@ public final class Checks {
 
     private static final List<Check> ALL = List.of(
             new KnownSpecies(),
+            new Assumptions(),
             new PanelTight(),
             new PanelLoose(),
             new ShoulderTight(),

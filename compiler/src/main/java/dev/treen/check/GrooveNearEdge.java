@@ -6,17 +6,21 @@ import dev.treen.finding.Remedy;
 import dev.treen.joinery.Groove;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
-import dev.treen.model.Measure;
+import dev.treen.joinery.Meeting;
+import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
-import dev.treen.quantity.LengthFormat;
+import dev.treen.wood.Figures;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
-/** Wood between a groove and the edge (rules of the trade J-c: as wide as the groove, and 4 mm; common practice). */
+/**
+ * Wood between a groove and the edge of its part (rules of the trade J-c: as much as the groove is wide, and 5 mm; common
+ * practice, no source). The strip beside a groove is all that holds a base up.
+ */
 final class GrooveNearEdge implements Check {
     static final FindingKind NEAR_EDGE = FindingKind.warning("edge-too-near", "A groove runs too near to an edge");
-
-    private static final Length LEAST = Length.ofMm(4);
 
     @Override
     public List<FindingKind> kinds() {
@@ -26,32 +30,49 @@ final class GrooveNearEdge implements Check {
     @Override
     public List<Finding> run(Joined joined) {
         List<Finding> findings = new ArrayList<>();
-        LengthFormat format = joined.project().settings().format();
+        Settings settings = joined.project().settings();
+        Length least = Length.nearest(
+                Figures.standard().value("edge-too-near.warning"), Length.ofMm(1).dividedBy(100));
+        Set<Told> told = new HashSet<>();
         for (MadeJoint made : joined.joints()) {
-            if (!made.joint().kind().equals(Groove.KIND)) {
-                continue;
-            }
-            Measure up = Panels.figure(made, "up");
-            Length needed = Panels.figure(made, "wide").value().max(LEAST);
-            // A lid that slides out passes over the edge of the low end: there is no wood to break there.
-            boolean open = up.value().signum() <= 0 && made.joint().word("slide").isPresent();
-            if (up.value().compareTo(needed) < 0 && !open) {
-                findings.add(Finding.of(
-                        NEAR_EDGE,
-                        made.joint().at(),
-                        "The groove for `" + made.joint().left().name() + "` runs too near to the edge of `"
-                                + made.joint().right().name() + "`")
-                        .found(format.text(up.value()) + " of wood is left beside it; " + format.text(needed)
-                                + " is wanted.")
-                        .because("The strip beside a groove is short of strength: as wide as the groove, and 4 mm, is"
-                                + " common practice without a source.")
-                        .related(made.joint().left().placing().orElseThrow().span(), "the panel lies here")
-                        .about(made.joint().left().name())
-                        .remedy(Remedy.choice("move the panel by "
-                                + format.text(needed.minus(up.value())) + " away from the edge"))
-                        .build());
+            if (made.joint().kind().equals(Groove.KIND)) {
+                judge(made, least, settings, told, findings);
             }
         }
         return findings;
+    }
+
+    /** The walls of one panel are told once where they fall short alike. */
+    private record Told(String panel, int statement, Length up) {}
+
+    private static void judge(
+            MadeJoint made, Length least, Settings settings, Set<Told> told, List<Finding> findings) {
+        Length up = Panels.figure(made, "up").value();
+        Length needed = Panels.figure(made, "wide").value().max(least);
+        // A lid that slides out passes over the edge of the low end: there is no wood to break there.
+        boolean open = up.signum() <= 0 && made.joint().word("slide").isPresent();
+        String panel = made.joint().left().name();
+        if (up.compareTo(needed) >= 0 || open || !told.add(new Told(panel, made.joint().statement(), up))) {
+            return;
+        }
+        Meeting meeting = made.meeting();
+        findings.add(Finding.of(
+                NEAR_EDGE,
+                made.joint().at(),
+                "The groove for `" + panel + "` runs too near to the edge of `" + made.joint().right().name() + "`")
+                .found(Amounts.text(up.max(Length.ZERO), settings) + " of wood is left beside it; "
+                        + Amounts.text(needed, settings) + " is wanted.")
+                .because("The strip beside a groove holds the panel and breaks off when it is short: as much as the"
+                        + " groove is wide, and 5 mm (common practice, no source).")
+                .related(meeting.left().placing().span(), "`" + panel + "` lies here")
+                .related(meeting.right().placing().span(), "`" + made.joint().right().name() + "` lies here")
+                .about(panel)
+                .about(made.joint().right().name())
+                .about(made.joint().name())
+                .number("left", up.toDoubleMm())
+                .number("needed", needed.toDoubleMm())
+                .remedy(Remedy.choice("move the panel by " + Amounts.text(needed.minus(up), settings)
+                        + " away from the edge"))
+                .build());
     }
 }

@@ -6,20 +6,21 @@ import dev.treen.finding.Remedy;
 import dev.treen.finding.Severity;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Measure;
-import dev.treen.quantity.DecimalText;
+import dev.treen.model.Settings;
+import dev.treen.wood.Figures;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A panel that dries and is pushed to one side must still be in the groove on the other (rules of the trade M-06:
- * {@code P·(1 − C·ΔM) − O − d}; an error at zero or less, a warning below 0.5 mm or an eighth of the depth: the rule of
- * the bench for a small base, 1.5 mm a side in grooves of 4, is left in peace; common practice without a source).
+ * A panel that dries must still be held (rules of the trade M-06, derived). Pushed hard to one side it covers
+ * {@code P·(1 − C·ΔM) − O − d} of the other groove: an error at nothing, a warning where luck decides. In the middle, as
+ * it should lie, it covers half of {@code P·(1 − C·ΔM) − O} on each side: a warning below 2 mm or a third of the groove.
+ * The limits are common practice without a source; measured when pushed aside, the 2 mm would blame the small box bases
+ * that the trade makes with 1.5 mm of room a side in grooves 4 mm deep, which hold for generations.
  */
 final class PanelLoose implements Check {
     static final FindingKind PANEL_LOOSE = FindingKind.warning("panel-loose",
             "A dry panel leaves its groove, or nearly");
-
-    private static final double ENOUGH = 0.5;
 
     @Override
     public List<FindingKind> kinds() {
@@ -29,40 +30,57 @@ final class PanelLoose implements Check {
     @Override
     public List<Finding> run(Joined joined) {
         List<Finding> findings = new ArrayList<>();
+        Figures figures = Figures.standard();
+        Settings settings = joined.project().settings();
         for (Panels.Held panel : Panels.of(joined)) {
-            double dry = panel.widthMm() * (1 - panel.nature().shrinking());
-            double covered = dry - panel.openingMm() - panel.deepMm();
-            double wanted = Math.min(ENOUGH, panel.deepMm() / 8);
-            if (covered < wanted) {
-                findings.add(finding(panel, covered, dry));
+            double over = panel.dryMm(panel.widthMm()) - panel.openingMm();
+            double aside = over - panel.deepMm();
+            double middle = over / 2;
+            // No groove can be asked to cover more than the tongue reaches into it when it is made.
+            double most = panel.deepMm() - Math.max(0, panel.gapMm());
+            double wanted = Math.min(
+                    Math.max(
+                            figures.value("panel-loose.warning"),
+                            figures.value("panel-loose.warning.share") * panel.deepMm()),
+                    most * 2 / 3);
+            if (aside < figures.value("panel-loose.aside") - PanelTight.SAME || middle < wanted - PanelTight.SAME) {
+                findings.add(finding(panel, aside, middle, settings));
             }
         }
         return findings;
     }
 
-    private static Finding finding(Panels.Held panel, double covered, double dry) {
+    private static Finding finding(Panels.Held panel, double aside, double middle, Settings settings) {
         String name = panel.part().part().name();
-        Measure deep = Panels.figure(panel.first(), "deep");
-        boolean out = covered <= 0;
-        return Finding.of(
+        boolean out = aside <= PanelTight.SAME;
+        Measure deep = Panels.figure(panel.tightest(), "deep");
+        Finding.Builder finding = Finding.of(
                 PANEL_LOOSE,
-                Panels.figure(panel.first(), "gap").at(),
+                Panels.figure(panel.tightest(), "gap").at(),
                 out
                         ? "`" + name + "` can drop out of its groove in dry air"
                         : "`" + name + "` is barely held in dry air")
                 .severity(out ? Severity.ERROR : Severity.WARNING)
-                .found("Shrunk to " + PanelTight.mm(dry) + " and pushed to one side it is "
-                        + (out ? PanelTight.mm(-covered) + " short of" : "held by " + PanelTight.mm(covered) + " in")
-                        + " the groove on the other.")
-                .because("It is made at " + DecimalText.write(panel.nature().seasons().bench(), 1)
-                        + " % moisture and comes to "
-                        + DecimalText.write(panel.nature().seasons().driest(), 1)
-                        + " % in the driest season of its room; then light shows, or it rattles out.")
+                .label("room on each side")
+                .found("Shrunk by " + Amounts.fine(panel.widthMm() - panel.dryMm(panel.widthMm()), settings)
+                        + " and pushed to one side, it "
+                        + (out
+                                ? "ends " + Amounts.fine(Math.max(0, -aside), settings) + " short of"
+                                : "reaches only " + Amounts.fine(aside, settings) + " into")
+                        + " the groove on the other; in the middle it reaches "
+                        + Amounts.fine(Math.max(0, middle), settings) + " into both.")
+                .because(PanelTight.because(panel, settings))
                 .related(deep.at(), "the groove is this deep")
                 .about(name)
-                .number("held", covered)
-                .remedy(Remedy.choice("make the gap smaller, or the groove deeper"))
-                .remedy(Remedy.choice("pin the panel at the middle of both ends, so that it stays centred"))
+                .number("aside", aside)
+                .number("middle", middle);
+        panel.all().forEach(made -> finding.about(made.joint().name()));
+        panel.part().part().from().ifPresent(b -> finding.related(b.nameAt(), "the board: its moisture and species"));
+        settings.climate().ifPresent(c -> finding.related(c.humidityAt(), "the air that it has to stand"));
+        return finding
+                .remedy(Remedy.choice("make the gap smaller: `gap auto` leaves what the damp season needs and no more"))
+                .remedy(Remedy.choice("make the groove deeper"))
+                .remedy(Remedy.choice("pin the panel at the middle of both ends, and accept this with that reason"))
                 .build();
     }
 }

@@ -7,14 +7,13 @@ import dev.treen.finding.Remedy;
 import dev.treen.finding.Severity;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
-import dev.treen.model.Board;
-import dev.treen.model.Measure;
+import dev.treen.joinery.Nature;
+import dev.treen.model.Setting;
 import dev.treen.model.Settings;
-import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.Length;
-import dev.treen.quantity.LengthFormat;
 import dev.treen.quantity.Unit;
 import dev.treen.source.Span;
+import dev.treen.wood.Figures;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,16 +21,16 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A panel that swells more than its grooves leave room for pushes the frame apart (rules of the trade M-05: what is left
- * at the wettest is {@code gap − P·C·ΔM/2} a side; an error below zero, a warning below 0.3 mm, which is common practice
- * without a source).
+ * A panel that swells more than its grooves leave room for pushes the frame apart (rules of the trade M-05, derived: what
+ * is left at the wettest is {@code gap − P·C·ΔM/2} a side; an error below zero, a warning below 0.3 mm, which is common
+ * practice without a source).
  */
 final class PanelTight implements Check {
     static final FindingKind PANEL_TIGHT = FindingKind.error("panel-tight",
             "A panel swells more than its grooves leave room for");
 
-    private static final double CLEAR = 0.3;
-    private static final double FOR_MAKING = 0.5;
+    /** Below this two doubles are the same length. */
+    static final double SAME = 1e-6;
 
     @Override
     public List<FindingKind> kinds() {
@@ -42,9 +41,11 @@ final class PanelTight implements Check {
     public List<Finding> run(Joined joined) {
         List<Finding> findings = new ArrayList<>();
         Settings settings = joined.project().settings();
+        double clear = Figures.standard().value("panel-tight.warning");
         for (Panels.Held panel : Panels.of(joined)) {
             double left = panel.gapMm() - panel.swellingMm();
-            if (left < CLEAR && panel.nature().swelling() > 0) {
+            boolean moves = !panel.nature().still() || panel.swellingMm() > 0;
+            if (left < clear - SAME && moves) {
                 findings.add(finding(panel, left, settings));
             }
         }
@@ -52,66 +53,84 @@ final class PanelTight implements Check {
     }
 
     private static Finding finding(Panels.Held panel, double left, Settings settings) {
-        LengthFormat format = settings.format();
         String name = panel.part().part().name();
-        Measure gap = Panels.figure(panel.first(), "gap");
-        // The panel that a wider gap leaves is narrower, so what is computed for this one is enough.
-        double needed = panel.swellingMm() + FOR_MAKING;
-        boolean inches = settings.units() == Unit.IN;
-        Length step = inches ? Length.ofInches(1, 64) : Length.ofMm(1).dividedBy(100);
-        Length enough = Length.nearest(needed, Length.ofMm(1).dividedBy(100_000)).roundUpTo(step);
-        boolean bursts = left < 0;
+        MadeJoint tightest = panel.tightest();
+        boolean bursts = left < Figures.standard().value("panel-tight.error") - SAME;
+        Length enough = enough(panel, settings);
         Finding.Builder finding = Finding.of(
                 PANEL_TIGHT,
-                gap.at(),
+                Panels.figure(tightest, "gap").at(),
                 bursts
                         ? "`" + name + "` will push its frame apart in damp air"
                         : "`" + name + "` has hardly any room left in damp air")
                 .severity(bursts ? Severity.ERROR : Severity.WARNING)
-                .label("room on each side")
-                .found("The gap is " + mm(panel.gapMm()) + " a side; `" + name + "` grows "
-                        + mm(panel.swellingMm() * 2) + ", which is " + mm(panel.swellingMm()) + " a side: "
-                        + (bursts ? mm(-left) + " too much." : "only " + mm(left) + " is left of it."))
-                .because("It is " + panel.nature().wood() + ", " + format.text(panel.part().width().value())
-                        + " wide, made at "
-                        + DecimalText.write(panel.nature().seasons().bench(), 1) + " % moisture, and comes to "
-                        + DecimalText.write(panel.nature().seasons().wettest(), 1)
-                        + " % in the dampest season of its room; wood pushes harder than any glue holds.")
+                .label("room for growth on each side")
+                .found("`" + name + "` grows " + Amounts.fine(panel.swellingMm() * 2, settings) + " over its width, "
+                        + Amounts.fine(panel.swellingMm(), settings) + " a side; there is "
+                        + Amounts.fine(panel.gapMm(), settings) + " a side: "
+                        + (bursts
+                                ? Amounts.fine(-left, settings) + " too little."
+                                : "only " + Amounts.fine(left, settings) + " is left."))
+                .because(because(panel, settings))
                 .about(name)
-                .about(panel.first().joint().name())
                 .number("gap", panel.gapMm())
                 .number("swelling", panel.swellingMm())
                 .number("left", left)
                 .number("needed", enough.toDoubleMm());
-        related(panel, settings, finding);
-        finding.remedy(remedy(panel, enough, format, inches));
+        panel.all().forEach(made -> finding.about(made.joint().name()));
+        panel.part().part().from().ifPresent(b -> finding.related(b.nameAt(), "the board: its moisture and species"));
+        settings.climate().ifPresent(c -> finding.related(c.humidityAt(), "the air that it has to stand"));
+        remedies(panel, enough, settings, finding);
         return finding.build();
     }
 
-    private static void related(Panels.Held panel, Settings settings, Finding.Builder finding) {
-        Optional<Board> board = panel.part().part().from();
-        board.ifPresent(b -> finding.related(b.nameAt(), "the board it is made of"));
-        settings.climate().ifPresent(c -> finding.related(c.humidityAt(), "the air that it has to stand"));
+    /** The moisture, the wood and the widths behind the verdict, and what was assumed. */
+    static String because(Panels.Held panel, Settings settings) {
+        Nature nature = panel.nature();
+        return "It is " + (nature.still() ? "a manufactured sheet" : nature.wood()) + ", "
+                + Amounts.text(panel.part().width().value(), settings) + " wide, made at "
+                + Amounts.moisture(nature.seasons().bench()) + " moisture, and comes to "
+                + Amounts.moisture(nature.seasons().wettest()) + " in the dampest season and "
+                + Amounts.moisture(nature.seasons().driest()) + " in the driest"
+                + Silences.phrase(nature) + ". Swelling wood pushes harder than glue holds ("
+                + nature.across().citation().source() + ").";
     }
 
-    private static Remedy remedy(Panels.Held panel, Length enough, LengthFormat format, boolean inches) {
-        String figure = inches
-                ? format.figure(enough).replace(" heavy", "").replace(" light", "")
-                : DecimalText.write(enough.mm(), 2);
+    /** The gap that leaves the usual room for making when wettest: half the growth of the panel it would leave. */
+    private static Length enough(Panels.Held panel, Settings settings) {
+        double making = Figures.standard().value("panel.making");
+        double between = panel.openingMm() + panel.lowDeep().plus(panel.highDeep()).toDoubleMm();
+        double room = Math.max(0, between - 2 * making);
+        double strain = room > 0 ? panel.nature().swelling(1, room) / room : 0;
+        double gap = (between - room / (1 + strain)) / 2;
+        Length exact = Length.nearest(gap, Length.ofMm(1).dividedBy(100_000));
+        Length mark = exact.roundUpTo(Length.ofInches(1, 64));
+        boolean sensible = settings.units() == Unit.IN
+                && mark.times(3).compareTo(panel.lowDeep().min(panel.highDeep())) <= 0;
+        return sensible ? mark : exact.roundUpTo(Length.ofMm(1).dividedBy(100));
+    }
+
+    private static void remedies(
+            Panels.Held panel, Length enough, Settings settings, Finding.Builder finding) {
         List<Edit> edits = new ArrayList<>();
+        String figure = Amounts.written(enough, settings);
         Set<Span> done = new LinkedHashSet<>();
-        for (MadeJoint made : List.of(panel.first(), panel.second())) {
-            made.joint()
-                    .given("gap")
-                    .filter(s -> done.add(s.valueAt()))
-                    .ifPresent(s -> edits.add(new Edit(s.valueAt(), figure)));
+        for (MadeJoint made : panel.all()) {
+            Optional<Setting> given = made.joint().given("gap");
+            given.filter(s -> done.add(s.valueAt())).ifPresent(s -> edits.add(new Edit(s.valueAt(), figure)));
         }
-        String text = "set the gap to " + figure + " on each side";
-        return edits.isEmpty() ? Remedy.choice(text) : Remedy.safe(text, edits.toArray(Edit[]::new));
-    }
-
-    /** Two decimals: the verdict rests on hundredths. */
-    static String mm(double value) {
-        return DecimalText.write(value, 2) + " mm";
+        double width = panel.openingMm() + panel.lowDeep().plus(panel.highDeep()).toDoubleMm()
+                - 2 * enough.toDoubleMm();
+        boolean holds = panel.dryMm(width) - panel.openingMm() - panel.deepMm() > 0;
+        if (holds && !edits.isEmpty()) {
+            finding.remedy(Remedy.safe("set the gap to " + figure, edits.toArray(Edit[]::new)));
+            finding.remedy(Remedy.choice(
+                    "let Treen choose it: `gap auto`",
+                    edits.stream().map(e -> new Edit(e.at(), "auto")).toArray(Edit[]::new)));
+        }
+        finding.remedy(Remedy.choice(
+                holds
+                        ? "make the panel of quartered wood, which moves less"
+                        : "make the grooves deeper: a panel with enough room would drop out of these when dry"));
     }
 }

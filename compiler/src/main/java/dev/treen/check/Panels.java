@@ -4,14 +4,21 @@ import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Groove;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
+import dev.treen.joinery.Meeting;
 import dev.treen.joinery.Nature;
 import dev.treen.model.Measure;
-import dev.treen.model.Part;
 import dev.treen.model.Settings;
+import dev.treen.quantity.Length;
+import dev.treen.solid.Axis;
+import dev.treen.solid.BoxContact;
+import dev.treen.solid.Side;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The panels of a project that are held in grooves at both sides across their grain. */
 final class Panels {
@@ -19,22 +26,48 @@ final class Panels {
     }
 
     /**
-     * A panel between two grooves.
+     * A panel between two rows of grooves.
      *
      * @param part the panel
-     * @param first the groove on one side
-     * @param second the groove on the other
+     * @param low the grooves on its left, front or lower side
+     * @param high the grooves on the opposite side
      * @param nature how its wood moves
      */
-    record Held(FinishedPart part, MadeJoint first, MadeJoint second, Nature nature) {
-        /** What is free on one side at the bench. */
-        double gapMm() {
-            return figure(first, "gap").value().min(figure(second, "gap").value()).toDoubleMm();
+    record Held(FinishedPart part, List<MadeJoint> low, List<MadeJoint> high, Nature nature) {
+        /** The groove that leaves least room. */
+        MadeJoint tightest() {
+            return all().stream()
+                    .min(Comparator.comparing(made -> figure(made, "gap").value()))
+                    .orElseThrow();
         }
 
-        /** The depth of the shallower groove. */
+        /** All of its grooves. */
+        List<MadeJoint> all() {
+            List<MadeJoint> all = new ArrayList<>(low);
+            all.addAll(high);
+            return all;
+        }
+
+        /** What is free on one side at the bench, the panel lying in the middle. */
+        double gapMm() {
+            return (openingMm() + lowDeep().plus(highDeep()).toDoubleMm() - widthMm()) / 2;
+        }
+
+        Length lowDeep() {
+            return shallowest(low);
+        }
+
+        Length highDeep() {
+            return shallowest(high);
+        }
+
+        private static Length shallowest(List<MadeJoint> grooves) {
+            return grooves.stream().map(g -> figure(g, "deep").value()).min(Length::compareTo).orElseThrow();
+        }
+
+        /** The depth of the deeper row: pushed into it, the panel leaves the other row most. */
         double deepMm() {
-            return figure(first, "deep").value().min(figure(second, "deep").value()).toDoubleMm();
+            return lowDeep().max(highDeep()).toDoubleMm();
         }
 
         /** The panel's width at the bench. */
@@ -44,12 +77,22 @@ final class Panels {
 
         /** The opening between both grooved parts. */
         double openingMm() {
-            return part.part().width().value().toDoubleMm();
+            return figure(low.getFirst(), "opening").value().toDoubleMm();
+        }
+
+        /** What a panel of this width grows to the wettest season, on each side. */
+        double swellingMm(double widthMm) {
+            return nature.swelling(1, widthMm) / 2;
         }
 
         /** Half of what it grows to the wettest season. */
         double swellingMm() {
-            return Math.max(0, widthMm() * nature.swelling() / 2);
+            return swellingMm(widthMm());
+        }
+
+        /** A panel of this width, at the driest. */
+        double dryMm(double widthMm) {
+            return widthMm - nature.shrinking(1, widthMm);
         }
     }
 
@@ -59,29 +102,38 @@ final class Panels {
 
     static List<Held> of(Joined joined) {
         Settings settings = joined.project().settings();
-        Map<String, List<MadeJoint>> across = new LinkedHashMap<>();
+        Map<String, Map<Integer, List<MadeJoint>>> across = new LinkedHashMap<>();
         for (MadeJoint made : joined.joints()) {
-            if (made.joint().kind().equals(Groove.KIND) && meetsAcross(made)) {
-                across.computeIfAbsent(made.joint().left().name(), p -> new ArrayList<>())
-                        .add(made);
+            if (made.joint().kind().equals(Groove.KIND)) {
+                acrossTheGrain(made.meeting()).ifPresent(side -> across
+                        .computeIfAbsent(made.joint().left().name(), panel -> new HashMap<>())
+                        .computeIfAbsent(side.sign(), sign -> new ArrayList<>())
+                        .add(made));
             }
         }
+        if (across.isEmpty()) {
+            return List.of();
+        }
         List<Held> held = new ArrayList<>();
-        across.forEach((name, grooves) -> {
-            if (grooves.size() == 2) {
-                joined.part(name).ifPresent(part -> held.add(
-                        new Held(part, grooves.get(0), grooves.get(1), Nature.of(part.part(), settings))));
+        for (FinishedPart part : joined.parts()) {
+            Map<Integer, List<MadeJoint>> sides = across.getOrDefault(part.part().name(), Map.of());
+            List<MadeJoint> low = sides.getOrDefault(-1, List.of());
+            List<MadeJoint> high = sides.getOrDefault(1, List.of());
+            if (!low.isEmpty() && !high.isEmpty()) {
+                held.add(new Held(part, low, high, Nature.of(part.part(), settings)));
             }
-        });
+        }
         return held;
     }
 
-    /** Whether the panel enters with an edge that runs along its grain. */
-    private static boolean meetsAcross(MadeJoint made) {
-        Part panel = made.joint().left();
-        Part wall = made.joint().right();
-        return panel.placing().isPresent()
-                && wall.placing().isPresent()
-                && wall.placing().get().thickness().axis() == panel.placing().get().width().axis();
+    /** The side by which the panel enters, if that is an edge along its grain. */
+    private static Optional<Side> acrossTheGrain(Meeting meeting) {
+        return meeting.contact() instanceof BoxContact.FaceToFace face && measure(meeting, face.side().axis()) == 1
+                ? Optional.of(face.side())
+                : Optional.empty();
+    }
+
+    private static int measure(Meeting meeting, Axis axis) {
+        return meeting.left().measure(axis);
     }
 }

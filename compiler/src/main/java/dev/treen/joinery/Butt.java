@@ -32,16 +32,20 @@ final class Butt implements JointKind {
                 .word("through")
                 .filter(meeting.joint().right().name()::equals)
                 .isPresent();
-        Optional<Side> end = rightRuns ? meeting.endOfRight() : meeting.endOfLeft();
-        if (end.isEmpty()) {
+        if (meeting.edge().isEmpty()
+                || meeting.endOfLeft().map(Side::axis).equals(meeting.endOfRight().map(Side::axis))) {
             return Effect.only(Groove.meetsWrongly(
                     meeting, "A butt joint wants the end of one part at the face or the edge of the other."));
         }
+        Optional<Side> end = rightRuns ? meeting.endOfRight() : meeting.endOfLeft();
         Meeting.Placed runs = rightRuns ? meeting.right() : meeting.left();
         Meeting.Placed stops = rightRuns ? meeting.left() : meeting.right();
         Measure added = Mitre.named(
-                stops.along(end.get().axis()), "runs past " + stops.part().name());
-        return Effect.of(List.of(new Addition(runs.part().name(), end.get(), added)), List.of(), List.of());
+                stops.along(end.orElseThrow().axis()), "corner with " + stops.part().name());
+        return Effect.of(
+                List.of(new Addition(runs.part().name(), end.orElseThrow(), added)),
+                List.of(new Figure(rightRuns ? "over_left" : "over_right", added, true)),
+                List.of());
     }
 
     @Override

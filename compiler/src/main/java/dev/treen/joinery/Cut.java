@@ -1,16 +1,20 @@
 package dev.treen.joinery;
 
 import dev.treen.solid.Box;
+import dev.treen.solid.Origin;
 import dev.treen.solid.Plane;
 
-/** What a joint takes out of a part. */
+/** What a joint takes out of a part; the faces it leaves are known by the joint's name. */
 public sealed interface Cut {
     /** The part that is cut. */
     String part();
 
-    /** A groove, housing or rebate: what lies in {@code space} goes. */
-    record Hollow(String part, Box space) implements Cut {}
+    /** The joint that cuts. */
+    Origin origin();
+
+    /** A groove, housing, rebate, shoulder or notch: what lies in {@code space} goes. */
+    record Hollow(String part, Box space, Origin origin) implements Cut {}
 
     /** A mitre: what lies on the outer side of {@code plane} goes. */
-    record Slice(String part, Plane plane) implements Cut {}
+    record Slice(String part, Plane plane, Origin origin) implements Cut {}
 }

@@ -1,10 +1,11 @@
 package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
+import dev.treen.model.Direction;
 import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
-import dev.treen.model.Measure;
 import dev.treen.model.PropertySchema;
+import dev.treen.model.Setting;
 import dev.treen.model.Shape;
 import dev.treen.quantity.Length;
 import dev.treen.solid.Axis;
@@ -12,10 +13,8 @@ import dev.treen.solid.Box;
 import dev.treen.solid.Side;
 import dev.treen.solid.Vec3;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -27,7 +26,7 @@ public final class Groove implements JointKind {
     public static final String KIND = "groove";
 
     /** Longer than any part: a groove runs through to both ends. */
-    private static final BigFraction FAR = BigFraction.of(1_000_000);
+    static final BigFraction FAR = BigFraction.of(1_000_000);
 
     private static final JointSchema SCHEMA = JointSchema.into(
             KIND,
@@ -38,7 +37,7 @@ public final class Groove implements JointKind {
                     PropertySchema.optional(
                             "wide",
                             new Shape.LengthOrAuto(),
-                            "the panel's thickness",
+                            "the widest usual iron that is not wider than the panel",
                             "How wide the groove is: the tongue is as thick."),
                     PropertySchema.optional(
                             "deep",
@@ -48,8 +47,9 @@ public final class Groove implements JointKind {
                     PropertySchema.optional(
                             "gap",
                             new Shape.LengthOrAuto(),
-                            "what the wettest season needs, and 0.5 mm for making",
-                            "Room left between the panel and the bottom of the groove, on each side."),
+                            "what the wettest season needs across the grain, and 0.5 mm for making (0.3 mm if it slides)",
+                            "Room left between the panel and the bottom of the groove, on each side. `auto` goes up to the next"
+                                    + " 0.01 mm; in inches to the next 1/64, unless that takes over a third of the groove."),
                     PropertySchema.optional(
                             "shoulder_gap",
                             new Shape.LengthOrAuto(),
@@ -80,23 +80,74 @@ public final class Groove implements JointKind {
                     meeting, "A groove wants an edge of the panel against the face of the part that is ploughed."));
         }
         GrooveSizes sizes = GrooveSizes.of(meeting, face.get(), surroundings);
-        Measure adds = sizes.adds();
-        List<Figure> figures = new ArrayList<>(sizes.figures());
+        Optional<Effect> nothing = Faults.ofNoSize(meeting.joint(), "deep", sizes.deep())
+                .or(() -> Faults.ofNoSize(meeting.joint(), "wide", sizes.wide()));
+        if (nothing.isPresent()) {
+            return nothing.get();
+        }
         List<Cut> cuts = new ArrayList<>();
         cuts.add(new Cut.Hollow(
-                meeting.right().part().name(), trench(meeting, face.get(), sizes)));
+                meeting.right().part().name(), trench(meeting, face.get(), sizes), meeting.origin()));
         sizes.shoulderSide().ifPresent(side -> cuts.add(new Cut.Hollow(
-                meeting.left().part().name(), shoulder(meeting, face.get(), side, sizes))));
+                meeting.left().part().name(),
+                shoulder(meeting, face.get(), side, sizes),
+                meeting.origin())));
         return Effect.of(
-                List.of(new Addition(meeting.left().part().name(), face.get(), adds)), figures, cuts);
+                List.of(new Addition(meeting.left().part().name(), face.get(), sizes.adds())),
+                sizes.figures(),
+                cuts)
+                .saying(faults(meeting));
     }
 
-    /** The groove: through along the grain of the part, as wide as the tongue, as deep as it is ploughed. */
+    /** Directions that the panel cannot have. */
+    private static List<Finding> faults(Meeting meeting) {
+        Joint joint = meeting.joint();
+        int thick = meeting.left().placing().thickness().axis();
+        List<Finding> findings = new ArrayList<>();
+        for (String name : List.of("shoulder", "slide")) {
+            boolean shoulder = name.equals("shoulder");
+            joint.given(name)
+                    .filter(setting -> joint.word(name)
+                            .flatMap(Direction::named)
+                            .filter(said -> (said.axis() == thick) != shoulder)
+                            .isPresent())
+                    .ifPresent(setting -> findings.add(wrongWay(meeting, setting, thick, shoulder)));
+        }
+        return findings;
+    }
+
+    private static Finding wrongWay(Meeting meeting, Setting setting, int thick, boolean shoulder) {
+        String panel = meeting.joint().left().name();
+        return Finding.of(
+                JoineryFindings.DOES_NOT_FIT,
+                setting.valueAt(),
+                shoulder
+                        ? "`" + panel + "` has no face on that side to cut a shoulder on"
+                        : "`" + panel + "` cannot slide out of its groove that way")
+                .found("Its faces look " + Direction.of(thick, -1).word() + " and " + Direction.of(thick, 1).word()
+                        + (shoulder ? "; a shoulder is cut on one of them." : "; it slides along them."))
+                .related(meeting.left().placing().span(), "`" + panel + "` lies here")
+                .about(panel)
+                .build();
+    }
+
+    /** The groove: through to both ends, as wide as the tongue, as deep as it is ploughed. */
     private static Box trench(Meeting meeting, Side face, GrooveSizes sizes) {
+        Box step = Rebate.step(mouth(meeting, sizes), face, sizes.deep().value());
+        Axis along = Rebate.running(meeting, face);
+        return new Box(step.min().with(along, FAR.negate()), step.max().with(along, FAR));
+    }
+
+    /** Where the groove opens beside the panel; wider than a thin panel on the side away from the nearest edge. */
+    private static Box mouth(Meeting meeting, GrooveSizes sizes) {
         Box tongue = sizes.tongue(meeting.left().box());
-        Box step = Rebate.step(tongue, face, sizes.deep().value());
-        Axis grain = meeting.right().grain();
-        return new Box(step.min().with(grain, FAR.negate()), step.max().with(grain, FAR));
+        Length play = sizes.wide().value().minus(meeting.left().part().thickness().value());
+        if (play.signum() <= 0) {
+            return tongue;
+        }
+        int up = GrooveSizes.below(meeting).compareTo(GrooveSizes.above(meeting)) <= 0 ? 1 : -1;
+        Side away = Side.of(Axes.of(meeting.left().placing().thickness().axis()), up);
+        return tongue.join(Rebate.step(tongue, away, play));
     }
 
     /** What is taken off the panel beside its tongue: from the shoulder outward. */
@@ -113,7 +164,7 @@ public final class Groove implements JointKind {
         }
         BigFraction back = sizes.shoulderGap().map(m -> m.value().mm()).orElse(BigFraction.ZERO);
         Axis out = face.axis();
-        Axis other = Axes.of(3 - Axes.number(out) - Axes.number(thick));
+        Axis other = Meeting.third(out, thick);
         min = min.with(other, FAR.negate());
         max = max.with(other, FAR);
         return face.sign() > 0
@@ -138,59 +189,6 @@ public final class Groove implements JointKind {
 
     @Override
     public List<Work> works(List<MadeJoint> statement) {
-        Set<String> walls = new LinkedHashSet<>();
-        Set<String> panels = new LinkedHashSet<>();
-        statement.forEach(made -> {
-            walls.add(made.joint().right().name());
-            panels.add(made.joint().left().name());
-        });
-        MadeJoint first = statement.getFirst();
-        List<Work.GaugeSetting> settings = new ArrayList<>();
-        first.figure("up").ifPresent(f -> settings.add(new Work.GaugeSetting("fence", f.measure().value())));
-        first.figure("wide").ifPresent(f -> settings.add(new Work.GaugeSetting("iron", f.measure().value())));
-        first.figure("deep").ifPresent(f -> settings.add(new Work.GaugeSetting("depth", f.measure().value())));
-        String panel = String.join(", ", panels);
-        List<Work> works = new ArrayList<>();
-        works.add(new Work(
-                Work.Stage.ALONG_STRIP,
-                "Plough the groove for " + panel + ", at one setting and while the strips are whole",
-                List.copyOf(walls),
-                List.of(),
-                "plough plane, or a cutter against a fence",
-                settings,
-                "the inside face, the fence against the edge nearest to the groove",
-                "an offcut of the panel's edge slides in it without force",
-                "Clamp the strip; keep the other hand behind the iron."));
-        works.add(new Work(
-                Work.Stage.AFTER_MEASURING,
-                "Make " + panel + " to the opening as measured: cut to size, then "
-                        + (first.figure("shoulder_gap").isPresent() ? "work its tongue" : "ease its edges"),
-                List.copyOf(panels),
-                List.copyOf(walls),
-                "shooting board, rebate plane, gauge",
-                tongue(first),
-                "the face that lies at the groove",
-                "it goes in dry all round, and can be moved by hand",
-                "Finish the panel before it is closed in, or a raw line shows when it shrinks."));
-        if (first.joint().word("slide").isPresent()) {
-            works.add(new Work(
-                    Work.Stage.FIT,
-                    "Fit " + panel + " so that it slides; wax its tongue",
-                    List.copyOf(panels),
-                    List.copyOf(walls),
-                    "block plane, wax",
-                    List.of(),
-                    "",
-                    "it slides from end to end without a stop",
-                    ""));
-        }
-        return works;
-    }
-
-    private static List<Work.GaugeSetting> tongue(MadeJoint made) {
-        List<Work.GaugeSetting> settings = new ArrayList<>();
-        made.figure("gap").ifPresent(f -> settings.add(new Work.GaugeSetting("gap each side", f.measure().value())));
-        made.figure("tongue").ifPresent(f -> settings.add(new Work.GaugeSetting("tongue", f.measure().value())));
-        return settings;
+        return GrooveWorks.of(statement);
     }
 }

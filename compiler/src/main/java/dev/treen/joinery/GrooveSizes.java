@@ -4,9 +4,7 @@ import dev.treen.model.Derivation;
 import dev.treen.model.Direction;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
-import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.Length;
-import dev.treen.quantity.Unit;
 import dev.treen.solid.Axis;
 import dev.treen.solid.Box;
 import dev.treen.solid.Side;
@@ -24,6 +22,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param shoulderGap between the shoulder and the ploughed part; absent where the panel is no thicker than the groove
  * @param up from the nearest edge of the ploughed part to the groove
  * @param shoulderSide the side of the panel on which the shoulder is cut
+ * @param opening the panel's seen measure toward this groove
  */
 record GrooveSizes(
         Joint joint,
@@ -32,93 +31,68 @@ record GrooveSizes(
         Measure gap,
         Optional<Measure> shoulderGap,
         Measure up,
-        Optional<Side> shoulderSide) {
+        Optional<Side> shoulderSide,
+        Measure opening) {
 
-    /** For making, on each side (common practice, no source). */
-    static final double FOR_MAKING = 0.5;
+    /** What plough planes and cutters are usually sold in: common practice, no source. */
+    private static final List<Length> MM_IRONS = List.of(12, 10, 8, 6, 5, 4, 3).stream().map(Length::ofMm).toList();
 
-    /** For making, at a shoulder (common practice, no source). */
-    static final double FOR_SHOULDER = 0.3;
-
-    private static final Length FINEST = Length.ofMm(1).dividedBy(100);
+    private static final List<Length> INCH_IRONS = List.of(8, 6, 5, 4, 3, 2).stream()
+            .map(sixteenths -> Length.ofInches(sixteenths, 16))
+            .toList();
 
     static GrooveSizes of(Meeting meeting, Side face, Surroundings surroundings) {
         Joint joint = meeting.joint();
-        Meeting.Placed panel = meeting.left();
-        Axis thick = Axes.of(panel.placing().thickness().axis());
-        Measure wall = meeting.right().along(face.axis());
-        Measure thickness = panel.part().thickness();
-        Measure wide = joint.length("wide").orElseGet(() -> Mitre.named(thickness, "wide"));
-        boolean inches = surroundings.settings().units() == Unit.IN;
-        Measure deep = joint.length("deep").orElseGet(() -> third(wall, inches));
-        boolean across = panel.measure(face.axis()) == 1;
-        boolean held = surroundings.heldOpposite(panel.part(), face);
-        Nature nature = surroundings.nature(panel.part());
-        Measure opening = panel.along(face.axis());
-        double swelling = across && held ? swelling(opening.value(), deep.value(), nature) : 0;
-        Measure gap = joint.length("gap")
-                .orElseGet(() -> room("gap", swelling, FOR_MAKING, "making", opening, nature, inches));
-        boolean shouldered = wide.value().compareTo(thickness.value()) < 0;
+        Axis thick = Axes.of(meeting.left().placing().thickness().axis());
+        Measure wide = wide(meeting, surroundings);
+        Measure deep = deep(meeting, face, surroundings);
+        PanelRoom room = PanelRoom.of(meeting, face, deep, surroundings);
+        Measure gap = joint.length("gap").orElseGet(room::gap);
+        boolean shouldered = wide.value().compareTo(meeting.left().part().thickness().value()) < 0;
         Optional<Side> side = shouldered ? Optional.of(shoulderSide(joint, meeting, thick)) : Optional.empty();
-        Optional<Measure> shoulderGap = side.map(s -> joint.length("shoulder_gap")
-                .orElseGet(() -> room("shoulder_gap", swelling, FOR_SHOULDER, "a clear shoulder", opening, nature,
-                        inches)));
-        Measure up = up(meeting, thick, wide.value(), side);
-        return new GrooveSizes(joint, wide, deep, gap, shoulderGap, up, side);
+        Optional<Measure> shoulderGap = side.map(s -> joint.length("shoulder_gap").orElseGet(() -> room.shoulder(gap)));
+        return new GrooveSizes(
+                joint, wide, deep, gap, shoulderGap, up(meeting, thick, wide.value(), side), side,
+                meeting.left().along(face.axis()));
     }
 
-    /**
-     * The swelling on each of two held sides: the widest safe panel is (O + 2d − 2c)/(1 + C·ΔM) (rules of the trade M-05,
-     * derived), so half of what it grows has to be left free.
-     */
-    private static double swelling(Length opening, Length deep, Nature nature) {
-        double widest = (opening.toDoubleMm() + 2 * deep.toDoubleMm() - 2 * FOR_MAKING) / (1 + nature.swelling());
-        return Math.max(0, widest * nature.swelling() / 2);
+    private static Measure wide(Meeting meeting, Surroundings surroundings) {
+        return meeting.joint().length("wide").orElseGet(() -> {
+            Measure thickness = meeting.left().part().thickness();
+            Optional<Length> iron = (surroundings.inches() ? INCH_IRONS : MM_IRONS)
+                    .stream()
+                    .filter(width -> width.compareTo(thickness.value()) <= 0)
+                    .findFirst();
+            Length value = iron.orElse(thickness.value());
+            return new Measure(
+                    value,
+                    thickness.at(),
+                    Derivation.rule(
+                            "wide",
+                            Measure.datum(value),
+                            iron.isPresent() ? "the widest usual iron up to the panel's thickness"
+                                    : "the panel's thickness",
+                            "common practice, no source",
+                            List.of(thickness.how())));
+        });
     }
 
-    private static Measure room(
-            String label, double swelling, double extra, String what, Measure opening, Nature nature, boolean inches) {
-        Length step = inches ? Length.ofInches(1, 64) : FINEST;
-        Length grows = Length.nearest(swelling, FINEST);
-        Length making = Length.nearest(extra, FINEST);
-        Length value = Length.nearest(swelling + extra, Length.ofMm(1).dividedBy(100_000)).roundUpTo(step);
-        Derivation growing = Derivation.rule(
-                "swelling",
-                Measure.datum(grows),
-                swelling == 0
-                        ? "nothing along the grain, or free to move at the other side"
-                        : "half of what the panel grows from " + percent(nature.seasons().bench()) + " to "
-                                + percent(nature.seasons().wettest()) + " moisture; " + nature.wood() + ", "
-                                + DecimalText.write(nature.across().perPercent(), 5) + " per 1 %",
-                swelling == 0 ? "rules of the trade M-22" : nature.across().citation().source(),
-                List.of(opening.how()));
-        Derivation for_ = new Derivation(
-                "for " + what,
-                Measure.datum(making),
-                new Derivation.Standard("common practice, no source"),
-                Optional.empty());
-        return new Measure(
-                value,
-                opening.at(),
-                Derivation.combined(label, Measure.datum(value), "+", growing, for_));
-    }
-
-    private static String percent(double value) {
-        return DecimalText.write(value, 2) + " %";
-    }
-
-    private static Measure third(Measure wall, boolean inches) {
-        Length step = inches ? Length.ofInches(1, 32) : Length.ofMm(1).dividedBy(2);
-        Length deep = wall.value().dividedBy(3).roundDownTo(step).max(step);
-        return new Measure(
-                deep,
-                wall.at(),
-                Derivation.rule(
-                        "deep",
-                        Measure.datum(deep),
-                        "a third of the thickness, on a mark of the rule",
-                        "common practice, no source",
-                        List.of(wall.how())));
+    /** The depth of the groove, as given or a third of the ploughed part's thickness. */
+    static Measure deep(Meeting meeting, Side face, Surroundings surroundings) {
+        return meeting.joint().length("deep").orElseGet(() -> {
+            Measure wall = meeting.right().along(face.axis());
+            Length step = surroundings.markOfTheRule();
+            Length value = wall.value().dividedBy(3).roundDownTo(step).max(step);
+            return new Measure(
+                    value,
+                    wall.at(),
+                    Derivation.rule(
+                            "deep",
+                            Measure.datum(value),
+                            "a third of the thickness, on a mark of the rule",
+                            "common practice, no source",
+                            List.of(wall.how())));
+        });
     }
 
     /** The side away from the edge of the ploughed part that is nearest to the panel, unless the project says another. */
@@ -127,15 +101,27 @@ record GrooveSizes(
                 .flatMap(Direction::named)
                 .filter(d -> d.axis() == Axes.number(thick))
                 .map(d -> Side.of(thick, d.sign()));
-        return said.orElseGet(() -> Side.of(thick, lowEdgeIsNearer(meeting, thick) ? 1 : -1));
+        return said.orElseGet(() -> Side.of(thick, below(meeting).compareTo(above(meeting)) <= 0 ? 1 : -1));
     }
 
-    private static boolean lowEdgeIsNearer(Meeting meeting, Axis thick) {
-        Box panel = meeting.left().box();
-        Box wall = meeting.right().box();
-        BigFraction below = panel.min().get(thick).subtract(wall.min().get(thick));
-        BigFraction above = wall.max().get(thick).subtract(panel.max().get(thick));
-        return Length.ofMm(below).compareTo(Length.ofMm(above)) <= 0;
+    /** From the ploughed part's lower edge (left, front or bottom one, as the panel lies) to the panel. */
+    static Length below(Meeting meeting) {
+        Axis thick = Axes.of(meeting.left().placing().thickness().axis());
+        return Length.ofMm(meeting.left()
+                .box()
+                .min()
+                .get(thick)
+                .subtract(meeting.right().box().min().get(thick)));
+    }
+
+    /** From the panel to the ploughed part's upper edge. */
+    static Length above(Meeting meeting) {
+        Axis thick = Axes.of(meeting.left().placing().thickness().axis());
+        return Length.ofMm(meeting.right()
+                .box()
+                .max()
+                .get(thick)
+                .subtract(meeting.left().box().max().get(thick)));
     }
 
     private static Measure up(Meeting meeting, Axis thick, Length wide, Optional<Side> shoulder) {
@@ -202,6 +188,7 @@ record GrooveSizes(
                     true));
         });
         figures.add(new Figure("up", up, true));
+        figures.add(new Figure("opening", opening, false));
         return figures;
     }
 }

@@ -16,6 +16,7 @@ import dev.treen.solid.Convex;
 import dev.treen.solid.Origin;
 import dev.treen.solid.Solid;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,21 +32,49 @@ public final class Joinery {
     private static final String FINISHED = " finished";
 
     private final Project project;
+    private final Map<String, Part> seen;
     private final List<Finding> findings = new ArrayList<>();
-    private final Map<String, List<Addition>> additions = new LinkedHashMap<>();
-    private final Map<String, List<Cut>> cuts = new LinkedHashMap<>();
+    private final Additions additions = new Additions();
+    private final Map<String, List<Cut>> cuts = new HashMap<>();
 
-    private Joinery(Project project) {
+    private Joinery(Project project, Map<String, Part> seen) {
         this.project = project;
+        this.seen = seen;
     }
 
     /** The project with its joints made. */
     public static Joined join(Project project) {
-        return new Joinery(project).run();
+        boolean overall = SeenSizes.anyOverall(project);
+        return new Joinery(project, overall ? settled(project) : SeenSizes.written(project)).run();
+    }
+
+    /** The seen sizes of a project with overall measures: the joints are made once for what they add. */
+    private static Map<String, Part> settled(Project project) {
+        Joinery trial = new Joinery(project, SeenSizes.toNeighbours(project));
+        trial.made(trial.meetings());
+        Map<String, Part> parts = new LinkedHashMap<>();
+        for (Part part : project.parts()) {
+            Part own = part;
+            for (int measure = 0; measure < 3; measure++) {
+                Optional<Measure> joints = trial.additions.to(part, measure);
+                if (SeenSizes.overall(part, measure) && joints.isPresent()) {
+                    own = SeenSizes.without(own, measure, joints.get());
+                }
+            }
+            parts.put(part.name(), own);
+        }
+        return parts;
     }
 
     private Joined run() {
-        List<Meeting> meetings = meetings();
+        Map<Integer, List<MadeJoint>> statements = made(meetings());
+        List<MadeJoint> joints = new ArrayList<>();
+        statements.values().forEach(all -> joints.addAll(withWorks(all)));
+        List<FinishedPart> parts = project.parts().stream().map(this::finished).toList();
+        return new Joined(project, parts, joints, findings);
+    }
+
+    private Map<Integer, List<MadeJoint>> made(List<Meeting> meetings) {
         Surroundings surroundings = new Surroundings(project.settings(), meetings);
         Map<Integer, List<MadeJoint>> statements = new LinkedHashMap<>();
         for (Meeting meeting : meetings) {
@@ -55,22 +84,19 @@ public final class Joinery {
                             .computeIfAbsent(m.joint().statement(), s -> new ArrayList<>())
                             .add(m));
         }
-        List<MadeJoint> joints = new ArrayList<>();
-        statements.values().forEach(all -> joints.addAll(withWorks(all)));
-        List<FinishedPart> parts = project.parts().stream().map(this::finished).toList();
-        return new Joined(project, parts, joints, findings);
+        return statements;
     }
 
     private List<Meeting> meetings() {
-        Map<String, Optional<Meeting.Placed>> placed = new LinkedHashMap<>();
-        project.parts().forEach(p -> placed.put(p.name(), Meeting.Placed.of(p)));
+        Map<String, Optional<Meeting.Placed>> placed = new HashMap<>();
+        seen.values().forEach(p -> placed.put(p.name(), Meeting.Placed.of(p)));
         Set<String> told = new LinkedHashSet<>();
         List<Meeting> meetings = new ArrayList<>();
         for (Joint joint : project.joints()) {
             Optional<Meeting.Placed> left = placed.getOrDefault(joint.left().name(), Optional.empty());
             Optional<Meeting.Placed> right = placed.getOrDefault(joint.right().name(), Optional.empty());
             if (left.isEmpty() || right.isEmpty()) {
-                needsPlace(joint, left.isEmpty() ? joint.left() : joint.right(), told);
+                cannotLie(left.isEmpty() ? joint.left() : joint.right(), joint, told);
                 continue;
             }
             Meeting meeting = new Meeting(
@@ -84,6 +110,34 @@ public final class Joinery {
             }
         }
         return meetings;
+    }
+
+    /** A part without a place, or one of no size, which is told once. */
+    private void cannotLie(Part part, Joint joint, Set<String> told) {
+        if (part.placing().isEmpty()) {
+            needsPlace(joint, part, told);
+            return;
+        }
+        Part own = seen.getOrDefault(part.name(), part);
+        for (int measure = 0; measure < 3; measure++) {
+            boolean eaten = part.measure(measure).value().signum() > 0
+                    && own.measure(measure).value().signum() <= 0;
+            if (eaten && told.add(part.name())) {
+                findings.add(Finding.of(
+                        JoineryFindings.NOTHING_SEEN,
+                        part.measure(measure).at(),
+                        "The joints of `" + part.name() + "` take all of its size")
+                        .found("Written over all it has "
+                                + project.settings().format().text(part.measure(measure).value())
+                                + ", and its joints want "
+                                + project.settings()
+                                        .format()
+                                        .text(part.measure(measure).value().minus(own.measure(measure).value()))
+                                + ".")
+                        .about(part.name())
+                        .build());
+            }
+        }
     }
 
     private void needsPlace(Joint joint, Part part, Set<String> told) {
@@ -148,12 +202,9 @@ public final class Joinery {
     private Optional<MadeJoint> made(JointKind kind, Meeting meeting, Surroundings surroundings) {
         Effect effect = kind.make(meeting, surroundings);
         findings.addAll(effect.findings());
-        effect.additions()
-                .forEach(a -> additions.computeIfAbsent(a.part(), p -> new ArrayList<>()).add(a));
+        effect.additions().forEach(additions::add);
         effect.cuts().forEach(c -> cuts.computeIfAbsent(c.part(), p -> new ArrayList<>()).add(c));
-        return effect.findings().isEmpty()
-                ? Optional.of(new MadeJoint(meeting.joint(), effect.figures(), List.of()))
-                : Optional.empty();
+        return effect.isMade() ? Optional.of(new MadeJoint(meeting, effect.figures(), List.of())) : Optional.empty();
     }
 
     /** The pairs of one statement share their work; it stands with the first of them. */
@@ -163,42 +214,56 @@ public final class Joinery {
                 .map(kind -> kind.works(statement))
                 .orElse(List.of());
         List<MadeJoint> all = new ArrayList<>(statement);
-        all.set(0, new MadeJoint(first.joint(), first.figures(), works));
+        all.set(0, new MadeJoint(first.meeting(), first.figures(), works));
         return all;
     }
 
     private FinishedPart finished(Part part) {
-        Measure[] sizes = {part.length(), part.width(), part.thickness()};
-        for (Addition addition : additions.getOrDefault(part.name(), List.of())) {
-            int which = part.placing().orElseThrow().measureAlong(Axes.number(addition.side().axis()));
-            boolean overall = which == 0 ? part.overall().length() : which == 1 && part.overall().width();
-            if (!overall) {
-                sizes[which] = plus(sizes[which], addition.amount());
-            }
-        }
+        Measure length = finished(part, 0);
+        Measure width = finished(part, 1);
+        Measure thickness = finished(part, 2);
         Allowances allow = part.allow();
         return new FinishedPart(
                 part,
-                sizes[0],
-                sizes[1],
-                sizes[2],
-                rough(sizes[0], allow.shooting(), "shooting"),
-                rough(sizes[1], allow.planing(), "planing"),
-                rough(sizes[2], allow.planing(), "planing"),
+                length,
+                width,
+                thickness,
+                rough(length, allow.shooting(), "shooting"),
+                rough(width, allow.planing(), "planing"),
+                rough(thickness, allow.planing(), "planing"),
                 solid(part));
     }
 
-    private static Measure plus(Measure sum, Measure more) {
-        Length value = sum.value().plus(more.value());
-        String label = sum.how().label();
-        boolean firstTime = !label.endsWith(FINISHED);
+    private Measure finished(Part part, int measure) {
+        Measure written = part.measure(measure);
+        Optional<Measure> joints = SeenSizes.overall(part, measure) ? Optional.empty() : additions.to(part, measure);
+        return joints.map(more -> plus(written, more)).orElse(written);
+    }
+
+    private static Measure plus(Measure seen, Measure more) {
+        Length value = seen.value().plus(more.value());
         Derivation how = Derivation.combined(
-                firstTime ? label + FINISHED : label,
+                seen.how().label() + FINISHED,
                 Measure.datum(value),
                 "+",
-                sum.how().named(firstTime ? "seen" : ""),
+                seen.how().named(between(more.how())),
                 more.how());
-        return new Measure(value, sum.at(), how);
+        return new Measure(value, seen.at(), how);
+    }
+
+    /** What the seen size is called beside what its joints add: an opening between two grooves, the inside of a box. */
+    private static String between(Derivation joints) {
+        boolean both = joints.formula() instanceof Derivation.Combined(String sign, var two, var each)
+                && sign.equals("×")
+                && joints.label().isEmpty();
+        if (!both || !(joints.formula() instanceof Derivation.Combined sum)) {
+            return "seen";
+        }
+        return switch (sum.right().label()) {
+            case "" -> "opening";
+            case "corner" -> "inside";
+            default -> "between";
+        };
     }
 
     private static Measure rough(Measure finished, Measure allowance, String what) {
@@ -217,19 +282,13 @@ public final class Joinery {
     }
 
     private Optional<Solid> solid(Part part) {
-        return Meeting.Placed.of(part).map(placed -> {
-            Box box = placed.box();
-            for (Addition addition : additions.getOrDefault(part.name(), List.of())) {
-                if (addition.amount().value().signum() > 0) {
-                    box = box.join(Rebate.step(box, addition.side(), addition.amount().value()));
-                }
-            }
-            Solid solid = Solid.of(box);
+        return Meeting.Placed.of(seen.getOrDefault(part.name(), part)).map(placed -> {
+            Solid solid = Solid.of(additions.grown(part, placed.box()));
             for (Cut cut : cuts.getOrDefault(part.name(), List.of())) {
                 solid = switch (cut) {
-                    case Cut.Hollow(String name, Box space) ->
-                        solid.subtract(Convex.box(space, Origin.cut(name)), Origin.cut(name));
-                    case Cut.Slice(String name, var plane) -> solid.keep(plane, Origin.cut(name));
+                    case Cut.Hollow(String name, Box space, Origin origin) ->
+                        solid.subtract(Convex.box(space, origin), origin);
+                    case Cut.Slice(String name, var plane, Origin origin) -> solid.keep(plane, origin);
                 };
             }
             return solid;

@@ -18,11 +18,18 @@ public final class JoineryFindings {
     public static final FindingKind MEETS_WRONGLY = FindingKind.error("meets-wrongly",
             "The parts meet in another way than the joint wants");
 
+    /** An overall size that its joints use up. */
+    public static final FindingKind NOTHING_SEEN = FindingKind.error("nothing-between-joints",
+            "A part's joints take all of its overall size");
+    /** A property of a joint that cannot be as it is written. */
+    public static final FindingKind DOES_NOT_FIT = FindingKind.error("setting-does-not-fit",
+            "A property of a joint does not fit its parts");
+
     private JoineryFindings() {
     }
 
     /** All of them. */
     public static List<FindingKind> all() {
-        return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY);
+        return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT);
     }
 }

@@ -5,11 +5,16 @@ import java.util.List;
 import java.util.Optional;
 
 /** A joint with its numbers settled and the work it asks for. */
-public record MadeJoint(Joint joint, List<Figure> figures, List<Work> works) {
+public record MadeJoint(Meeting meeting, List<Figure> figures, List<Work> works) {
     /** Keeps its own copies. */
     public MadeJoint {
         figures = List.copyOf(figures);
         works = List.copyOf(works);
+    }
+
+    /** What the project says of it. */
+    public Joint joint() {
+        return meeting.joint();
     }
 
     /** The figure called {@code name}. */

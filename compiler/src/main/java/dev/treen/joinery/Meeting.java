@@ -8,6 +8,7 @@ import dev.treen.quantity.Length;
 import dev.treen.solid.Axis;
 import dev.treen.solid.Box;
 import dev.treen.solid.BoxContact;
+import dev.treen.solid.Origin;
 import dev.treen.solid.Side;
 import dev.treen.solid.Vec3;
 import java.util.Optional;
@@ -24,15 +25,21 @@ public record Meeting(Joint joint, Placed left, Placed right, BoxContact contact
 
     /** A part and the box that its seen size fills. */
     public record Placed(Part part, Placing placing, Box box) {
-        /** The part in its place, where it has one. */
+        /** The part in its place, where it has one and has a body. */
         static Optional<Placed> of(Part part) {
-            return part.placing().map(placing -> new Placed(part, placing, box(part, placing)));
+            return part.placing()
+                    .flatMap(placing -> box(part, placing).map(box -> new Placed(part, placing, box)));
         }
 
-        private static Box box(Part part, Placing placing) {
+        private static Optional<Box> box(Part part, Placing placing) {
+            for (int measure = 0; measure < 3; measure++) {
+                if (part.measure(measure).value().signum() <= 0) {
+                    return Optional.empty();
+                }
+            }
             Vec3 at = Vec3.of(placing.at().get(0), placing.at().get(1), placing.at().get(2));
             Vec3 size = Vec3.of(extent(part, placing, 0), extent(part, placing, 1), extent(part, placing, 2));
-            return Box.at(at, size);
+            return Optional.of(Box.at(at, size));
         }
 
         private static Length extent(Part part, Placing placing, int axis) {
@@ -42,11 +49,6 @@ public record Meeting(Joint joint, Placed left, Placed right, BoxContact contact
         /** How far the part reaches along {@code axis}, as a measure with its derivation. */
         public Measure along(Axis axis) {
             return part.measure(placing.measureAlong(Axes.number(axis)));
-        }
-
-        /** The axis of its grain. */
-        public Axis grain() {
-            return Axes.of(placing.length().axis());
         }
 
         /** Which measure lies along {@code axis}: length 0, width 1, thickness 2. */
@@ -65,20 +67,30 @@ public record Meeting(Joint joint, Placed left, Placed right, BoxContact contact
         return contact instanceof BoxContact.Edge edge ? Optional.of(edge) : Optional.empty();
     }
 
-    /** The side of the left part, at a corner, at the end of its own grain. */
+    /**
+     * The side of the left part, at a corner, by which it is lengthened: its end, or, where its grain runs along the
+     * corner, its edge.
+     */
     Optional<Side> endOfLeft() {
-        return edge().flatMap(edge -> first(edge, left.grain()));
+        return edge().map(edge -> end(edge.first(), edge.second(), left));
     }
 
-    /** The side of the right part, at a corner, at the end of its own grain. */
+    /** The side of the right part, at a corner, by which it is lengthened. */
     Optional<Side> endOfRight() {
-        return edge().flatMap(edge -> first(edge, right.grain())).map(Side::opposite);
+        return edge().map(edge -> end(edge.first().opposite(), edge.second().opposite(), right));
     }
 
-    private static Optional<Side> first(BoxContact.Edge edge, Axis grain) {
-        if (edge.first().axis() == grain) {
-            return Optional.of(edge.first());
-        }
-        return edge.second().axis() == grain ? Optional.of(edge.second()) : Optional.empty();
+    private static Side end(Side one, Side other, Placed of) {
+        return of.measure(one.axis()) < of.measure(other.axis()) ? one : other;
+    }
+
+    /** The name that the faces this joint cuts carry. */
+    Origin origin() {
+        return Origin.cut(joint.name());
+    }
+
+    /** The third axis. */
+    static Axis third(Axis one, Axis other) {
+        return Axes.of(3 - Axes.number(one) - Axes.number(other));
     }
 }

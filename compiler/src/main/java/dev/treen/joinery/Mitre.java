@@ -72,8 +72,8 @@ final class Mitre implements JointKind {
         Vec3 ofLeft = meeting.left().box().centre();
         Plane keepLeft = plane.side(ofLeft) <= 0 ? plane : plane.flip();
         return List.of(
-                new Cut.Slice(meeting.left().part().name(), keepLeft),
-                new Cut.Slice(meeting.right().part().name(), keepLeft.flip()));
+                new Cut.Slice(meeting.left().part().name(), keepLeft, meeting.origin()),
+                new Cut.Slice(meeting.right().part().name(), keepLeft.flip(), meeting.origin()));
     }
 
     private static BigFraction signed(Measure measure, Side side) {

@@ -9,47 +9,111 @@ import dev.treen.wood.Coefficients;
 import dev.treen.wood.Direction;
 import dev.treen.wood.Emc;
 import dev.treen.wood.Figures;
+import dev.treen.wood.Movement;
 import dev.treen.wood.Rings;
 import dev.treen.wood.Seasons;
+import dev.treen.wood.SheetGood;
+import dev.treen.wood.SheetGoods;
 import dev.treen.wood.Species;
 import dev.treen.wood.SpeciesTable;
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * How the wood of one part moves through the year in this project's room.
+ * How the wood of one part moves through the year in this project's room. Sizes are in millimetres; nature's formulas are
+ * the one place where they are not exact.
  *
  * @param across the coefficient of its width
+ * @param through the coefficient of its thickness
  * @param seasons its moisture at the bench and at the extremes
- * @param wood the species in words
- * @param still whether it is a manufactured sheet, which hardly moves
+ * @param wood the species and its rings in words
+ * @param sheet how a manufactured panel moves, where it is one
+ * @param humiditySwing dampest less driest air, in points
+ * @param assumed what the project is silent about
  */
-public record Nature(Coefficient across, Seasons seasons, String wood, boolean still) {
-    /** Moisture at the bench where the project is silent: most of the USA indoors, Wood Handbook ch. 13. */
-    public static final double USUAL_MOISTURE = 8;
+public record Nature(
+        Coefficient across,
+        Coefficient through,
+        Seasons seasons,
+        String wood,
+        Optional<SheetGood> sheet,
+        double humiditySwing,
+        Set<Silence> assumed) {
 
-    private static final Climate.Range USUAL_ROOM = new Climate.Range(30, 60, 18, 24);
+    /** What a project may leave out, so that Treen takes a usual value. */
+    public enum Silence {
+        /** The air of the room. */
+        CLIMATE,
+        /** The board's moisture. */
+        MOISTURE,
+        /** The species. */
+        SPECIES,
+        /** How the rings lie. */
+        RINGS
+    }
+
+    /** Keeps its own copy. */
+    public Nature {
+        assumed = Set.copyOf(assumed);
+    }
 
     /** How {@code part} moves, with the usual values where the project is silent. */
     public static Nature of(Part part, Settings settings) {
         Figures figures = Figures.standard();
+        EnumSet<Silence> assumed = EnumSet.noneOf(Silence.class);
         Optional<Board> board = part.from();
-        Optional<Species> species = board.flatMap(Board::species).flatMap(id -> SpeciesTable.published().get(id));
+        Optional<String> named = board.flatMap(Board::species);
+        Optional<Species> species = named.flatMap(id -> SpeciesTable.published().get(id));
+        if (named.isEmpty()) {
+            assumed.add(Silence.SPECIES);
+        }
+        if (part.rings().assumed()) {
+            assumed.add(Silence.RINGS);
+        }
         Coefficients coefficients = species.map(s -> s.coefficientsOrUnknown(figures))
                 .orElseGet(() -> Coefficients.ofUnknownSpecies(figures));
+        if (settings.climate().isEmpty()) {
+            assumed.add(Silence.CLIMATE);
+        }
+        Climate.Range room = room(settings, figures);
+        if (board.flatMap(Board::moisture).isEmpty()) {
+            assumed.add(Silence.MOISTURE);
+        }
+        double bench = board.flatMap(Board::moisture).orElseGet(() -> figures.value("bench.moisture"));
         Rings rings = ringsOf(part.rings());
-        Climate climate = settings.climate()
-                .<Climate>map(c -> new Climate.Range(c.humidityLow(), c.humidityHigh(), c.coldest(), c.warmest()))
-                .orElse(USUAL_ROOM);
-        double bench = board.flatMap(Board::moisture).orElse(USUAL_MOISTURE);
-        Seasons seasons = new Seasons(bench, percent(climate.wettest(), bench), percent(climate.driest(), bench));
-        String wood = part.rings().word() + (part.rings().assumed() ? "-sawn (assumed) " : "-sawn ")
-                + species.map(s -> s.commonName().toLowerCase(Locale.ROOT)).orElse("wood of no named species");
         return new Nature(
                 Coefficient.of(coefficients, rings, Direction.WIDTH, figures),
-                seasons,
-                wood,
-                board.map(Board::sheet).orElse(false));
+                Coefficient.of(coefficients, rings, Direction.THICKNESS, figures),
+                new Seasons(bench, percent(room.wettest(), bench), percent(room.driest(), bench)),
+                words(part, species),
+                board.filter(Board::sheet).map(b -> sheet(named)),
+                Math.abs(room.humidityTo() - room.humidityFrom()),
+                assumed);
+    }
+
+    private static Climate.Range room(Settings settings, Figures figures) {
+        return settings.climate()
+                .map(c -> new Climate.Range(c.humidityLow(), c.humidityHigh(), c.coldest(), c.warmest()))
+                .orElseGet(() -> new Climate.Range(
+                        figures.value("room.humidity.from"),
+                        figures.value("room.humidity.to"),
+                        figures.value("room.temperature.from"),
+                        figures.value("room.temperature.to")));
+    }
+
+    private static String words(Part part, Optional<Species> species) {
+        String rings = part.rings().word();
+        return rings + (rings.endsWith("°") ? " rings" : "-sawn") + (part.rings().assumed() ? " (assumed) " : " ")
+                + species.map(s -> s.commonName().toLowerCase(Locale.ROOT)).orElse("wood of no known species");
+    }
+
+    /** A manufactured panel of no known kind moves as plywood does. */
+    private static SheetGood sheet(Optional<String> named) {
+        return named.flatMap(SheetGoods::get)
+                .or(() -> SheetGoods.get("plywood"))
+                .orElseGet(() -> SheetGoods.all().getFirst());
     }
 
     private static Rings ringsOf(dev.treen.model.Rings rings) {
@@ -57,6 +121,7 @@ public record Nature(Coefficient across, Seasons seasons, String wood, boolean s
         return word.isPresent() ? word.get() : new Rings.Angle(rings.degrees());
     }
 
+    /** Outside the printed table the room is taken to be as the bench; {@code climate-out-of-range} says so. */
     private static double percent(Emc emc, double otherwise) {
         return switch (emc) {
             case Emc.Moisture moisture -> moisture.percent();
@@ -64,13 +129,35 @@ public record Nature(Coefficient across, Seasons seasons, String wood, boolean s
         };
     }
 
-    /** Change of {@code widthMm} per millimetre from the bench to the wettest; 0 for a sheet. */
-    public double swelling() {
-        return still ? 0 : across.perPercent() * (seasons.wettest() - seasons.bench());
+    /** Whether it is a manufactured sheet, which hardly moves. */
+    public boolean still() {
+        return sheet.isPresent();
     }
 
-    /** Change of a width per millimetre from the bench to the driest, as a positive number; 0 for a sheet. */
-    public double shrinking() {
-        return still ? 0 : across.perPercent() * (seasons.bench() - seasons.driest());
+    /** The coefficient of a measure across the grain: 1 the width, 2 the thickness. */
+    public Coefficient coefficient(int measure) {
+        return measure == 2 ? through : across;
+    }
+
+    /** How much a measure of {@code mm} grows from the bench to the wettest; never negative. */
+    public double swelling(int measure, double mm) {
+        if (measure == 0) {
+            return 0;
+        }
+        return sheet.map(s -> sheetMoves(s, mm))
+                .orElseGet(() -> Movement.swelling(mm, coefficient(measure), seasons).changeMm());
+    }
+
+    /** How much a measure of {@code mm} loses from the bench to the driest; never negative. */
+    public double shrinking(int measure, double mm) {
+        if (measure == 0) {
+            return 0;
+        }
+        return sheet.map(s -> sheetMoves(s, mm))
+                .orElseGet(() -> -Movement.shrinking(mm, coefficient(measure), seasons).changeMm());
+    }
+
+    private double sheetMoves(SheetGood good, double mm) {
+        return good.isExempt(mm, Figures.standard()) ? 0 : good.growth(mm, humiditySwing);
     }
 }

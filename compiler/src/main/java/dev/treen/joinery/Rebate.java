@@ -1,15 +1,22 @@
 package dev.treen.joinery;
 
+import dev.treen.finding.Finding;
+import dev.treen.finding.Remedy;
 import dev.treen.model.Derivation;
+import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
 import dev.treen.model.Measure;
 import dev.treen.model.PropertySchema;
+import dev.treen.model.Setting;
 import dev.treen.model.Shape;
 import dev.treen.quantity.Length;
+import dev.treen.quantity.LengthFormat;
 import dev.treen.solid.Axis;
 import dev.treen.solid.Box;
+import dev.treen.solid.BoxContact;
 import dev.treen.solid.Side;
 import dev.treen.solid.Vec3;
+import dev.treen.source.Span;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -23,12 +30,18 @@ final class Rebate implements JointKind {
     private static final JointSchema SCHEMA = JointSchema.into(
             "rebate",
             "The left part lies in a step cut in the right one, whose lip covers its end.",
-            "joint rebate side into front { deep 5 }",
-            List.of(PropertySchema.optional(
-                    "deep",
-                    new Shape.LengthOrAuto(),
-                    "half the right part's thickness",
-                    "How deep the step is cut into the right part; the lip is what is left.")));
+            "joint rebate side into front { lip 4 }",
+            List.of(
+                    PropertySchema.optional(
+                            "lip",
+                            new Shape.LengthOrAuto(),
+                            "at a corner half the right part's thickness, along an edge two thirds of it",
+                            "What stays of the right part beside the step: it covers the end of the left one."),
+                    PropertySchema.optional(
+                            "deep",
+                            new Shape.LengthOrAuto(),
+                            "what the lip leaves",
+                            "How deep the step is cut into the right part. Write this or the lip, not both.")));
 
     @Override
     public JointSchema schema() {
@@ -42,27 +55,104 @@ final class Rebate implements JointKind {
             return Effect.only(Groove.meetsWrongly(
                     meeting, "A rebate wants the end or edge of the left part at the right part."));
         }
-        Axis axis = end.get().axis();
-        Measure wall = meeting.right().along(axis);
-        Measure deep = meeting.joint().length("deep").orElseGet(() -> half(wall));
-        Addition entering = new Addition(
-                meeting.left().part().name(), end.get(),
-                Mitre.named(deep, "rebate in " + meeting.right().part().name()));
-        Figure figure = new Figure("deep", deep, meeting.joint().given("deep").isEmpty());
-        Box step = step(meeting.left().box(), end.get(), deep.value());
-        Cut cut = new Cut.Hollow(meeting.right().part().name(), step);
         Optional<Side> covering = meeting.endOfRight();
-        List<Addition> additions = covering.isEmpty()
-                ? List.of(entering)
-                : List.of(
-                        entering,
-                        new Addition(
-                                meeting.right().part().name(),
-                                covering.get(),
-                                Mitre.named(
-                                        meeting.left().along(covering.get().axis()),
-                                        "lip over " + meeting.left().part().name())));
-        return Effect.of(additions, List.of(figure), List.of(cut));
+        if (covering.isPresent() && covering.get().axis() == end.get().axis()) {
+            return Effect.only(Groove.meetsWrongly(
+                    meeting, "A rebated corner wants the two parts square to each other."));
+        }
+        Measure wall = meeting.right().along(end.get().axis());
+        Measure lip = lip(meeting, wall, covering.isPresent(), surroundings);
+        Measure deep = deep(meeting.joint(), wall, lip);
+        List<Finding> faults = faults(meeting.joint(), wall, lip, deep, surroundings);
+        if (deep.value().signum() <= 0) {
+            return Effect.only(faults.getFirst());
+        }
+        return Effect.of(
+                additions(meeting, end.get(), covering, deep),
+                List.of(
+                        new Figure("deep", deep, meeting.joint().given("deep").isEmpty()),
+                        new Figure("lip", lip, meeting.joint().given("lip").isEmpty())),
+                List.of(new Cut.Hollow(
+                        meeting.right().part().name(),
+                        step(meeting.left().box(), end.get(), deep.value()),
+                        meeting.origin())))
+                .saying(faults);
+    }
+
+    private static List<Addition> additions(
+            Meeting meeting, Side end, Optional<Side> covering, Measure deep) {
+        Addition entering = new Addition(
+                meeting.left().part().name(), end,
+                Mitre.named(deep, "rebate with " + meeting.right().part().name()));
+        return covering.map(side -> List.of(
+                entering,
+                new Addition(
+                        meeting.right().part().name(),
+                        side,
+                        Mitre.named(
+                                meeting.left().along(side.axis()),
+                                "corner with " + meeting.left().part().name()))))
+                .orElse(List.of(entering));
+    }
+
+    /** The lip as given, or what a given depth leaves, or Treen's own. */
+    private static Measure lip(Meeting meeting, Measure wall, boolean corner, Surroundings surroundings) {
+        Joint joint = meeting.joint();
+        Optional<Measure> given = joint.length("lip");
+        if (given.isPresent()) {
+            return given.get();
+        }
+        return joint.length("deep").map(deep -> less("lip", wall, deep)).orElseGet(() -> {
+            Length share = corner ? wall.value().dividedBy(2) : wall.value().times(2).dividedBy(3);
+            Length value = share.roundUpTo(surroundings.markOfTheRule()).min(wall.value());
+            return new Measure(
+                    value,
+                    wall.at(),
+                    Derivation.rule(
+                            "lip",
+                            Measure.datum(value),
+                            (corner ? "half" : "two thirds") + " of the thickness, on a mark of the rule",
+                            "common practice, no source",
+                            List.of(wall.how())));
+        });
+    }
+
+    private static Measure deep(Joint joint, Measure wall, Measure lip) {
+        return joint.length("deep").orElseGet(() -> less("deep", wall, lip));
+    }
+
+    private static Measure less(String label, Measure wall, Measure other) {
+        Length value = wall.value().minus(other.value());
+        return new Measure(
+                value,
+                other.at(),
+                Derivation.combined(label, Measure.datum(value), "−", wall.how().named("thickness"), other.how()));
+    }
+
+    private static List<Finding> faults(
+            Joint joint, Measure wall, Measure lip, Measure deep, Surroundings surroundings) {
+        LengthFormat format = surroundings.settings().format();
+        if (lip.value().plus(deep.value()).equals(wall.value()) && deep.value().signum() > 0) {
+            return List.of();
+        }
+        Span at = joint.given("lip").or(() -> joint.given("deep")).map(Setting::valueAt).orElse(joint.at());
+        boolean both = joint.given("lip").isPresent() && joint.given("deep").isPresent();
+        Finding.Builder finding = Finding.of(
+                JoineryFindings.DOES_NOT_FIT,
+                at,
+                both
+                        ? "Lip and depth of the rebate do not make up the thickness of `" + joint.right().name() + "`"
+                        : "The rebate leaves `" + joint.left().name() + "` nothing to lie in")
+                .found("A lip of " + format.text(lip.value()) + " and a depth of " + format.text(deep.value())
+                        + " in " + format.text(wall.value()) + ".")
+                .related(wall.at(), "`" + joint.right().name() + "` is this thick")
+                .about(joint.name());
+        if (both) {
+            finding.remedy(Remedy.choice("leave out `lip` or `deep`: each follows from the other"));
+        } else {
+            finding.remedy(Remedy.choice("write a lip smaller than the thickness"));
+        }
+        return List.of(finding.build());
     }
 
     /** The space that the left part fills when it is moved by {@code deep} toward {@code side}. */
@@ -76,33 +166,24 @@ final class Rebate implements JointKind {
         return new Box(min, max);
     }
 
-    private static Measure half(Measure wall) {
-        Length deep = wall.value().dividedBy(2);
-        return new Measure(
-                deep,
-                wall.at(),
-                Derivation.rule(
-                        "deep",
-                        Measure.datum(deep),
-                        "half of the thickness",
-                        "common practice, no source",
-                        List.of(wall.how())));
-    }
-
     @Override
     public List<Work> works(List<MadeJoint> statement) {
-        Set<String> cut = new LinkedHashSet<>();
-        statement.forEach(made -> cut.add(made.joint().right().name()));
-        Work.GaugeSetting[] settings = statement.getFirst().figures().stream()
-                .map(f -> new Work.GaugeSetting("depth", f.measure().value()))
-                .toArray(Work.GaugeSetting[]::new);
+        List<String> cut = statement.stream().map(m -> m.joint().right().name()).distinct().toList();
+        List<String> lying = statement.stream().map(m -> m.joint().left().name()).distinct().toList();
+        boolean along = statement.stream().allMatch(Rebate::alongTheGrain);
         return List.of(
-                Work.of(
-                        Work.Stage.AFTER_LENGTH,
-                        "Cut the rebates, their width scribed from the parts that lie in them",
-                        List.copyOf(cut),
-                        "rebate plane or fine saw, gauge",
-                        settings),
+                new Work(
+                        along ? Work.Stage.ALONG_STRIP : Work.Stage.AFTER_LENGTH,
+                        along
+                                ? "Plane the rebates, while the strips are whole"
+                                : "Cut the rebates, their width scribed from the parts that lie in them",
+                        cut,
+                        along ? List.of() : lying,
+                        along ? "rebate plane with a fence" : "fine saw and rebate plane, gauge",
+                        List.of(new Work.GaugeSetting("depth", Work.figure(statement, "deep"))),
+                        "the inside face",
+                        "the lip is equally thick from end to end",
+                        "Clamp the work; keep both hands behind the edge."),
                 new Work(
                         Work.Stage.GLUE,
                         "Glue and pin the rebates",
@@ -112,7 +193,21 @@ final class Rebate implements JointKind {
                         List.of(),
                         "",
                         "square by its diagonals",
-                        "Bore for brads near an end."));
+                        "Bore for brads near an end, so that the wood does not split."));
+    }
+
+    /** Whether the step runs along the grain of the part it is cut in. */
+    private static boolean alongTheGrain(MadeJoint made) {
+        Meeting meeting = made.meeting();
+        return meeting.contact() instanceof BoxContact.Edge edge
+                ? meeting.right().measure(edge.along()) == 0
+                : meeting.face().stream().anyMatch(face -> meeting.right().measure(running(meeting, face)) == 0);
+    }
+
+    /** The axis along which the left part's edge or end lies on the right part. */
+    static Axis running(Meeting meeting, Side face) {
+        Axis thick = Axes.of(meeting.left().placing().thickness().axis());
+        return thick == face.axis() ? thick : Meeting.third(face.axis(), thick);
     }
 
     /** Every part of the statement once, in order. */

@@ -2,28 +2,32 @@ package dev.treen.joinery;
 
 import dev.treen.model.Part;
 import dev.treen.model.Settings;
+import dev.treen.quantity.Length;
+import dev.treen.quantity.Unit;
 import dev.treen.solid.Side;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What a joint must know beyond its own two parts. */
 public final class Surroundings {
     private final Settings settings;
     private final Map<String, Nature> natures = new HashMap<>();
-    private final Map<String, Integer> entering = new HashMap<>();
+    private final Map<Edge, List<Meeting>> grooved = new HashMap<>();
+
+    private record Edge(String part, Side side) {}
 
     Surroundings(Settings settings, List<Meeting> meetings) {
         this.settings = settings;
         for (Meeting meeting : meetings) {
             if (meeting.joint().kind().equals(Groove.KIND)) {
-                meeting.face().ifPresent(side -> entering.put(key(meeting.joint().left(), side), 1));
+                meeting.face().ifPresent(side -> grooved
+                        .computeIfAbsent(new Edge(meeting.left().part().name(), side), edge -> new ArrayList<>(1))
+                        .add(meeting));
             }
         }
-    }
-
-    private static String key(Part part, Side side) {
-        return part.name() + " " + side;
     }
 
     /** The project's settings. */
@@ -31,13 +35,24 @@ public final class Surroundings {
         return settings;
     }
 
+    /** Whether the project is written in inches. */
+    boolean inches() {
+        return settings.units() == Unit.IN;
+    }
+
+    /** The step to which a depth or a lip of Treen's choosing is rounded: half a millimetre or 1/32 in. */
+    Length markOfTheRule() {
+        return inches() ? Length.ofInches(1, 32) : Length.ofMm(1).dividedBy(2);
+    }
+
     /** How a part's wood moves. */
     public Nature nature(Part part) {
         return natures.computeIfAbsent(part.name(), name -> Nature.of(part, settings));
     }
 
-    /** Whether the part's opposite side is in a groove too, so that it cannot give way. */
-    boolean heldOpposite(Part part, Side side) {
-        return entering.containsKey(key(part, side.opposite()));
+    /** A groove on the part's opposite side, where there is one: then it cannot give way. */
+    Optional<Meeting> opposite(Part part, Side side) {
+        return Optional.ofNullable(grooved.get(new Edge(part.name(), side.opposite())))
+                .map(List::getFirst);
     }
 }

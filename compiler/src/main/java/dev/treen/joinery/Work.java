@@ -61,4 +61,9 @@ public record Work(
     public Optional<GaugeSetting> setting() {
         return settings.stream().findFirst();
     }
+
+    /** A figure that all pairs of a statement share. */
+    static Length figure(List<MadeJoint> statement, String name) {
+        return statement.getFirst().figure(name).map(f -> f.measure().value()).orElse(Length.ZERO);
+    }
 }

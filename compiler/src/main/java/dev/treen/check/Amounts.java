@@ -1,0 +1,52 @@
+package dev.treen.check;
+
+import dev.treen.model.Settings;
+import dev.treen.quantity.DecimalText;
+import dev.treen.quantity.Length;
+import dev.treen.quantity.LengthFormat;
+import dev.treen.quantity.Unit;
+
+/** Lengths in findings: as the project shows them where that is exact, and finer where rounding would hide the fault. */
+final class Amounts {
+    private static final Length MM_STEP = Length.ofMm(1).dividedBy(2);
+    private static final Length INCH_STEP = Length.ofInches(1, 32);
+    private static final Length FINEST_MARK = Length.ofInches(1, 64);
+
+    private Amounts() {
+    }
+
+    /** A length of the project in words. */
+    static String text(Length length, Settings settings) {
+        LengthFormat format = settings.format();
+        return format.shown(length).equals(length) ? format.text(length) : fine(length.toDoubleMm(), settings);
+    }
+
+    /** A number of nature in words: hundredths of a millimetre, or thousandths of an inch. */
+    static String fine(double mm, Settings settings) {
+        return settings.units() == Unit.IN
+                ? DecimalText.write(mm / 25.4, 3) + " in"
+                : DecimalText.write(mm, 2) + " mm";
+    }
+
+    /** A length as it is written into the project, exactly. */
+    static String written(Length length, Settings settings) {
+        return switch (settings.units()) {
+            case IN -> length.roundTo(FINEST_MARK).equals(length)
+                    ? new LengthFormat.FractionalInches(64).figure(length)
+                    : DecimalText.exact(length.mm()) + "mm";
+            case MM -> DecimalText.exact(length.mm());
+            case CM -> DecimalText.exact(length.mm().divide(10));
+            default -> DecimalText.exact(length.mm()) + "mm";
+        };
+    }
+
+    /** The step to which advised sizes are rounded: half a millimetre or 1/32 in. */
+    static Length step(Settings settings) {
+        return settings.units() == Unit.IN ? INCH_STEP : MM_STEP;
+    }
+
+    /** A moisture content in words. */
+    static String moisture(double percent) {
+        return DecimalText.write(percent, 1) + " %";
+    }
+}

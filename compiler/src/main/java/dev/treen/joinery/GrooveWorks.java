@@ -1,0 +1,134 @@
+package dev.treen.joinery;
+
+import dev.treen.model.Direction;
+import dev.treen.model.Part;
+import dev.treen.quantity.Length;
+import dev.treen.solid.Side;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The work of a groove: plough all that one setting ploughs, then make the panel to what was measured. */
+final class GrooveWorks {
+    private GrooveWorks() {
+    }
+
+    /** What has to be alike for parts to be ploughed without a change of fence, iron or stop. */
+    private record Setting(boolean along, String edge, Length up, Length wide, Length deep) {
+        static Setting of(MadeJoint made) {
+            return new Setting(
+                    alongTheGrain(made),
+                    nearerEdge(made),
+                    figure(made, "up"),
+                    figure(made, "wide"),
+                    figure(made, "deep"));
+        }
+    }
+
+    static List<Work> of(List<MadeJoint> statement) {
+        Map<Setting, List<String>> receiving = new LinkedHashMap<>();
+        for (MadeJoint made : statement) {
+            List<String> parts = receiving.computeIfAbsent(Setting.of(made), s -> new ArrayList<>());
+            if (!parts.contains(made.joint().right().name())) {
+                parts.add(made.joint().right().name());
+            }
+        }
+        List<String> panels = statement.stream().map(m -> m.joint().left().name()).distinct().toList();
+        List<String> walls = statement.stream().map(m -> m.joint().right().name()).distinct().toList();
+        List<Work> works = new ArrayList<>();
+        receiving.forEach((setting, parts) -> works.add(plough(setting, parts, panels)));
+        works.add(panel(statement, panels, walls));
+        works.add(fit(statement, panels, walls));
+        return works;
+    }
+
+    private static Work plough(Setting setting, List<String> parts, List<String> panels) {
+        return new Work(
+                setting.along() ? Work.Stage.ALONG_STRIP : Work.Stage.AFTER_LENGTH,
+                (setting.along() ? "Plough the groove for " : "Cut the groove across the grain for ") + quoted(panels),
+                parts,
+                List.of(),
+                setting.along()
+                        ? "plough plane, or a cutter against a fence"
+                        : "knife, fine saw, chisel and router plane",
+                List.of(
+                        new Work.GaugeSetting("fence", setting.up()),
+                        new Work.GaugeSetting("iron", setting.wide()),
+                        new Work.GaugeSetting("depth", setting.deep())),
+                "the inside face, the fence on the " + setting.edge() + " edge",
+                "an offcut of the panel's thickness goes in without force",
+                "Clamp the work; keep the other hand behind the iron.");
+    }
+
+    private static Work panel(List<MadeJoint> statement, List<String> panels, List<String> walls) {
+        MadeJoint first = statement.getFirst();
+        List<Work.GaugeSetting> settings = new ArrayList<>();
+        first.figure("tongue").ifPresent(f -> {
+            settings.add(new Work.GaugeSetting("tongue", f.measure().value()));
+            settings.add(new Work.GaugeSetting("tongue thickness", figure(first, "wide")));
+        });
+        statement.stream()
+                .map(made -> new Work.GaugeSetting(
+                        "gap at the " + made.meeting().face().map(f -> end(made, f)).orElse("edge"),
+                        figure(made, "gap")))
+                .distinct()
+                .forEach(settings::add);
+        return new Work(
+                Work.Stage.AFTER_MEASURING,
+                "Make " + quoted(panels) + " to the opening as measured: cut to size, then "
+                        + (first.figure("tongue").isPresent() ? "work the tongue" : "ease the edges"),
+                panels,
+                walls,
+                "shooting board, rebate plane, gauge",
+                settings,
+                "the face that lies toward the groove",
+                "it goes in dry all round, and can be moved by hand",
+                "Finish the panel before it is closed in, or a raw line shows when it shrinks.");
+    }
+
+    private static Work fit(List<MadeJoint> statement, List<String> panels, List<String> walls) {
+        Optional<String> slide = statement.getFirst().joint().word("slide").flatMap(Direction::named)
+                .map(Direction::word);
+        return new Work(
+                Work.Stage.FIT,
+                slide.map(way -> "Fit " + quoted(panels) + " so that it slides out to the " + way + "; wax its tongue")
+                        .orElse("Put " + quoted(panels) + " in dry, with wax on its corners"),
+                panels,
+                walls,
+                "block plane, wax",
+                List.of(),
+                "",
+                slide.isPresent() ? "it slides from end to end without a stop" : "it can be moved by hand all round",
+                "Never glue a panel into its groove: it has to move.");
+    }
+
+    private static String end(MadeJoint made, Side face) {
+        return made.meeting().left().measure(face.axis()) == 0 ? "ends" : "long edges";
+    }
+
+    private static boolean alongTheGrain(MadeJoint made) {
+        return made.meeting()
+                .face()
+                .filter(face -> made.meeting().right().measure(Rebate.running(made.meeting(), face)) == 0)
+                .isPresent();
+    }
+
+    /** Which edge of the ploughed part is nearer to the groove. */
+    private static String nearerEdge(MadeJoint made) {
+        Part panel = made.joint().left();
+        int axis = panel.placing().map(p -> p.thickness().axis()).orElse(2);
+        Length below = GrooveSizes.below(made.meeting());
+        Length above = GrooveSizes.above(made.meeting());
+        return Direction.of(axis, below.compareTo(above) <= 0 ? -1 : 1).surface();
+    }
+
+    private static Length figure(MadeJoint made, String name) {
+        return made.figure(name).map(f -> f.measure().value()).orElse(Length.ZERO);
+    }
+
+    private static String quoted(List<String> names) {
+        return "`" + String.join("`, `", names) + "`";
+    }
+}
