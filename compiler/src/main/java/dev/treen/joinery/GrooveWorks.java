@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** The work of a groove: plough all that one setting ploughs, then make the panel to what was measured. */
 final class GrooveWorks {
@@ -40,14 +39,18 @@ final class GrooveWorks {
         List<Work> works = new ArrayList<>();
         receiving.forEach((setting, parts) -> works.add(plough(setting, parts, panels)));
         works.add(panel(statement, panels, walls));
-        works.add(fit(statement, panels, walls));
+        statement.getFirst()
+                .joint()
+                .word("slide")
+                .flatMap(Direction::named)
+                .ifPresent(way -> works.add(fit(way, panels, walls)));
         return works;
     }
 
     private static Work plough(Setting setting, List<String> parts, List<String> panels) {
         return new Work(
                 setting.along() ? Work.Stage.ALONG_STRIP : Work.Stage.AFTER_LENGTH,
-                (setting.along() ? "Plough the groove for " : "Cut the groove across the grain for ") + quoted(panels),
+                (setting.along() ? "Plough the groove for " : "Cut the groove across the grain for ") + listed(panels),
                 parts,
                 List.of(),
                 setting.along()
@@ -77,7 +80,7 @@ final class GrooveWorks {
                 .forEach(settings::add);
         return new Work(
                 Work.Stage.AFTER_MEASURING,
-                "Make " + quoted(panels) + " to the opening as measured: cut to size, then "
+                "Make " + listed(panels) + " to the opening as measured: cut to size, then "
                         + (first.figure("tongue").isPresent() ? "work the tongue" : "ease the edges"),
                 panels,
                 walls,
@@ -85,23 +88,22 @@ final class GrooveWorks {
                 settings,
                 "the face that lies toward the groove",
                 "it goes in dry all round, and can be moved by hand",
-                "Finish the panel before it is closed in, or a raw line shows when it shrinks.");
+                "Never glue it in: it has to move. Finish it before it is closed in, or a raw line shows when it"
+                        + " shrinks.");
     }
 
-    private static Work fit(List<MadeJoint> statement, List<String> panels, List<String> walls) {
-        Optional<String> slide = statement.getFirst().joint().word("slide").flatMap(Direction::named)
-                .map(Direction::word);
+    /** A lid is fitted when the box is together; a base is closed in by gluing and has no such step. */
+    private static Work fit(Direction slide, List<String> panels, List<String> walls) {
         return new Work(
                 Work.Stage.FIT,
-                slide.map(way -> "Fit " + quoted(panels) + " so that it slides out to the " + way + "; wax its tongue")
-                        .orElse("Put " + quoted(panels) + " in dry, with wax on its corners"),
+                "Fit " + listed(panels) + " so that it slides out to the " + slide.word() + "; wax its tongue",
                 panels,
                 walls,
                 "block plane, wax",
                 List.of(),
                 "",
-                slide.isPresent() ? "it slides from end to end without a stop" : "it can be moved by hand all round",
-                "Never glue a panel into its groove: it has to move.");
+                "it slides from end to end without a stop",
+                "Plane a little at a time, away from the fingers.");
     }
 
     private static String end(MadeJoint made, Side face) {
@@ -128,7 +130,7 @@ final class GrooveWorks {
         return made.figure(name).map(f -> f.measure().value()).orElse(Length.ZERO);
     }
 
-    private static String quoted(List<String> names) {
-        return "`" + String.join("`, `", names) + "`";
+    private static String listed(List<String> names) {
+        return String.join(", ", names);
     }
 }

@@ -153,7 +153,7 @@ final class Housing implements JointKind {
                 .toList();
         Work trench = new Work(
                 Work.Stage.AFTER_LENGTH,
-                "Cut the housings for `" + String.join("`, `", entering) + "`, both sides marked out together",
+                "Cut the housings for " + String.join(", ", entering) + ", both sides marked out together",
                 receiving,
                 entering,
                 "knife, fine saw, chisel and router plane",
@@ -165,7 +165,7 @@ final class Housing implements JointKind {
         if (first.figure("stop").isPresent()) {
             works.add(new Work(
                     Work.Stage.AFTER_MEASURING,
-                    "Notch the corners of `" + String.join("`, `", entering) + "` over the stopped housings",
+                    "Notch the corners of " + String.join(", ", entering) + " over the stopped housings",
                     entering,
                     receiving,
                     "fine saw and chisel",

@@ -8,7 +8,7 @@ import java.util.Optional;
  * One piece of work that a joint asks for, before anything is said of order.
  *
  * @param stage when in the life of a part it comes
- * @param action in the imperative, without the parts: "Plough the groove for `base`"
+ * @param action in the imperative, without the parts: "Plough the groove for base"
  * @param parts dotted names of the parts worked on
  * @param after dotted names of parts that must have been made first, to be measured or scribed from
  * @param tool by kind: plough plane, gauge, mitre shooting board
