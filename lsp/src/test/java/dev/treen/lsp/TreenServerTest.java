@@ -95,11 +95,13 @@ class TreenServerTest {
 
     @BeforeEach
     void open() throws Exception {
+        // Both pipes are joined before anybody reads: a reader that is early takes a loose end for the end.
         PipedInputStream toServer = new PipedInputStream(1 << 16);
+        PipedOutputStream fromClient = new PipedOutputStream(toServer);
         PipedInputStream toClient = new PipedInputStream(1 << 16);
-        StdioServer.launch(new TreenServer(), toServer, new PipedOutputStream(toClient));
-        Launcher<LanguageServer> launcher = LSPLauncher.createClientLauncher(client, toClient,
-                new PipedOutputStream(toServer));
+        PipedOutputStream fromServer = new PipedOutputStream(toClient);
+        StdioServer.launch(new TreenServer(), toServer, fromServer);
+        Launcher<LanguageServer> launcher = LSPLauncher.createClientLauncher(client, toClient, fromClient);
         var listening = launcher.startListening();
         assertThat(listening.isCancelled()).isFalse();
         server = launcher.getRemoteProxy();
@@ -168,5 +170,16 @@ class TreenServerTest {
                 .get(60, TimeUnit.SECONDS)
                 .getLeft();
         assertThat(definitions.getFirst().getRange().getStart()).isEqualTo(at("inside = 160", 0));
+    }
+
+    @Test
+    void anErrorInOneLineLeavesTheOthersAlive() throws Exception {
+        change(2, new Range(at("part lid", 9), at("part lid", 9)), " length ) (\n");
+        assertThat(client.next(2)).isNotEmpty();
+        var hints = server.getTextDocumentService()
+                .inlayHint(new InlayHintParams(
+                        new TextDocumentIdentifier(URI), new Range(new Position(0, 0), new Position(999, 0))))
+                .get(60, TimeUnit.SECONDS);
+        assertThat(hints.toString()).contains("178 x 94");
     }
 }
