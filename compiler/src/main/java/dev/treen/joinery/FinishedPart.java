@@ -11,7 +11,7 @@ import java.util.Optional;
  *
  * @param length finished, over all
  * @param roughLength finished plus allowances: what is sawn from the board; of thickness the least that comes off the saw
- * @param solid its shape in the assembly, where it is placed
+ * @param shape its shape in the assembly, where it is placed
  */
 public record FinishedPart(
         Part part,
@@ -21,7 +21,12 @@ public record FinishedPart(
         Measure roughLength,
         Measure roughWidth,
         Measure roughThickness,
-        Optional<Solid> solid) {
+        Optional<Shaped> shape) {
+
+    /** Its shape in the assembly, where it is placed; cut at the first look. */
+    public Optional<Solid> solid() {
+        return shape.map(Shaped::solid);
+    }
 
     /** The finished size. */
     public Size finished() {

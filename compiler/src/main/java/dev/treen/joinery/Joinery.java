@@ -231,7 +231,7 @@ public final class Joinery {
                 rough(length, allow.shooting(), "shooting"),
                 rough(width, allow.planing(), "planing"),
                 rough(thickness, allow.planing(), "planing"),
-                solid(part));
+                shape(part));
     }
 
     private Measure finished(Part part, int measure) {
@@ -281,17 +281,23 @@ public final class Joinery {
                 Derivation.combined("rough", Measure.datum(value), "+", finished.how(), twice));
     }
 
-    private Optional<Solid> solid(Part part) {
+    private Optional<Shaped> shape(Part part) {
         return Meeting.Placed.of(seen.getOrDefault(part.name(), part)).map(placed -> {
-            Solid solid = Solid.of(additions.grown(part, placed.box()));
-            for (Cut cut : cuts.getOrDefault(part.name(), List.of())) {
-                solid = switch (cut) {
-                    case Cut.Hollow(String name, Box space, Origin origin) ->
-                        solid.subtract(Convex.box(space, origin), origin);
-                    case Cut.Slice(String name, var plane, Origin origin) -> solid.keep(plane, origin);
-                };
-            }
-            return solid;
+            Box box = additions.grown(part, placed.box());
+            List<Cut> mine = List.copyOf(cuts.getOrDefault(part.name(), List.of()));
+            return new Shaped(() -> cut(box, mine));
         });
+    }
+
+    private static Solid cut(Box box, List<Cut> cuts) {
+        Solid solid = Solid.of(box);
+        for (Cut cut : cuts) {
+            solid = switch (cut) {
+                case Cut.Hollow(String name, Box space, Origin origin) ->
+                    solid.subtract(Convex.box(space, origin), origin);
+                case Cut.Slice(String name, var plane, Origin origin) -> solid.keep(plane, origin);
+            };
+        }
+        return solid;
     }
 }
