@@ -12,7 +12,8 @@ import java.util.List;
  * @param leaves how many leaves it is sawn into; 1 where it is not resawn
  * @param thickness of the leaf once its faces are flat
  * @param parts the parts on it
- * @param cuts saw cuts in their order
+ * @param strips what is kept whole until its grooves are ploughed
+ * @param cuts saw cuts in their order; those that cut strips apart come last
  * @param offcuts what is worth keeping
  */
 public record BoardCut(
@@ -21,11 +22,13 @@ public record BoardCut(
         int leaves,
         Length thickness,
         List<OnBoard> parts,
+        List<Strip> strips,
         List<SawCut> cuts,
         List<Rectangle> offcuts) {
     /** Keeps its own copies. */
     public BoardCut {
         parts = List.copyOf(parts);
+        strips = List.copyOf(strips);
         cuts = List.copyOf(cuts);
         offcuts = List.copyOf(offcuts);
     }
@@ -36,14 +39,25 @@ public record BoardCut(
     /**
      * A cut from edge to edge of what is left.
      *
+     * @param number in the order of the work, from 1
      * @param along with the grain; otherwise a crosscut
      * @param at where it begins: y for a rip, x for a crosscut
+     * @param kerf what it takes, from there on
      * @param piece what is cut through
+     * @param strip the strip that it cuts apart, or {@link #NO_STRIP}
      */
-    public record SawCut(int number, boolean along, Length at, Rectangle piece) {}
+    public record SawCut(int number, boolean along, Length at, Length kerf, Rectangle piece, int strip) {
+        /** The cut frees strips and single parts from the board. */
+        public static final int NO_STRIP = 0;
+    }
 
     /** {@code plank}, or {@code plank leaf 2} where it is resawn. */
     public String name() {
+        return leafName(board, leaf, leaves);
+    }
+
+    /** What a leaf of {@code board} is called. */
+    static String leafName(Board board, int leaf, int leaves) {
         return leaves == 1 ? board.name() : board.name() + " leaf " + leaf;
     }
 }

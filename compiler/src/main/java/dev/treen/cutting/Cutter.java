@@ -4,237 +4,186 @@ import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
-import dev.treen.model.Allowances;
 import dev.treen.model.Board;
-import dev.treen.model.Defect;
-import dev.treen.quantity.Exact;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.yield.BoardLayout;
-import dev.treen.yield.CutTree;
+import dev.treen.yield.Cancel;
 import dev.treen.yield.Layout;
 import dev.treen.yield.Outcome;
-import dev.treen.yield.Piece;
-import dev.treen.yield.Rect;
+import dev.treen.yield.Progress;
 import dev.treen.yield.Settings;
-import dev.treen.yield.Stock;
 import dev.treen.yield.Unplaced;
 import dev.treen.yield.YieldProblem;
 import dev.treen.yield.YieldSolver;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Lays all rough parts out on the boards of a project. */
 public final class Cutter {
-    /** The solver counts in thousandths of a millimetre: parts are rounded up to them and boards down. */
-    private static final int FINE = 1000;
+    /** Enough to see that everything fits, which is nearly always so. */
+    private static final long GLANCE = 100;
 
-    private static final long USEFUL_LENGTH = 150L * FINE;
-    private static final long USEFUL_WIDTH = 40L * FINE;
+    /** Resawing wider than this by hand is hard labour (rules of the trade A-04: common practice, no source). */
+    private static final Length WIDE = Length.ofMm(150);
 
     private final Joined joined;
-    private final Map<String, Leaves> leaves = new LinkedHashMap<>();
-    private final Map<String, Integer> leafOf = new LinkedHashMap<>();
-    private final Map<String, Leaves> stockOf = new LinkedHashMap<>();
+    private final Rack rack;
     private final List<Finding> findings = new ArrayList<>();
 
     private Cutter(Joined joined) {
         this.joined = joined;
+        this.rack = new Rack(joined);
     }
 
     /** The layout of {@code joined}'s parts on its boards. */
     public static Cutting cut(Joined joined) {
-        return new Cutter(joined).run();
+        return cut(joined, Progress.none(), Cancel.never());
     }
 
-    private Cutting run() {
-        List<Stock> stocks = stocks();
-        if (stocks.isEmpty() || joined.parts().isEmpty()) {
-            if (!joined.parts().isEmpty()) {
-                findings.add(Finding.of(
-                        CuttingFindings.NO_BOARDS,
-                        joined.project().settings().at().endPoint(),
-                        "The project names no boards, so there is no cutting layout")
-                        .build());
-            }
-            return new Cutting(List.of(), List.of(), 0, 0, 0, false, "", findings);
+    /** The same as a job: told of progress, and giving the best so far when it is cancelled. */
+    public static Cutting cut(Joined joined, Progress progress, Cancel cancel) {
+        return new Cutter(joined).run(Settings.USUAL_STEPS, progress, cancel);
+    }
+
+    /** What there is to say of the layout, without looking for the best one where any will do. */
+    public static List<Finding> findings(Joined joined) {
+        Cutting glance = new Cutter(joined).run(GLANCE, Progress.none(), Cancel.never());
+        return glance.unplaced().isEmpty() ? glance.findings() : cut(joined).findings();
+    }
+
+    private Cutting run(long steps, Progress progress, Cancel cancel) {
+        List<String> all = joined.parts().stream().map(p -> p.part().name()).toList();
+        if (all.isEmpty()) {
+            return Cutting.none(List.of(), List.of());
         }
-        Allowances allow = joined.project().settings().allow();
-        Settings settings = Settings.kerf(up(allow.kerf().value()))
-                .wasting(up(allow.endWaste().value()), 0)
-                .keeping(USEFUL_LENGTH, USEFUL_WIDTH);
-        Outcome outcome = YieldSolver.solve(new YieldProblem(stocks, pieces(), List.of(), settings));
-        return switch (outcome) {
-            case Layout layout -> cutting(layout);
-            case Outcome.Refusal refusal -> refused(refusal);
+        if (rack.leaves().isEmpty()) {
+            return Cutting.none(all, List.of(noBoards()));
+        }
+        YieldProblem problem = rack.problem(steps);
+        return switch (YieldSolver.solve(problem, progress, cancel)) {
+            case Layout layout -> cutting(layout, problem);
+            case Outcome.Refusal refusal -> Cutting.none(all, List.of(refused(refusal)));
         };
     }
 
-    private static long up(Length length) {
-        return Exact.ceiling(length.mm().multiply(FINE)).longValueExact();
+    private Finding noBoards() {
+        return Finding.of(
+                CuttingFindings.NO_BOARDS,
+                joined.project().settings().at().endPoint(),
+                "The project names no boards, so there is no cutting layout")
+                .remedy(Remedy.choice("add a board: `board plank { species …; size … x … x … }`"))
+                .build();
     }
 
-    private static long down(Length length) {
-        return Exact.floor(length.mm().multiply(FINE)).longValueExact();
+    private Finding refused(Outcome.Refusal refusal) {
+        List<String> what = refusal.faults().stream()
+                .map(fault -> (fault.where().isEmpty() ? "" : "`" + fault.where() + "` ") + words(fault.kind()))
+                .distinct()
+                .toList();
+        return Finding.of(
+                CuttingFindings.NOT_LAID_OUT,
+                joined.project().settings().at(),
+                "The boards cannot be laid out")
+                .found(String.join("; ", what) + ".")
+                .build();
     }
 
-    private static Length length(long units) {
-        return Length.ofMm(BigFraction.of(units).divide(FINE));
+    private static String words(Outcome.Kind kind) {
+        return switch (kind) {
+            case NO_STOCK -> "there are no boards";
+            case SIZE_NOT_POSITIVE -> "has no size";
+            case NEGATIVE -> "takes less than nothing";
+            case TOO_GREAT -> "is too large to reckon with";
+            case TWICE -> "is there twice";
+            case UNKNOWN_NAME -> "is not known";
+            case RUN_TOO_LONG, UNLIMITED_COPIES -> "is asked for too often";
+            case FAILED_CHECK -> "is a fault in Treen: the layout found breaks a rule";
+        };
     }
 
-    private List<Stock> stocks() {
-        List<Stock> stocks = new ArrayList<>();
-        for (Board board : joined.project().boards()) {
-            Leaves sawn = Leaves.of(board, joined);
-            leaves.put(board.name(), sawn);
-            long length = down(board.length().value());
-            long width = down(board.width().value());
-            for (int leaf = 1; leaf <= sawn.count(); leaf++) {
-                String id = board.name() + "#" + leaf;
-                leafOf.put(id, leaf);
-                stockOf.put(id, sawn);
-                stocks.add(new Stock(id, length, width, defects(board), length * width / FINE, 1, false, ""));
-            }
-        }
-        return stocks;
-    }
-
-    private static List<dev.treen.yield.Defect> defects(Board board) {
-        List<dev.treen.yield.Defect> defects = new ArrayList<>();
-        for (Defect each : board.defects()) {
-            defects.add(switch (each) {
-                case Defect.Disc d -> dev.treen.yield.Defect.Knot.round(down(d.x()), down(d.y()), up(d.radius()) + 1);
-                case Defect.Line l -> new dev.treen.yield.Defect.Split(
-                        down(l.x1()), down(l.y1()), down(l.x2()), down(l.y2()), up(l.width()));
-                case Defect.Patch p -> new dev.treen.yield.Defect.Box(
-                        new Rect(down(p.x()), down(p.y()), up(p.length()), up(p.width())));
-            });
-        }
-        return defects;
-    }
-
-    private List<Piece> pieces() {
-        List<Piece> pieces = new ArrayList<>();
-        for (FinishedPart part : joined.parts()) {
-            Set<String> from = new LinkedHashSet<>();
-            stockOf.forEach((id, sawn) -> {
-                boolean named = part.part().from().map(b -> b.name().equals(sawn.board().name())).orElse(true);
-                if (named && sawn.thickEnoughFor(part)) {
-                    from.add(id);
-                }
-            });
-            long length = up(part.roughLength().value());
-            long width = up(part.roughWidth().value());
-            pieces.add(Piece.of(part.part().name(), length, width, 1).from(from));
-        }
-        return pieces;
-    }
-
-    private Cutting cutting(Layout layout) {
+    private Cutting cutting(Layout layout, YieldProblem problem) {
+        long kerf = problem.settings().kerf();
         List<BoardCut> boards = new ArrayList<>();
-        double area = 0;
-        double used = 0;
+        Set<String> cut = new HashSet<>();
+        Set<String> opened = new HashSet<>();
         for (BoardLayout each : layout.boards()) {
-            BoardCut cut = boardCut(each);
-            boards.add(cut);
-            used += cut.board().length().value().toDoubleMm() * cut.board().width().value().toDoubleMm();
-            for (BoardCut.OnBoard part : cut.parts()) {
-                area += part.area().length().toDoubleMm() * part.area().width().toDoubleMm();
-            }
+            Rack.Leaf leaf = rack.leaf(each.stockId());
+            boards.add(Sawing.of(each, leaf, kerf));
+            cut.add(each.stockId());
+            opened.add(leaf.of().board().name());
         }
+        List<String> untouched = rack.leaves().entrySet().stream()
+                .filter(e -> !cut.contains(e.getKey())
+                        && opened.contains(e.getValue().of().board().name()))
+                .map(java.util.Map.Entry::getKey)
+                .toList();
+        NoRoom noRoom = new NoRoom(joined, rack);
         List<String> unplaced = new ArrayList<>();
         for (Unplaced each : layout.unplaced()) {
             unplaced.add(each.pieceId());
-            findings.add(noRoom(each));
+            noRoom.of(each).ifPresent(findings::add);
         }
+        wideResaw(boards);
         return new Cutting(
-                boards, unplaced, area, used, layout.gap(), layout.proved(), layout.bound().how(), findings);
+                boards,
+                untouched,
+                unplaced,
+                areas(boards),
+                layout.gap(),
+                layout.proved(),
+                layout.bound().how(),
+                findings);
     }
 
-    private BoardCut boardCut(BoardLayout layout) {
-        Leaves sawn = stockOf.get(layout.stockId());
-        if (sawn == null) {
-            throw new IllegalStateException("the solver used a board that it was not given: " + layout.stockId());
-        }
-        List<BoardCut.OnBoard> parts = layout.placements().stream()
-                .map(p -> new BoardCut.OnBoard(p.pieceId(), rectangle(p.area())))
-                .toList();
-        List<BoardCut.SawCut> cuts = layout.steps().stream()
-                .map(s -> new BoardCut.SawCut(
-                        s.number(),
-                        s.direction() == CutTree.Direction.ALONG,
-                        length(s.position()),
-                        rectangle(s.from())))
-                .toList();
-        return new BoardCut(
-                sawn.board(),
-                leafOf.getOrDefault(layout.stockId(), 1),
-                sawn.count(),
-                sawn.thickness(),
-                parts,
-                cuts,
-                layout.offcuts().stream().map(Cutter::rectangle).toList());
-    }
-
-    private static Rectangle rectangle(Rect rect) {
-        return new Rectangle(length(rect.x()), length(rect.y()), length(rect.length()), length(rect.width()));
-    }
-
-    private Finding noRoom(Unplaced unplaced) {
-        Optional<FinishedPart> part = joined.part(unplaced.pieceId());
+    private void wideResaw(List<BoardCut> boards) {
         LengthFormat format = joined.project().settings().format();
-        Finding.Builder finding = Finding.of(
-                CuttingFindings.NO_ROOM,
-                part.map(p -> p.part().nameAt())
-                        .orElse(joined.project().settings().at()),
-                "There is no room for `" + unplaced.pieceId() + "` on the boards")
-                .found(part.map(p -> "Rough it is " + p.rough().text(format) + ". ").orElse("")
-                        + reason(unplaced.reason(), format))
-                .because(
-                        "Parts are laid out at their rough size, clear of flaws, along the grain, so that every cut runs"
-                                + " from edge to edge.")
-                .about(unplaced.pieceId());
-        return finding.remedy(Remedy.choice("make it smaller, or add a board")).build();
-    }
-
-    private static String reason(Unplaced.Reason reason, LengthFormat format) {
-        return switch (reason) {
-            case Unplaced.Reason.NoStockAccepted none -> "No board is thick enough for it.";
-            case Unplaced.Reason.TooLarge(String stock, long tooLong, long tooWide, var other) ->
-                "On `" + board(stock) + "` it is "
-                        + (tooLong > 0 ? format.text(length(tooLong)) + " too long" : "")
-                        + (tooLong > 0 && tooWide > 0 ? " and " : "")
-                        + (tooWide > 0 ? format.text(length(tooWide)) + " too wide" : "") + ".";
-            case Unplaced.Reason.DefectInTheWay(String stock, var defect, long shorter, long narrower) ->
-                "On `" + board(stock) + "` a flaw stands in the way; it would have to be "
-                        + format.text(length(shorter)) + " shorter or " + format.text(length(narrower))
-                        + " narrower.";
-            case Unplaced.Reason.NoRoom(String more, boolean certain) ->
-                (certain ? "It is certain that not all parts fit" : "No place was found for it beside the others")
-                        + "; one more board like `" + board(more) + "` would hold it.";
-            case Unplaced.Reason.NotWorthIt none -> "Other parts took its place.";
-        };
-    }
-
-    private static String board(String stock) {
-        int mark = stock.lastIndexOf('#');
-        return mark < 0 ? stock : stock.substring(0, mark);
-    }
-
-    private Cutting refused(Outcome.Refusal refusal) {
-        for (Outcome.Fault fault : refusal.faults()) {
-            findings.add(Finding.of(
-                    CuttingFindings.NO_ROOM,
-                    joined.project().settings().at(),
-                    "The boards cannot be laid out: " + fault.where())
-                    .build());
+        Set<String> told = new HashSet<>();
+        for (BoardCut cut : boards) {
+            Board board = cut.board();
+            boolean wide = cut.leaves() > 1 && board.width().value().compareTo(WIDE) > 0;
+            if (wide && joined.project().settings().hand() && told.add(board.name())) {
+                findings.add(Finding.of(
+                        CuttingFindings.WIDE_RESAW,
+                        board.width().at(),
+                        "`" + board.name() + "` is wide to resaw by hand")
+                        .label(format.text(board.width().value()) + " to saw through, in " + cut.leaves()
+                                + " leaves")
+                        .because("Beyond " + format.text(WIDE) + " resawing by hand is hard labour and tends to"
+                                + " wander (common practice, no source).")
+                        .about(board.name())
+                        .remedy(Remedy.choice("crosscut it first, have it resawn, or take thinner boards"))
+                        .build());
+            }
         }
-        return new Cutting(List.of(), List.of(), 0, 0, 0, false, "", findings);
+    }
+
+    private Areas areas(List<BoardCut> boards) {
+        double all = 0;
+        double finished = 0;
+        double rough = 0;
+        double kerf = 0;
+        double offcuts = 0;
+        for (BoardCut cut : boards) {
+            all += mm2(cut.board().length().value(), cut.board().width().value());
+            for (BoardCut.OnBoard part : cut.parts()) {
+                rough += mm2(part.area().length(), part.area().width());
+                FinishedPart sizes = joined.part(part.part()).orElseThrow();
+                finished += mm2(sizes.length().value(), sizes.width().value());
+            }
+            for (BoardCut.SawCut saw : cut.cuts()) {
+                kerf += mm2(saw.kerf(), saw.along() ? saw.piece().length() : saw.piece().width());
+            }
+            for (Rectangle offcut : cut.offcuts()) {
+                offcuts += mm2(offcut.length(), offcut.width());
+            }
+        }
+        return new Areas(all, finished, rough, kerf, offcuts);
+    }
+
+    private static double mm2(Length a, Length b) {
+        return a.toDoubleMm() * b.toDoubleMm();
     }
 }

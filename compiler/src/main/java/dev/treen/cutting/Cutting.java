@@ -6,10 +6,10 @@ import java.util.List;
 /**
  * Every part on a board.
  *
- * @param boards the boards that are cut, in the order of the project
+ * @param boards the boards and leaves that are cut, in the order of the project
+ * @param untouched leaves of those boards that stay whole, by name
  * @param unplaced parts for which there is no room
- * @param partsMm2 area of the parts at their rough size, in square millimetres
- * @param boardsMm2 area of the boards and leaves that are cut
+ * @param areas where the wood goes
  * @param gap how far the layout may be from the best possible, as a share
  * @param proved whether nothing better is possible
  * @param bound how the best possible was bounded
@@ -17,9 +17,9 @@ import java.util.List;
  */
 public record Cutting(
         List<BoardCut> boards,
+        List<String> untouched,
         List<String> unplaced,
-        double partsMm2,
-        double boardsMm2,
+        Areas areas,
         double gap,
         boolean proved,
         String bound,
@@ -27,12 +27,13 @@ public record Cutting(
     /** Keeps its own copies. */
     public Cutting {
         boards = List.copyOf(boards);
+        untouched = List.copyOf(untouched);
         unplaced = List.copyOf(unplaced);
         findings = List.copyOf(findings);
     }
 
-    /** The share of the boards that becomes parts, in percent. */
-    public double yieldPercent() {
-        return boardsMm2 == 0 ? 0 : 100 * partsMm2 / boardsMm2;
+    /** No layout, and why. */
+    static Cutting none(List<String> unplaced, List<Finding> findings) {
+        return new Cutting(List.of(), List.of(), unplaced, Areas.NONE, 0, false, "", findings);
     }
 }

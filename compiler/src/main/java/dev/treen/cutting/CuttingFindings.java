@@ -11,12 +11,18 @@ public final class CuttingFindings {
     /** Parts, and no boards. */
     public static final FindingKind NO_BOARDS = FindingKind.note("no-boards",
             "The project names no boards, so there is no layout");
+    /** Boards or parts that no layout can be made of. */
+    public static final FindingKind NOT_LAID_OUT = FindingKind.error("boards-not-laid-out",
+            "The boards cannot be laid out");
+    /** A board that is hard to resaw by hand. */
+    public static final FindingKind WIDE_RESAW = FindingKind.warning("resaw-wide",
+            "A board is too wide to resaw by hand with ease");
 
     private CuttingFindings() {
     }
 
     /** All of them. */
     public static List<FindingKind> all() {
-        return List.of(NO_ROOM, NO_BOARDS);
+        return List.of(NO_ROOM, NO_BOARDS, NOT_LAID_OUT, WIDE_RESAW);
     }
 }

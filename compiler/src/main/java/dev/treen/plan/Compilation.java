@@ -4,8 +4,11 @@ import dev.treen.check.Checked;
 import dev.treen.check.Checks;
 import dev.treen.cutting.Cutter;
 import dev.treen.cutting.Cutting;
+import dev.treen.cutting.CuttingFindings;
 import dev.treen.finding.Finding;
+import dev.treen.finding.FindingKind;
 import dev.treen.finding.Severity;
+import dev.treen.joinery.Joined;
 import dev.treen.joinery.Joinery;
 import dev.treen.joinery.JointKinds;
 import dev.treen.model.Evaluation;
@@ -17,37 +20,112 @@ import dev.treen.source.SourceFile;
 import dev.treen.syntax.Parser;
 import dev.treen.syntax.SyntaxTree;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
- * The way of a project from text to findings, the quick part: what the editor shows at every keystroke and what
- * {@code treen check} prints begin here.
- *
- * @param file the text
- * @param tree its syntax
- * @param evaluation what it means
- * @param checked its joints and findings
+ * A project on its way from text to plan, each stage worked out once, when it is first asked for. Up to
+ * {@link #checked()} it is quick enough for every keystroke; {@link #cutting()}, {@link #order()} and {@link #plan()} take
+ * longer. Never throws for what a user wrote.
  */
-public record Compilation(SourceFile file, SyntaxTree tree, Evaluation evaluation, Checked checked) {
+public final class Compilation {
+    private static final String TOO_SMALL = "board-too-";
 
-    /** Compiles {@code file} with the files that {@code loader} finds. Never throws for what a user wrote. */
-    public static Compilation of(SourceFile file, FileLoader loader) {
-        SyntaxTree tree = Parser.parse(file);
-        Evaluation evaluation = Evaluator.evaluate(tree, loader, JointKinds.schemas());
-        return new Compilation(file, tree, evaluation, Checks.check(Joinery.join(evaluation.project())));
+    private final SourceFile file;
+    private final Lazy<SyntaxTree> tree;
+    private final Lazy<Evaluation> evaluation;
+    private final Lazy<Checked> checked;
+    private final Lazy<Cutting> cutting;
+    private final Lazy<BuildOrder> order;
+
+    private Compilation(SourceFile file, FileLoader loader) {
+        this.file = file;
+        tree = new Lazy<>(() -> Parser.parse(file));
+        evaluation = new Lazy<>(() -> Evaluator.evaluate(tree(), loader, JointKinds.schemas()));
+        checked = new Lazy<>(() -> Checks.check(Joinery.join(evaluation().project())));
+        cutting = new Lazy<>(() -> Cutter.cut(joined()));
+        order = new Lazy<>(() -> Ordering.order(joined(), cutting()));
     }
 
-    /** The slow part: the layout and the order. */
+    /** The compilation of {@code file} with the files that {@code loader} finds. */
+    public static Compilation of(SourceFile file, FileLoader loader) {
+        return new Compilation(file, loader);
+    }
+
+    /** The text. */
+    public SourceFile file() {
+        return file;
+    }
+
+    /** Its syntax. */
+    public SyntaxTree tree() {
+        return tree.get();
+    }
+
+    /** What it means. */
+    public Evaluation evaluation() {
+        return evaluation.get();
+    }
+
+    /** With its joints made. */
+    public Joined joined() {
+        return checked().joined();
+    }
+
+    /** With all that is to be said of it before boards are cut. */
+    public Checked checked() {
+        return checked.get();
+    }
+
+    /** The layout of its parts on its boards. */
+    public Cutting cutting() {
+        return cutting.get();
+    }
+
+    /** The order in which it is built. */
+    public BuildOrder order() {
+        return order.get();
+    }
+
+    /** The whole plan. */
     public Plan plan() {
-        Cutting cutting = Cutter.cut(checked.joined());
-        BuildOrder order = Ordering.order(checked.joined(), cutting);
-        List<Finding> findings = new ArrayList<>(checked.findings());
-        findings.addAll(cutting.findings());
-        return new Plan(checked.joined(), cutting, order, findings);
+        return new Plan(joined(), cutting(), order(), with(cutting().findings()));
+    }
+
+    /** All findings, those of the layout with them; it is only looked at as closely as that needs. */
+    public List<Finding> findings() {
+        return with(Cutter.findings(joined()));
     }
 
     /** Whether any of {@code findings} is an error. */
     public static boolean hasErrors(List<Finding> findings) {
         return findings.stream().anyMatch(f -> f.severity() == Severity.ERROR);
+    }
+
+    /** Every kind of finding that a compilation can have. */
+    public static List<FindingKind> kinds() {
+        List<FindingKind> kinds = new ArrayList<>(Checks.kinds());
+        kinds.addAll(CuttingFindings.all());
+        return kinds;
+    }
+
+    /** That a part fits nowhere is not said again where it was said that its board is too small. */
+    private List<Finding> with(List<Finding> ofLayout) {
+        Set<String> known = new HashSet<>();
+        for (Finding each : checked().findings()) {
+            if (each.code().startsWith(TOO_SMALL)) {
+                known.addAll(each.subjects());
+            }
+        }
+        List<Finding> all = new ArrayList<>(checked().findings());
+        for (Finding each : ofLayout) {
+            boolean again = each.kind().equals(CuttingFindings.NO_ROOM)
+                    && each.subjects().stream().anyMatch(known::contains);
+            if (!again) {
+                all.add(each);
+            }
+        }
+        return List.copyOf(all);
     }
 }

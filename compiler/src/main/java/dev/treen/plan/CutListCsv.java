@@ -1,7 +1,7 @@
 package dev.treen.plan;
 
-import dev.treen.joinery.FinishedPart;
 import dev.treen.quantity.LengthFormat;
+import dev.treen.quantity.Size;
 
 /** The cut list as comma-separated values (RFC 4180: CRLF line ends, quotes doubled), with a row of headings. */
 public final class CutListCsv {
@@ -10,12 +10,13 @@ public final class CutListCsv {
 
     /** The cut list of {@code plan}; lengths in the project's units, named in the headings. */
     public static String of(Plan plan) {
-        LengthFormat format = plan.joined().project().settings().format();
+        LengthFormat format = plan.format();
         String unit = " " + format.unit();
         StringBuilder out = new StringBuilder();
         row(
                 out,
-                "part",
+                "mark",
+                "parts",
                 "count",
                 "finished length" + unit,
                 "finished width" + unit,
@@ -25,23 +26,37 @@ public final class CutListCsv {
                 "rough thickness" + unit,
                 "species",
                 "board",
+                "grain along",
+                "joints included",
                 "notes");
-        for (FinishedPart part : plan.joined().parts()) {
+        for (CutList.Row each : CutList.of(plan).rows()) {
+            Size finished = each.finished();
+            Size rough = each.rough();
             row(
                     out,
-                    part.part().name(),
-                    "1",
-                    format.figure(part.length().value()),
-                    format.figure(part.width().value()),
-                    format.figure(part.thickness().value()),
-                    format.figure(part.roughLength().value()),
-                    format.figure(part.roughWidth().value()),
-                    format.figure(part.roughThickness().value()),
-                    part.part().from().flatMap(b -> b.species()).orElse("").replace('_', ' '),
-                    part.part().from().map(b -> b.name()).orElse(""),
-                    part.part().doc());
+                    each.mark(),
+                    String.join(", ", each.parts()),
+                    String.valueOf(each.parts().size()),
+                    format.figure(finished.length()),
+                    format.figure(finished.width()),
+                    format.figure(finished.thickness()),
+                    format.figure(rough.length()),
+                    format.figure(rough.width()),
+                    format.figure(rough.thickness()),
+                    each.species(),
+                    each.board(),
+                    "length",
+                    "yes",
+                    notes(each));
         }
         return out.toString();
+    }
+
+    private static String notes(CutList.Row row) {
+        if (!row.toFit()) {
+            return row.notes();
+        }
+        return row.notes().isEmpty() ? "to fit" : "to fit; " + row.notes();
     }
 
     private static void row(StringBuilder out, String... cells) {
@@ -52,11 +67,13 @@ public final class CutListCsv {
     }
 
     private static String quoted(String cell) {
-        boolean needs = cell.indexOf(',') >= 0 || cell.indexOf('"') >= 0 || cell.indexOf('\n') >= 0
-                || cell.indexOf('\r') >= 0;
         // A spreadsheet would take a cell that begins so for a formula; a quote before it keeps it text.
-        boolean formula = !cell.isEmpty() && "=+-@".indexOf(cell.charAt(0)) >= 0;
+        boolean formula = !cell.isEmpty() && "=+-@\t\r".indexOf(cell.charAt(0)) >= 0;
         String text = formula ? "'" + cell : cell;
+        boolean needs = false;
+        for (int i = 0; i < text.length(); i++) {
+            needs |= ",\"\n\r".indexOf(text.charAt(i)) >= 0;
+        }
         return needs ? '"' + text.replace("\"", "\"\"") + '"' : text;
     }
 }

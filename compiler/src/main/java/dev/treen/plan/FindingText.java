@@ -43,9 +43,16 @@ public final class FindingText {
         StringBuilder out = new StringBuilder();
         String head = finding.severity().word() + " " + finding.code();
         out.append(paint(finding, head)).append("  ").append(finding.headline()).append('\n');
-        out.append("  ").append(finding.at()).append('\n');
-        excerpt(out, finding.at(), finding.label());
+        if (finding.at().file().text().isEmpty()) {
+            out.append("  ").append(finding.at().file().name()).append('\n');
+        } else {
+            out.append("  ").append(finding.at()).append('\n');
+            excerpt(out, finding.at(), finding.label());
+        }
         for (Related each : finding.related()) {
+            if (!each.at().file().equals(finding.at().file())) {
+                out.append("  ").append(each.at()).append('\n');
+            }
             excerpt(out, each.at(), each.label());
         }
         paragraph(out, "Found", finding.found());
@@ -89,7 +96,7 @@ public final class FindingText {
     }
 
     /** Control characters would act on the terminal: they are shown as marks instead. */
-    private static String visible(String text) {
+    static String visible(String text) {
         StringBuilder shown = new StringBuilder();
         text.codePoints()
                 .forEach(c -> shown.appendCodePoint(

@@ -2,59 +2,50 @@ package dev.treen.plan;
 
 import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Rectangle;
+import dev.treen.cutting.Strip;
 import dev.treen.model.Defect;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
-import java.io.StringWriter;
-import java.util.Locale;
-import javax.xml.stream.XMLOutputFactory;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamWriter;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
- * The layout of one board as a drawing to scale: parts with their names, sizes and grain, saw cuts by number, flaws
- * hatched, offcuts dashed. Readable in black and white, and by ear through its title and description.
+ * The layout of one board as a drawing to scale: parts with their names, sizes and grain, saw kerfs in grey with the
+ * number of the cut, flaws hatched, offcuts dashed, strips in a heavy line. Readable in black and white, and by ear
+ * through its title and description.
  */
 public final class LayoutSvg {
+    private static final double WIDE = 900;
     private static final double MARGIN = 18;
-    private static final double FOOT = 34;
-    private static final double HEAD = 22;
-    private static final double TEXT = 9;
+    private static final double HEAD = 26;
+    private static final double FOOT = 32;
+    private static final double TEXT = 10;
+    private static final double SMALL = 7.5;
+    private static final double BADGE = 5.5;
+    private static final String INK = "#000000";
+    private static final String HATCHED = "url(#flaw)";
 
     private final Plan plan;
     private final BoardCut board;
     private final LengthFormat format;
-    private final XMLStreamWriter svg;
+    private final Svg svg;
     private final double scale;
     private final double height;
+    private final List<double[]> badges = new ArrayList<>();
 
-    private LayoutSvg(Plan plan, BoardCut board, XMLStreamWriter svg) {
+    private LayoutSvg(Plan plan, BoardCut board) {
         this.plan = plan;
         this.board = board;
-        this.format = plan.joined().project().settings().format();
-        this.svg = svg;
-        double length = board.board().length().value().toDoubleMm();
+        this.format = plan.format();
         // A drawing is 900 units wide whatever the board; a narrow board is drawn at the same scale both ways.
-        this.scale = 900 / length;
+        this.scale = WIDE / board.board().length().value().toDoubleMm();
         this.height = board.board().width().value().toDoubleMm() * scale;
+        this.svg = new Svg(WIDE + 2 * MARGIN, HEAD + height + 2 * MARGIN + FOOT);
     }
 
     /** The drawing of {@code board}. */
     public static String of(Plan plan, BoardCut board) {
-        StringWriter out = new StringWriter();
-        try {
-            XMLStreamWriter writer = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out);
-            new LayoutSvg(plan, board, writer).write();
-            writer.close();
-        } catch (XMLStreamException impossible) {
-            throw new IllegalStateException("writing to memory cannot fail", impossible);
-        }
-        return out.append('\n').toString();
-    }
-
-    private static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.2f", value);
-        return text.endsWith(".00") ? text.substring(0, text.length() - 3) : text;
+        return new LayoutSvg(plan, board).write();
     }
 
     private double x(Length x) {
@@ -66,37 +57,37 @@ public final class LayoutSvg {
         return HEAD + MARGIN + height - y.toDoubleMm() * scale;
     }
 
-    private void write() throws XMLStreamException {
-        double total = HEAD + height + 2 * MARGIN + FOOT;
-        svg.writeStartElement("svg");
-        svg.writeDefaultNamespace("http://www.w3.org/2000/svg");
-        svg.writeAttribute("viewBox", "0 0 936 " + number(total));
-        svg.writeAttribute("role", "img");
-        svg.writeAttribute("font-family", "sans-serif");
-        svg.writeAttribute("font-size", number(TEXT));
-        element("title", board.name() + ": cutting layout for " + plan.title());
-        element("desc", description());
-        hatch();
-        rectangle(0, 0, 936, total, "fill", "#ffffff");
-        text(MARGIN, 16, "start", board.name() + ", " + format.text(board.board().length().value()) + " x "
+    private double drawn(Length length) {
+        return length.toDoubleMm() * scale;
+    }
+
+    private String write() {
+        svg.named(name() + ": cutting layout for " + plan.title(), description());
+        svg.hatch("flaw");
+        svg.rect(0, 0, WIDE + 2 * MARGIN, HEAD + height + 2 * MARGIN + FOOT, "fill", "#ffffff");
+        svg.text(MARGIN, 16, "start", heading(), "font-weight", "bold", "font-size", "12");
+        svg.rect(MARGIN, HEAD + MARGIN, WIDE, height, "fill", "#f3ead8", "stroke", INK, "stroke-width", "1.5");
+        board.offcuts().forEach(this::offcut);
+        board.parts().forEach(this::part);
+        board.cuts().forEach(this::kerf);
+        board.strips().forEach(this::strip);
+        board.board().defects().forEach(this::defect);
+        board.cuts().forEach(this::badge);
+        stations();
+        foot();
+        return svg.finished();
+    }
+
+    private String name() {
+        return board.leaves() == 1
+                ? board.board().name()
+                : board.board().name() + ", leaf " + board.leaf() + " of " + board.leaves();
+    }
+
+    private String heading() {
+        return name() + ": " + format.text(board.board().length().value()) + " x "
                 + format.text(board.board().width().value()) + ", " + format.text(board.thickness())
-                + " thick once flat", "font-weight", "bold", "font-size", "12");
-        outline();
-        for (Rectangle offcut : board.offcuts()) {
-            box(offcut, "fill", "none", "stroke", "#000000", "stroke-width", "0.5", "stroke-dasharray", "3 2");
-            label(offcut, "offcut", format.figure(offcut.length()) + " x " + format.figure(offcut.width()));
-        }
-        for (BoardCut.OnBoard part : board.parts()) {
-            part(part);
-        }
-        for (Defect defect : board.board().defects()) {
-            defect(defect);
-        }
-        for (BoardCut.SawCut cut : board.cuts()) {
-            cut(cut);
-        }
-        foot(total);
-        svg.writeEndElement();
+                + (board.board().sheet() ? " thick" : " thick once flat");
     }
 
     private String description() {
@@ -107,158 +98,187 @@ public final class LayoutSvg {
                     .append(format.text(part.area().length()))
                     .append(" along by ")
                     .append(format.text(part.area().width()))
-                    .append(" across the grain, from ")
+                    .append(" across the grain, ")
                     .append(format.text(part.area().x()))
-                    .append(" of the left end and ")
+                    .append(" from the left end and ")
                     .append(format.text(part.area().y()))
-                    .append(" of the near edge. ");
+                    .append(" from the near edge. ");
+        }
+        for (BoardCut.SawCut cut : board.cuts()) {
+            text.append("Cut ")
+                    .append(cut.number())
+                    .append(cut.along() ? ", a rip, " : ", a crosscut, ")
+                    .append(format.text(cut.at()))
+                    .append(cut.along() ? " from the near edge. " : " from the left end. ");
         }
         return text.toString().strip();
     }
 
-    private void element(String name, String text) throws XMLStreamException {
-        svg.writeStartElement(name);
-        svg.writeCharacters(plain(text));
-        svg.writeEndElement();
+    private void box(Rectangle area, String... more) {
+        svg.rect(x(area.x()), y(area.y().plus(area.width())), drawn(area.length()), drawn(area.width()), more);
     }
 
-    /** Characters that XML cannot hold at all. */
-    private static String plain(String text) {
-        StringBuilder out = new StringBuilder();
-        text.codePoints().forEach(c -> out.appendCodePoint(c < 0x20 || (c >= 0xD800 && c <= 0xDFFF) ? ' ' : c));
-        return out.toString();
+    private void offcut(Rectangle offcut) {
+        box(offcut, "fill", "none", "stroke", INK, "stroke-width", "0.6", "stroke-dasharray", "4 2.5");
+        label(offcut, "offcut", size(offcut), "font-style", "italic");
     }
 
-    private void attributes(String... pairs) throws XMLStreamException {
-        for (int i = 0; i + 1 < pairs.length; i += 2) {
-            svg.writeAttribute(pairs[i], pairs[i + 1]);
-        }
+    private String size(Rectangle area) {
+        return format.figure(area.length()) + " x " + format.figure(area.width());
     }
 
-    private void rectangle(double x, double y, double w, double h, String... more) throws XMLStreamException {
-        svg.writeEmptyElement("rect");
-        attributes("x", number(x), "y", number(y), "width", number(w), "height", number(h));
-        attributes(more);
-    }
-
-    private void box(Rectangle area, String... more) throws XMLStreamException {
-        rectangle(
-                x(area.x()),
-                y(area.y().plus(area.width())),
-                area.length().toDoubleMm() * scale,
-                area.width().toDoubleMm() * scale,
-                more);
-    }
-
-    private void line(double x1, double y1, double x2, double y2, String... more) throws XMLStreamException {
-        svg.writeEmptyElement("line");
-        attributes("x1", number(x1), "y1", number(y1), "x2", number(x2), "y2", number(y2), "stroke", "#000000");
-        attributes(more);
-    }
-
-    private void text(double x, double y, String anchor, String words, String... more) throws XMLStreamException {
-        svg.writeStartElement("text");
-        attributes("x", number(x), "y", number(y), "text-anchor", anchor);
-        attributes(more);
-        svg.writeCharacters(plain(words));
-        svg.writeEndElement();
-    }
-
-    private void hatch() throws XMLStreamException {
-        svg.writeStartElement("defs");
-        svg.writeStartElement("pattern");
-        attributes("id", "flaw", "width", "4", "height", "4", "patternUnits", "userSpaceOnUse");
-        svg.writeEmptyElement("path");
-        attributes("d", "M0 4 L4 0", "stroke", "#000000", "stroke-width", "0.8");
-        svg.writeEndElement();
-        svg.writeEndElement();
-    }
-
-    private void outline() throws XMLStreamException {
-        rectangle(MARGIN, HEAD + MARGIN, 900, height, "fill", "#f4ead6", "stroke", "#000000", "stroke-width", "1.4");
-    }
-
-    private void part(BoardCut.OnBoard part) throws XMLStreamException {
+    private void part(BoardCut.OnBoard part) {
         Rectangle area = part.area();
-        box(area, "fill", "#ffffff", "stroke", "#000000", "stroke-width", "1");
-        label(area, part.part(), format.figure(area.length()) + " x " + format.figure(area.width()));
-        double left = x(area.x());
-        double middle = left + area.length().toDoubleMm() * scale / 2;
-        double below = y(area.y()) - 5;
-        double reach = Math.min(24, area.length().toDoubleMm() * scale / 3);
-        line(middle - reach, below, middle + reach, below, "stroke-width", "0.6");
-        svg.writeEmptyElement("path");
-        attributes("d", "M" + number(middle + reach) + " " + number(below) + " l-5 -2 v4 z", "fill", "#000000");
+        box(area, "fill", "#ffffff", "stroke", INK, "stroke-width", "1");
+        label(area, part.part(), size(area), "font-weight", "bold");
+        double middle = x(area.x()) + drawn(area.length()) / 2;
+        double below = y(area.y()) - Math.min(6, drawn(area.width()) / 6);
+        double reach = Math.min(24, drawn(area.length()) / 3);
+        svg.line(middle - reach, below, middle + reach, below, "stroke-width", "0.7");
+        svg.path("M" + Svg.number(middle + reach) + " " + Svg.number(below) + " l-5 -2 v4 z", "fill", INK);
+        svg.path("M" + Svg.number(middle - reach) + " " + Svg.number(below) + " l5 -2 v4 z", "fill", INK);
     }
 
-    private void label(Rectangle area, String name, String size) throws XMLStreamException {
-        double wide = area.length().toDoubleMm() * scale;
-        double high = area.width().toDoubleMm() * scale;
+    /** Name and size in two lines, in one, turned, or as small as can still be read. */
+    private void label(Rectangle area, String name, String size, String... look) {
+        double wide = drawn(area.length());
+        double high = drawn(area.width());
         double cx = x(area.x()) + wide / 2;
         double cy = y(area.y()) - high / 2;
-        String both = name + "  " + size;
-        double one = Math.min(TEXT, Math.min(high - 2, 1.7 * (wide - 4) / Math.max(1, both.length())));
-        if (high >= 34) {
-            double fits = Math.min(TEXT + 1, 1.7 * (wide - 4) / Math.max(name.length(), size.length()));
-            text(cx, cy - 3, "middle", name, "font-weight", "bold", "font-size", number(fits));
-            text(cx, cy + 9, "middle", size, "font-size", number(Math.min(TEXT, fits)));
-        } else if (one >= 3) {
-            text(cx, cy + one / 3, "middle", both, "font-size", number(one));
+        if (high > 2 * wide) {
+            turned(cx, cy, high, wide, name + "  " + size, look);
+        } else if (high >= 34) {
+            double top = Svg.fitting(name, wide, TEXT + 1);
+            svg.text(cx, cy - 3, "middle", name, with(look, "font-size", Svg.number(top)));
+            svg.text(cx, cy + 9, "middle", size, "font-size", Svg.number(Svg.fitting(size, wide, TEXT)));
+        } else {
+            String both = name + "  " + size;
+            double one = Math.min(high - 2, Svg.fitting(both, wide, TEXT));
+            if (one >= 3) {
+                svg.text(cx, cy + one / 3, "middle", both, with(look, "font-size", Svg.number(one)));
+            }
         }
     }
 
-    private void defect(Defect defect) throws XMLStreamException {
-        String[] look = {"fill", "url(#flaw)", "stroke", "#000000", "stroke-width", "0.8"};
+    private void turned(double cx, double cy, double along, double across, String text, String... look) {
+        double font = Math.min(across - 2, Svg.fitting(text, along, TEXT));
+        if (font >= 3) {
+            String turn = "rotate(-90 " + Svg.number(cx) + " " + Svg.number(cy) + ")";
+            svg.text(cx, cy + font / 3, "middle", text, with(look, "font-size", Svg.number(font), "transform", turn));
+        }
+    }
+
+    private static String[] with(String[] look, String... more) {
+        String[] all = new String[look.length + more.length];
+        System.arraycopy(look, 0, all, 0, look.length);
+        System.arraycopy(more, 0, all, look.length, more.length);
+        return all;
+    }
+
+    /** The kerf to scale, and never thinner than a line. */
+    private void kerf(BoardCut.SawCut cut) {
+        Rectangle piece = cut.piece();
+        double thick = Math.max(0.9, drawn(cut.kerf()));
+        String[] look = {"fill", "#6b6b6b"};
+        if (cut.along()) {
+            svg.rect(x(piece.x()), y(cut.at()) - thick, drawn(piece.length()), thick, look);
+        } else {
+            svg.rect(x(cut.at()), y(piece.y().plus(piece.width())), thick, drawn(piece.width()), look);
+        }
+    }
+
+    private void strip(Strip strip) {
+        box(strip.area(), "fill", "none", "stroke", INK, "stroke-width", "2.2");
+        svg.text(x(strip.area().x()) + 4, y(strip.area().y()) - 4, "start",
+                "strip " + strip.number(), "font-size", Svg.number(SMALL));
+    }
+
+    private void defect(Defect defect) {
+        String[] look = {"fill", HATCHED, "stroke", INK, "stroke-width", "0.8"};
         switch (defect) {
             case Defect.Disc disc -> {
-                svg.writeEmptyElement("circle");
-                attributes(
-                        "cx",
-                        number(x(disc.x())),
-                        "cy",
-                        number(y(disc.y())),
-                        "r",
-                        number(disc.radius().toDoubleMm() * scale));
-                attributes(look);
-                double up = y(disc.y()) - disc.radius().toDoubleMm() * scale - 2;
-                text(x(disc.x()), up, "middle", disc.kind(), "font-size", "7");
+                double radius = drawn(disc.radius());
+                svg.circle(x(disc.x()), y(disc.y()), radius, look);
+                boolean atTop = y(disc.y()) - radius - 10 < HEAD + MARGIN;
+                flaw(disc.kind(), x(disc.x()), y(disc.y()) + (atTop ? radius + 8 : -radius - 3), "middle");
             }
-            case Defect.Line split -> {
-                line(x(split.x1()), y(split.y1()), x(split.x2()), y(split.y2()), "stroke-width", "2.4",
-                        "stroke-dasharray", "5 2");
-                text(x(split.x2()) + 3, y(split.y2()) + 3, "start", split.kind(), "font-size", "7");
+            case Defect.Line line -> {
+                svg.line(x(line.x1()), y(line.y1()), x(line.x2()), y(line.y2()), "stroke-width",
+                        Svg.number(Math.max(2.2, drawn(line.width()))), "stroke-dasharray", "5 2");
+                boolean leftward = x(line.x2()) > MARGIN + WIDE - 40;
+                flaw(line.kind(), x(line.x2()) + (leftward ? -4 : 4), y(line.y2()) + 3, leftward ? "end" : "start");
             }
-            case Defect.Patch patch -> box(
-                    new Rectangle(patch.x(), patch.y(), patch.length(), patch.width()), look);
+            case Defect.Patch patch -> {
+                Rectangle area = new Rectangle(patch.x(), patch.y(), patch.length(), patch.width());
+                box(area, look);
+                flaw(patch.kind(), x(patch.x()) + drawn(patch.length()) / 2, y(patch.y()) - drawn(patch.width()) / 2,
+                        "middle");
+            }
         }
     }
 
-    private void cut(BoardCut.SawCut cut) throws XMLStreamException {
-        Rectangle piece = cut.piece();
-        double x1 = cut.along() ? x(piece.x()) : x(cut.at());
-        double x2 = cut.along() ? x(piece.x().plus(piece.length())) : x1;
-        double y1 = cut.along() ? y(cut.at()) : y(piece.y());
-        double y2 = cut.along() ? y1 : y(piece.y().plus(piece.width()));
-        line(x1, y1, x2, y2, "stroke-width", "0.7", "stroke-dasharray", "8 2 1.5 2");
-        double mx = cut.along() ? x1 + 7 : x1;
-        double my = cut.along() ? y1 : y2 + 7;
-        svg.writeEmptyElement("circle");
-        attributes("cx", number(mx), "cy", number(my), "r", "5", "fill", "#000000");
-        text(mx, my + 2.4, "middle", String.valueOf(cut.number()), "fill", "#ffffff", "font-size", "6.5");
+    private void flaw(String kind, double x, double y, String anchor) {
+        svg.text(x, y, anchor, kind, "font-size", Svg.number(SMALL), "stroke", "#ffffff", "stroke-width", "2",
+                "paint-order", "stroke");
     }
 
-    private void foot(double total) throws XMLStreamException {
-        double y = total - 20;
-        double bar = 100 * scale;
-        line(MARGIN, y, MARGIN + bar, y, "stroke-width", "1.5");
-        line(MARGIN, y - 3, MARGIN, y + 3);
-        line(MARGIN + bar, y - 3, MARGIN + bar, y + 3);
-        text(MARGIN, y + 12, "start", format.text(Length.ofMm(100)));
-        text(
-                MARGIN + bar + 14,
-                y + 3,
-                "start",
-                "sizes are rough; arrows show the grain; numbers in black count the cuts; flaws are hatched; dashed is"
-                        + " an offcut; left end and near edge are the datum");
+    /** The number of a cut where the saw enters; numbers that would lie on each other move along the cut. */
+    private void badge(BoardCut.SawCut cut) {
+        Rectangle piece = cut.piece();
+        double mx = cut.along() ? x(piece.x()) + BADGE + 2 : x(cut.at()) + drawn(cut.kerf()) / 2;
+        double my = cut.along()
+                ? y(cut.at()) - drawn(cut.kerf()) / 2
+                : y(piece.y().plus(piece.width())) + (wholeWidth(piece) ? -BADGE - 1 : BADGE + 1);
+        while (taken(mx, my)) {
+            mx += cut.along() ? BADGE : 0;
+            my += cut.along() ? 0 : BADGE;
+        }
+        badges.add(new double[]{mx, my});
+        svg.circle(mx, my, BADGE, "fill", INK);
+        svg.text(mx, my + 2.5, "middle", String.valueOf(cut.number()), "fill", "#ffffff", "font-size",
+                cut.number() > 99 ? "5" : "7");
+    }
+
+    private boolean wholeWidth(Rectangle piece) {
+        return piece.width().compareTo(board.board().width().value()) == 0;
+    }
+
+    private boolean taken(double x, double y) {
+        return badges.stream().anyMatch(b -> Math.hypot(b[0] - x, b[1] - y) < 2 * BADGE);
+    }
+
+    /** How far each crosscut through the near edge is from the left end, where there is room to say it. */
+    private void stations() {
+        double last = 0;
+        List<BoardCut.SawCut> across = board.cuts().stream()
+                .filter(c -> !c.along() && c.piece().y().isZero())
+                .sorted((a, b) -> a.at().compareTo(b.at()))
+                .toList();
+        for (BoardCut.SawCut cut : across) {
+            String figure = format.figure(cut.at());
+            double half = figure.length() * SMALL * 0.3;
+            if (x(cut.at()) - half > last + 3) {
+                svg.line(x(cut.at()), y(Length.ZERO), x(cut.at()), y(Length.ZERO) + 4, "stroke-width", "0.6");
+                svg.text(x(cut.at()), y(Length.ZERO) + 12, "middle", figure, "font-size", Svg.number(SMALL));
+                last = x(cut.at()) + half;
+            }
+        }
+    }
+
+    private void foot() {
+        double y = HEAD + height + 2 * MARGIN + 12;
+        Length bar = format.unit().equals("in") ? Length.INCH.times(4) : Length.ofMm(100);
+        double end = MARGIN + drawn(bar);
+        svg.line(MARGIN, y, end, y, "stroke-width", "1.5");
+        svg.line(MARGIN, y - 3, MARGIN, y + 3);
+        svg.line(end, y - 3, end, y + 3);
+        svg.text(MARGIN, y + 12, "start", format.text(bar), "font-size", Svg.number(SMALL));
+        double x = Math.max(end, MARGIN + 40) + 14;
+        svg.text(x, y - 1, "start",
+                "Sizes are rough. Arrows lie along the grain. Figures below the board count from its"
+                        + " left end.",
+                "font-size", "9");
+        svg.text(x, y + 11, "start", "Grey: saw kerf, with the number of the cut. Hatched: flaw. Dashed: offcut. Heavy"
+                + " line: strip, cut apart after its grooves.", "font-size", "9");
     }
 }

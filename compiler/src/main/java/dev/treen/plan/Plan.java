@@ -4,6 +4,7 @@ import dev.treen.cutting.Cutting;
 import dev.treen.finding.Finding;
 import dev.treen.joinery.Joined;
 import dev.treen.order.BuildOrder;
+import dev.treen.quantity.LengthFormat;
 import java.util.List;
 
 /** All that Treen worked out for a project, as one value; every writer reads this and nothing else. */
@@ -16,5 +17,10 @@ public record Plan(Joined joined, Cutting cutting, BuildOrder order, List<Findin
     /** The project's title. */
     public String title() {
         return joined.project().settings().title();
+    }
+
+    /** How the project wants lengths written. */
+    public LengthFormat format() {
+        return joined.project().settings().format();
     }
 }

@@ -2,27 +2,40 @@ package dev.treen.plan;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import dev.treen.cutting.Areas;
 import dev.treen.cutting.BoardCut;
+import dev.treen.cutting.Cutting;
 import dev.treen.cutting.Rectangle;
+import dev.treen.cutting.Strip;
 import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.Related;
 import dev.treen.finding.Remedy;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Work;
+import dev.treen.order.BuildOrder;
+import dev.treen.order.Minutes;
+import dev.treen.order.Operation;
 import dev.treen.order.Step;
+import dev.treen.order.Wait;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.Size;
 import dev.treen.source.Span;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 import java.util.TreeMap;
 
 /**
- * The plan as JSON. Lengths are numbers in millimetres, places count from 1; {@code version} goes up whenever a reader
- * would have to change.
+ * The plan as JSON. Lengths are numbers in millimetres, places in files count from 1; the schemas are
+ * {@code plan-schema.json} and {@code findings-schema.json} beside this class, and {@code version} goes up whenever a
+ * reader would have to change.
  */
 public final class PlanJson {
     /** The version of the form. */
@@ -41,7 +54,9 @@ public final class PlanJson {
     private static String written(Body body) {
         StringWriter out = new StringWriter();
         try (JsonGenerator generator = new JsonFactory().createGenerator(out)) {
-            generator.useDefaultPrettyPrinter();
+            // The library's own line ends would be those of the machine.
+            generator.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
+            generator.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
             body.write(new PlanJson(generator));
         } catch (IOException impossible) {
             throw new UncheckedIOException("writing to memory cannot fail", impossible);
@@ -69,6 +84,32 @@ public final class PlanJson {
         json.writeNumberField("version", VERSION);
         json.writeStringField("title", plan.title());
         json.writeStringField("lengths", "mm");
+        cutList(CutList.of(plan));
+        parts(plan);
+        layout(plan.cutting());
+        order(plan.order());
+        findings(plan.findings());
+        json.writeEndObject();
+    }
+
+    private void cutList(CutList list) throws IOException {
+        json.writeArrayFieldStart("cutList");
+        for (CutList.Row row : list.rows()) {
+            json.writeStartObject();
+            json.writeStringField("mark", row.mark());
+            texts("parts", row.parts());
+            size("finished", row.finished());
+            size("rough", row.rough());
+            json.writeStringField("species", row.species());
+            json.writeStringField("board", row.board());
+            json.writeBooleanField("toFit", row.toFit());
+            json.writeStringField("notes", row.notes());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void parts(Plan plan) throws IOException {
         json.writeArrayFieldStart("parts");
         for (FinishedPart part : plan.joined().parts()) {
             json.writeStartObject();
@@ -76,27 +117,22 @@ public final class PlanJson {
             size("seen", part.part().seen());
             size("finished", part.finished());
             size("rough", part.rough());
-            part.part().from().ifPresent(b -> text("board", b.name()));
             json.writeEndObject();
         }
         json.writeEndArray();
-        boards(plan);
-        steps(plan);
-        findings(plan.findings());
-        json.writeEndObject();
     }
 
-    private void text(String name, String value) {
-        try {
-            json.writeStringField(name, value);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException("writing to memory cannot fail", impossible);
+    private void texts(String name, List<String> texts) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (String text : texts) {
+            json.writeString(text);
         }
+        json.writeEndArray();
     }
 
     private void length(String name, Length length) throws IOException {
         json.writeNumberField(name,
-                length.mm().bigDecimalValue(3, java.math.RoundingMode.HALF_UP).stripTrailingZeros());
+                length.mm().bigDecimalValue(3, RoundingMode.HALF_UP).stripTrailingZeros());
     }
 
     private void size(String name, Size size) throws IOException {
@@ -114,79 +150,143 @@ public final class PlanJson {
         length("width", area.width());
     }
 
-    private void boards(Plan plan) throws IOException {
+    private void layout(Cutting cutting) throws IOException {
         json.writeObjectFieldStart("layout");
-        json.writeBooleanField("proved", plan.cutting().proved());
-        json.writeNumberField("gap", Math.round(plan.cutting().gap() * 1e4) / 1e4);
-        json.writeNumberField("yieldPercent", Math.round(plan.cutting().yieldPercent() * 10) / 10.0);
+        json.writeBooleanField("proved", cutting.proved());
+        number("gap", cutting.gap(), 4);
+        json.writeStringField("bound", cutting.bound());
+        json.writeObjectFieldStart("percent");
+        Areas areas = cutting.areas();
+        number("finished", areas.yieldPercent(), 1);
+        number("allowances", areas.percent(areas.allowances()), 1);
+        number("kerf", areas.percent(areas.kerf()), 1);
+        number("offcuts", areas.percent(areas.offcuts()), 1);
+        number("waste", areas.percent(areas.waste()), 1);
+        json.writeEndObject();
         json.writeArrayFieldStart("boards");
-        for (BoardCut board : plan.cutting().boards()) {
+        for (BoardCut board : cutting.boards()) {
+            board(board);
+        }
+        json.writeEndArray();
+        texts("untouched", cutting.untouched());
+        texts("unplaced", cutting.unplaced());
+        json.writeEndObject();
+    }
+
+    private void board(BoardCut board) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("board", board.board().name());
+        json.writeNumberField("leaf", board.leaf());
+        json.writeNumberField("leaves", board.leaves());
+        length("length", board.board().length().value());
+        length("width", board.board().width().value());
+        length("thickness", board.thickness());
+        json.writeArrayFieldStart("parts");
+        for (BoardCut.OnBoard part : board.parts()) {
             json.writeStartObject();
-            json.writeStringField("board", board.board().name());
-            json.writeNumberField("leaf", board.leaf());
-            json.writeNumberField("leaves", board.leaves());
-            length("thickness", board.thickness());
-            json.writeArrayFieldStart("parts");
-            for (BoardCut.OnBoard part : board.parts()) {
-                json.writeStartObject();
-                json.writeStringField("part", part.part());
-                area(part.area());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeArrayFieldStart("cuts");
-            for (BoardCut.SawCut cut : board.cuts()) {
-                json.writeStartObject();
-                json.writeNumberField("number", cut.number());
-                json.writeStringField("way", cut.along() ? "along" : "across");
-                length("at", cut.at());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeArrayFieldStart("offcuts");
-            for (Rectangle offcut : board.offcuts()) {
-                json.writeStartObject();
-                area(offcut);
-                json.writeEndObject();
-            }
-            json.writeEndArray();
+            json.writeStringField("part", part.part());
+            area(part.area());
             json.writeEndObject();
         }
         json.writeEndArray();
-        json.writeArrayFieldStart("unplaced");
-        for (String part : plan.cutting().unplaced()) {
-            json.writeString(part);
+        json.writeArrayFieldStart("strips");
+        for (Strip strip : board.strips()) {
+            json.writeStartObject();
+            json.writeNumberField("number", strip.number());
+            texts("parts", strip.parts());
+            area(strip.area());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("cuts");
+        for (BoardCut.SawCut cut : board.cuts()) {
+            json.writeStartObject();
+            json.writeNumberField("number", cut.number());
+            json.writeStringField("way", cut.along() ? "along" : "across");
+            length("at", cut.at());
+            length("kerf", cut.kerf());
+            if (cut.strip() != BoardCut.SawCut.NO_STRIP) {
+                json.writeNumberField("strip", cut.strip());
+            }
+            json.writeObjectFieldStart("through");
+            area(cut.piece());
+            json.writeEndObject();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("offcuts");
+        for (Rectangle offcut : board.offcuts()) {
+            json.writeStartObject();
+            area(offcut);
+            json.writeEndObject();
         }
         json.writeEndArray();
         json.writeEndObject();
     }
 
-    private void steps(Plan plan) throws IOException {
+    private void order(BuildOrder order) throws IOException {
+        json.writeObjectFieldStart("order");
+        json.writeNumberField("settings", order.settings());
+        json.writeNumberField("separately", order.separately());
+        json.writeBooleanField("fewest", order.fewest());
+        range("minutes", order.minutes().least(), order.minutes().most());
+        range("waitingHours", order.waiting().leastHours(), order.waiting().mostHours());
+        texts("cautions", order.cautions());
         json.writeArrayFieldStart("steps");
-        for (Step step : plan.order().steps()) {
+        for (Step step : order.steps()) {
+            step(step);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void step(Step step) throws IOException {
+        Operation operation = step.operation();
+        json.writeStartObject();
+        json.writeNumberField("number", step.number());
+        json.writeStringField("phase", operation.phase().name().toLowerCase(Locale.ROOT));
+        json.writeStringField("action", operation.action());
+        texts("parts", operation.parts());
+        texts("with", operation.with());
+        json.writeStringField("tool", operation.tool());
+        json.writeArrayFieldStart("settings");
+        for (Work.GaugeSetting setting : operation.settings()) {
             json.writeStartObject();
-            json.writeNumberField("number", step.number());
-            json.writeStringField("action", step.action());
-            json.writeArrayFieldStart("parts");
-            for (String part : step.parts()) {
-                json.writeString(part);
-            }
-            json.writeEndArray();
-            json.writeStringField("tool", step.tool());
-            json.writeArrayFieldStart("settings");
-            for (Work.GaugeSetting setting : step.settings()) {
-                json.writeStartObject();
-                json.writeStringField("name", setting.name());
-                length("value", setting.value());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeStringField("check", step.check());
-            json.writeStringField("caution", step.caution());
-            json.writeStringField("because", step.because());
+            json.writeStringField("name", setting.name());
+            length("value", setting.value());
             json.writeEndObject();
         }
         json.writeEndArray();
+        json.writeStringField("from", operation.from());
+        json.writeStringField("check", operation.check());
+        json.writeStringField("caution", operation.caution());
+        if (operation.minutes().isPresent()) {
+            Minutes minutes = operation.minutes().get();
+            range("minutes", minutes.least(), minutes.most());
+        }
+        if (operation.pause().isPresent()) {
+            Wait wait = operation.pause().get();
+            range("waitHours", wait.leastHours(), wait.mostHours());
+            json.writeStringField("waitFor", wait.words());
+        }
+        json.writeStringField("because", step.because());
+        json.writeArrayFieldStart("after");
+        for (int number : step.after()) {
+            json.writeNumber(number);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void range(String name, int least, int most) throws IOException {
+        json.writeObjectFieldStart(name);
+        json.writeNumberField("least", least);
+        json.writeNumberField("most", most);
+        json.writeEndObject();
+    }
+
+    private void number(String name, double value, int places) throws IOException {
+        json.writeNumberField(name, BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP));
     }
 
     private void findings(List<Finding> findings) throws IOException {
@@ -197,6 +297,7 @@ public final class PlanJson {
             json.writeStringField("severity", finding.severity().word());
             json.writeStringField("headline", finding.headline());
             place(finding.at());
+            json.writeStringField("label", finding.label());
             json.writeStringField("found", finding.found());
             json.writeStringField("because", finding.because());
             json.writeArrayFieldStart("related");
@@ -212,9 +313,10 @@ public final class PlanJson {
                 remedy(remedy);
             }
             json.writeEndArray();
+            texts("about", finding.subjects());
             json.writeObjectFieldStart("numbers");
             for (var number : new TreeMap<>(finding.numbers()).entrySet()) {
-                json.writeNumberField(number.getKey(), Math.round(number.getValue() * 1e4) / 1e4);
+                number(number.getKey(), number.getValue(), 4);
             }
             json.writeEndObject();
             json.writeEndObject();

@@ -1,18 +1,22 @@
 package dev.treen.plan;
 
+import dev.treen.cutting.Areas;
 import dev.treen.cutting.BoardCut;
+import dev.treen.cutting.Cutting;
 import dev.treen.cutting.Rectangle;
-import dev.treen.joinery.FinishedPart;
-import dev.treen.joinery.Work;
+import dev.treen.cutting.Strip;
+import dev.treen.order.Operation;
 import dev.treen.order.Step;
 import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.LengthFormat;
+import dev.treen.quantity.Size;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The plan for the terminal: cut list, layout and order in aligned text of at most a hundred columns. */
 public final class PlanText {
     private static final int WIDEST = 96;
+    private static final int NAMES = 26;
 
     private final Plan plan;
     private final LengthFormat format;
@@ -20,7 +24,7 @@ public final class PlanText {
 
     private PlanText(Plan plan) {
         this.plan = plan;
-        this.format = plan.joined().project().settings().format();
+        this.format = plan.format();
     }
 
     /** The plan as text. */
@@ -29,7 +33,7 @@ public final class PlanText {
     }
 
     private String write() {
-        out.append(plan.title()).append("\n\n");
+        out.append(FindingText.visible(plan.title())).append("\n\n");
         cutList();
         layout();
         order();
@@ -40,97 +44,169 @@ public final class PlanText {
         out.append(text).append('\n').append("-".repeat(text.length())).append('\n');
     }
 
+    private void paragraph(String indent, String text) {
+        FindingText.wrapped(text, WIDEST - indent.length())
+                .forEach(line -> out.append(indent).append(line).append('\n'));
+    }
+
     private void cutList() {
         heading("Cut list (" + format.unit() + ")");
-        out.append("Length is along the grain. Finished sizes include the joints; rough sizes the allowances.\n\n");
-        Columns columns = new Columns("lrrrrrrrrl");
-        columns.row("part", "finished", "x", "", "x", "", "rough", "x", "", "board");
-        for (FinishedPart part : plan.joined().parts()) {
+        paragraph("", "Length is along the grain. Finished sizes include the joints; rough sizes the allowances."
+                + " What is marked * is made to fit: its size is only planned.");
+        out.append('\n');
+        CutList list = CutList.of(plan);
+        Columns columns = new Columns("llrrlrlrlrlrlrl");
+        columns.row("", "part", "", "finished", "", "", "", "", "", "rough", "", "", "", "", "board");
+        for (CutList.Row row : list.rows()) {
+            List<String> names = new ArrayList<>(
+                    FindingText.wrapped(String.join(", ", row.parts()) + (row.toFit() ? " *" : ""), NAMES));
+            Size finished = row.finished();
+            Size rough = row.rough();
             columns.row(
-                    part.part().name(),
-                    format.figure(part.length().value()),
+                    row.mark(),
+                    shortened(names.removeFirst(), NAMES),
+                    String.valueOf(row.parts().size()),
+                    format.figure(finished.length()),
                     "x",
-                    format.figure(part.width().value()),
+                    format.figure(finished.width()),
                     "x",
-                    format.figure(part.thickness().value()),
-                    format.figure(part.roughLength().value()),
+                    format.figure(finished.thickness()),
+                    "",
+                    format.figure(rough.length()),
                     "x",
-                    format.figure(part.roughWidth().value()),
-                    part.part().from().map(b -> b.name()).orElse("any"));
+                    format.figure(rough.width()),
+                    "x",
+                    format.figure(rough.thickness()),
+                    row.board().isEmpty() ? "any" : shortened(row.board(), NAMES));
+            names.forEach(more -> columns.row("", shortened(more, NAMES)));
+        }
+        columns.lines().forEach(line -> out.append(line).append('\n'));
+        out.append('\n');
+        totals(list);
+    }
+
+    private void totals(CutList list) {
+        Columns columns = new Columns("rlrlrlr");
+        for (CutList.Total total : list.totals()) {
+            columns.row(
+                    format.text(total.thickness()),
+                    "thick:",
+                    total.parts() + (total.parts() == 1 ? " part," : " parts,"),
+                    "rough",
+                    DecimalText.write(total.area(), 3) + " m2,",
+                    "or",
+                    DecimalText.write(total.boardFeet(), 2) + " board feet");
         }
         columns.lines().forEach(line -> out.append(line).append('\n'));
         out.append('\n');
     }
 
-    private void layout() {
-        heading("Layout");
-        if (plan.cutting().boards().isEmpty()) {
-            out.append("No boards are named, so there is none.\n\n");
-            return;
-        }
-        out.append("Places count from the left end and the near edge.\n\n");
-        for (BoardCut board : plan.cutting().boards()) {
-            out.append(board.name())
-                    .append(", ")
-                    .append(format.text(board.board().length().value()))
-                    .append(" x ")
-                    .append(format.text(board.board().width().value()))
-                    .append(", ")
-                    .append(format.text(board.thickness()))
-                    .append(" thick once flat\n");
-            Columns columns = new Columns("lrlrlrlr");
-            for (BoardCut.OnBoard part : board.parts()) {
-                Rectangle area = part.area();
-                columns.row(
-                        part.part(),
-                        format.figure(area.length()),
-                        "x",
-                        format.figure(area.width()),
-                        "at",
-                        format.figure(area.x()),
-                        ",",
-                        format.figure(area.y()));
-            }
-            columns.lines().forEach(line -> out.append(line).append('\n'));
-            for (Rectangle offcut : board.offcuts()) {
-                out.append("  offcut worth keeping: ")
-                        .append(format.text(offcut.length()))
-                        .append(" x ")
-                        .append(format.text(offcut.width()))
-                        .append('\n');
-            }
-            out.append('\n');
-        }
-        out.append(yieldLine(plan)).append("\n\n");
+    private static String shortened(String text, int width) {
+        String plain = FindingText.visible(text);
+        return plain.codePointCount(0, plain.length()) <= width
+                ? plain
+                : plain.substring(0, plain.offsetByCodePoints(0, width - 1)) + "…";
     }
 
-    /** What came of the boards, in one line. */
+    private void layout() {
+        Cutting cutting = plan.cutting();
+        heading("Layout");
+        if (cutting.boards().isEmpty()) {
+            out.append("There is none.\n\n");
+            return;
+        }
+        out.append("Rough sizes; places count from the left end and the near edge.\n\n");
+        cutting.boards().forEach(this::board);
+        cutting.untouched().forEach(leaf -> out.append("`").append(leaf).append("` stays whole.\n\n"));
+        paragraph("", yieldLine(plan));
+        out.append('\n');
+    }
+
+    private void board(BoardCut board) {
+        out.append(board.name())
+                .append(", ")
+                .append(format.text(board.board().length().value()))
+                .append(" x ")
+                .append(format.text(board.board().width().value()))
+                .append(", ")
+                .append(format.text(board.thickness()))
+                .append(board.board().sheet() ? " thick\n" : " thick once flat\n");
+        Columns columns = new Columns("lrlrlrlr");
+        for (BoardCut.OnBoard part : board.parts()) {
+            place(columns, shortened(part.part(), NAMES), part.area());
+        }
+        for (Strip strip : board.strips()) {
+            place(columns, "strip " + strip.number(), strip.area());
+        }
+        for (Rectangle offcut : board.offcuts()) {
+            place(columns, "offcut", offcut);
+        }
+        columns.lines().forEach(line -> out.append(line).append('\n'));
+        for (Strip strip : board.strips()) {
+            paragraph("  ", "strip " + strip.number() + " stays whole until its grooves are cut: "
+                    + String.join(", ", strip.parts()));
+        }
+        out.append('\n');
+    }
+
+    private void place(Columns columns, String name, Rectangle area) {
+        columns.row(
+                name,
+                format.figure(area.length()),
+                "x",
+                format.figure(area.width()),
+                "at",
+                format.figure(area.x()),
+                ",",
+                format.figure(area.y()));
+    }
+
+    /** What came of the boards, in two sentences. */
     static String yieldLine(Plan plan) {
-        String share = DecimalText.write(plan.cutting().yieldPercent(), 0) + " % of the boards cut becomes parts";
-        String how = plan.cutting().proved()
-                ? "; no layout takes less board"
-                : "; at most " + DecimalText.write(100 * plan.cutting().gap(), 0)
-                        + " % from the best possible (" + plan.cutting().bound() + ")";
-        return share + how + ".";
+        Cutting cutting = plan.cutting();
+        Areas areas = cutting.areas();
+        String how = cutting.proved()
+                ? "No layout takes less board."
+                : "The boards taken are at most " + DecimalText.write(100 * cutting.gap(), 0)
+                        + " % more than the least possible (by " + cutting.bound() + ").";
+        return "Of the boards and leaves cut, " + share(areas, areas.finished()) + " becomes finished parts; "
+                + share(areas, areas.allowances()) + " is planed and shot off them, "
+                + share(areas, areas.kerf()) + " is saw dust, " + share(areas, areas.offcuts())
+                + " is offcuts worth keeping, and " + share(areas, areas.waste()) + " is ends, flaws and slivers. "
+                + how;
+    }
+
+    private static String share(Areas areas, double area) {
+        return DecimalText.write(areas.percent(area), 0) + " %";
     }
 
     private void order() {
         heading("Order of work");
+        StepText.summary(plan.order()).forEach(line -> paragraph("", line));
+        out.append('\n');
         for (Step step : plan.order().steps()) {
+            Operation operation = step.operation();
             String number = step.number() + ". ";
-            List<String> lines = new ArrayList<>(FindingText.wrapped(step.action() + ": " + parts(step), WIDEST - 4));
+            List<String> lines = new ArrayList<>(FindingText.wrapped(
+                    operation.action() + ": " + FindingText.visible(StepText.parts(operation)), WIDEST - 4));
             out.append(" ".repeat(Math.max(0, 4 - number.length()))).append(number).append(lines.removeFirst());
             out.append('\n');
             lines.forEach(line -> out.append("    ").append(line).append('\n'));
-            line("tool", step.tool());
-            line("set", settings(step, format));
-            line("from", step.from());
-            line("check", step.check());
-            line("care", step.caution());
+            line("tool", operation.tool());
+            line("set", StepText.settings(operation, format));
+            line("from", operation.from());
+            line("check", operation.check());
+            line("care", operation.caution());
+            line("time", StepText.time(operation));
+            line("wait", StepText.pause(operation));
         }
         out.append('\n');
         heading("Cautions");
-        plan.order().cautions().forEach(caution -> out.append("  - ").append(caution).append('\n'));
+        for (String caution : plan.order().cautions()) {
+            List<String> lines = new ArrayList<>(FindingText.wrapped(caution, WIDEST - 4));
+            out.append("  - ").append(lines.removeFirst()).append('\n');
+            lines.forEach(line -> out.append("    ").append(line).append('\n'));
+        }
     }
 
     private void line(String word, String text) {
@@ -141,17 +217,5 @@ public final class PlanText {
                 indent = " ".repeat(indent.length());
             }
         }
-    }
-
-    static String parts(Step step) {
-        return String.join(", ", step.parts());
-    }
-
-    static String settings(Step step, LengthFormat format) {
-        List<String> all = new ArrayList<>();
-        for (Work.GaugeSetting each : step.settings()) {
-            all.add(each.name() + " " + format.text(each.value()));
-        }
-        return String.join(", ", all);
     }
 }

@@ -1,0 +1,126 @@
+package dev.treen.cutting;
+
+import static dev.treen.cutting.Units.length;
+import static dev.treen.cutting.Units.rectangle;
+
+import dev.treen.yield.BoardLayout;
+import dev.treen.yield.CutTree;
+import dev.treen.yield.CutTree.Cut;
+import dev.treen.yield.CutTree.Direction;
+import dev.treen.yield.CutTree.OffcutLeaf;
+import dev.treen.yield.CutTree.PieceLeaf;
+import dev.treen.yield.CutTree.WasteLeaf;
+import dev.treen.yield.Rect;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads a board's tree of cuts as the work at the bench: first what frees strips and parts, then what parts the strips. */
+final class Sawing {
+    /** Beyond this a board is crosscut before it is ripped, so that its crook is lost in pieces (Y-13; figure our own). */
+    private static final long LONGEST_STRIP = 1200L * Units.FINE;
+
+    private final long kerf;
+    private final List<BoardCut.OnBoard> parts = new ArrayList<>();
+    private final List<Rectangle> offcuts = new ArrayList<>();
+    private final List<BoardCut.SawCut> cuts = new ArrayList<>();
+    private final List<CutTree> strips = new ArrayList<>();
+
+    private Sawing(long kerf) {
+        this.kerf = kerf;
+    }
+
+    static BoardCut of(BoardLayout layout, Rack.Leaf leaf, long kerf) {
+        Sawing sawing = new Sawing(kerf);
+        sawing.free(RipOnce.of(layout.tree(), LONGEST_STRIP));
+        List<Strip> strips = new ArrayList<>();
+        for (CutTree each : sawing.strips) {
+            int number = strips.size() + 1;
+            int before = sawing.parts.size();
+            sawing.walk(each, number);
+            List<String> names = sawing.parts.subList(before, sawing.parts.size()).stream()
+                    .map(BoardCut.OnBoard::part)
+                    .toList();
+            strips.add(new Strip(number, rectangle(each.area()), names));
+        }
+        sawing.parts.sort(Comparator.comparing((BoardCut.OnBoard each) -> each.area().x())
+                .thenComparing(each -> each.area().y()));
+        return new BoardCut(
+                leaf.of().board(),
+                leaf.number(),
+                leaf.of().count(),
+                leaf.of().thickness(),
+                sawing.parts,
+                strips,
+                sawing.cuts,
+                sawing.offcuts);
+    }
+
+    /** Everything but strips, which are put aside. */
+    private void free(CutTree from) {
+        CutTree node = from;
+        while (node instanceof Cut cut && !strip(cut)) {
+            cut(cut, BoardCut.SawCut.NO_STRIP);
+            free(cut.first());
+            node = cut.second();
+        }
+        if (node instanceof Cut strip) {
+            strips.add(strip);
+        } else {
+            leaf(node);
+        }
+    }
+
+    private void walk(CutTree from, int strip) {
+        CutTree node = from;
+        while (node instanceof Cut cut) {
+            cut(cut, strip);
+            walk(cut.first(), strip);
+            node = cut.second();
+        }
+        leaf(node);
+    }
+
+    /** Where a saw only shaves an end or edge, it takes less than its kerf. */
+    private void cut(Cut cut, int strip) {
+        boolean along = cut.direction() == Direction.ALONG;
+        Rect area = cut.area();
+        long begin = along ? area.y() : area.x();
+        long end = begin + (along ? area.width() : area.length());
+        long from = Math.max(begin, cut.position());
+        long to = Math.min(end, cut.position() + kerf);
+        cuts.add(new BoardCut.SawCut(
+                cuts.size() + 1, along, length(from), length(to - from), rectangle(area), strip));
+    }
+
+    private void leaf(CutTree leaf) {
+        switch (leaf) {
+            case PieceLeaf part -> parts.add(new BoardCut.OnBoard(part.pieceId(), rectangle(part.area())));
+            case OffcutLeaf offcut -> offcuts.add(rectangle(offcut.area()));
+            case WasteLeaf _ -> {
+            }
+            case Cut _ -> throw new IllegalStateException("a cut is no leaf");
+        }
+    }
+
+    private static boolean strip(Cut cut) {
+        return cut.area().length() <= LONGEST_STRIP && crosscutParts(cut).filter(count -> count > 1).isPresent();
+    }
+
+    /** How many parts crosscuts alone take from it; nothing where it is ripped as well. */
+    private static Optional<Integer> crosscutParts(CutTree from) {
+        int count = 0;
+        CutTree node = from;
+        while (node instanceof Cut cut) {
+            Optional<Integer> first = cut.direction() == Direction.ACROSS ? crosscutParts(cut.first())
+                    : Optional.empty();
+            if (first.isEmpty()) {
+                return Optional.empty();
+            }
+            count += first.get();
+            node = cut.second();
+        }
+        return Optional.of(node instanceof PieceLeaf ? count + 1 : count);
+    }
+}

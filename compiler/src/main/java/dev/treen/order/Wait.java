@@ -1,0 +1,10 @@
+package dev.treen.order;
+
+/**
+ * A time in which nothing may be done to the parts.
+ *
+ * @param leastHours at least
+ * @param mostHours at most
+ * @param words what for, and what shortens or ends it
+ */
+public record Wait(int leastHours, int mostHours, String words) {}

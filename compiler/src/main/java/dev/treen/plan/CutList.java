@@ -1,0 +1,147 @@
+package dev.treen.plan;
+
+import dev.treen.joinery.FinishedPart;
+import dev.treen.model.Board;
+import dev.treen.order.Phase;
+import dev.treen.order.Step;
+import dev.treen.quantity.BoardMeasure;
+import dev.treen.quantity.Length;
+import dev.treen.quantity.Size;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * The cut list: parts of one size and wood in one row with a mark of their own (rules of the trade P-01).
+ *
+ * @param rows in the order of the project
+ * @param totals one a thickness, the thinnest first
+ */
+public record CutList(List<Row> rows, List<Total> totals) {
+    private static final int LETTERS = 26;
+
+    /** Keeps its own copies. */
+    public CutList {
+        rows = List.copyOf(rows);
+        totals = List.copyOf(totals);
+    }
+
+    /**
+     * Parts that are alike.
+     *
+     * @param mark A, B, … Z, AA, …
+     * @param parts their names
+     * @param finished with what their joints hide
+     * @param rough with allowances
+     * @param species empty where the project does not say
+     * @param board empty where any will do
+     * @param toFit made to what is measured: the size is only planned
+     * @param notes from the project
+     */
+    public record Row(
+            String mark,
+            List<String> parts,
+            Size finished,
+            Size rough,
+            String species,
+            String board,
+            boolean toFit,
+            String notes) {
+        /** Keeps its own copy. */
+        public Row {
+            parts = List.copyOf(parts);
+        }
+    }
+
+    /**
+     * All rough parts of one finished thickness.
+     *
+     * @param area of one face, in square metres
+     * @param cubicMetres of the rough parts
+     * @param boardFeet of the rough parts
+     */
+    public record Total(Length thickness, int parts, BigFraction area, BigFraction cubicMetres,
+            BigFraction boardFeet) {}
+
+    /** The cut list of {@code plan}. */
+    public static CutList of(Plan plan) {
+        Set<String> fitted = new HashSet<>();
+        for (Step step : plan.order().steps()) {
+            if (step.operation().phase() == Phase.FITTED) {
+                fitted.addAll(step.operation().parts());
+            }
+        }
+        Map<Row, List<String>> alike = new LinkedHashMap<>();
+        for (FinishedPart part : plan.joined().parts()) {
+            boolean toFit = fitted.contains(part.part().name());
+            alike.computeIfAbsent(nameless(part, toFit), r -> new ArrayList<>()).add(part.part().name());
+        }
+        List<Row> rows = new ArrayList<>();
+        alike.forEach((row, names) -> rows.add(new Row(
+                mark(rows.size()),
+                names,
+                row.finished(),
+                row.rough(),
+                row.species(),
+                row.board(),
+                row.toFit(),
+                row.notes())));
+        return new CutList(rows, totals(rows));
+    }
+
+    private static Row nameless(FinishedPart part, boolean toFit) {
+        return new Row(
+                "",
+                List.of(),
+                part.finished(),
+                part.rough(),
+                part.part().from().flatMap(Board::species).orElse("").replace('_', ' '),
+                part.part().from().map(Board::name).orElse(""),
+                toFit,
+                part.part().doc());
+    }
+
+    private static String mark(int index) {
+        StringBuilder mark = new StringBuilder();
+        for (int left = index; left >= 0; left = left / LETTERS - 1) {
+            mark.insert(0, (char) ('A' + left % LETTERS));
+        }
+        return mark.toString();
+    }
+
+    private static List<Total> totals(List<Row> rows) {
+        Map<Length, Total> totals = new TreeMap<>();
+        for (Row row : rows) {
+            int count = row.parts().size();
+            BigFraction area = row.rough()
+                    .length()
+                    .mm()
+                    .multiply(row.rough().width().mm())
+                    .multiply(count)
+                    .divide(1_000_000);
+            Length thickness = row.finished().thickness();
+            Total more = new Total(
+                    thickness,
+                    count,
+                    area,
+                    BoardMeasure.cubicMetres(row.rough()).multiply(count),
+                    BoardMeasure.boardFeet(row.rough()).multiply(count));
+            totals.merge(thickness, more, CutList::sum);
+        }
+        return List.copyOf(totals.values());
+    }
+
+    private static Total sum(Total a, Total b) {
+        return new Total(
+                a.thickness(),
+                a.parts() + b.parts(),
+                a.area().add(b.area()),
+                a.cubicMetres().add(b.cubicMetres()),
+                a.boardFeet().add(b.boardFeet()));
+    }
+}

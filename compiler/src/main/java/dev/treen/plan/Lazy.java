@@ -1,0 +1,23 @@
+package dev.treen.plan;
+
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** A value made once, when it is first asked for, by whichever thread asks first. */
+final class Lazy<T> {
+    private final Supplier<T> make;
+    private @Nullable T value;
+
+    Lazy(Supplier<T> make) {
+        this.make = make;
+    }
+
+    synchronized T get() {
+        T known = value;
+        if (known == null) {
+            known = make.get();
+            value = known;
+        }
+        return known;
+    }
+}
