@@ -1,6 +1,6 @@
 package dev.treen.cli;
 
-import java.io.Console;
+import dev.treen.finding.NearWords;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Properties;
@@ -60,20 +61,17 @@ public final class Main {
             }
             // Asked for by the launcher alone, so not in the help.
             case "--warm-up" -> WarmUp.run();
-            case "build", "check", "explain" -> guarded(name, arguments.subList(1, arguments.size()), streams);
+            case "build" -> guarded(new BuildCommand(), arguments.subList(1, arguments.size()), streams);
+            case "check" -> guarded(new CheckCommand(), arguments.subList(1, arguments.size()), streams);
+            case "explain" -> guarded(new ExplainCommand(), arguments.subList(1, arguments.size()), streams);
             default -> added(name, arguments.subList(1, arguments.size()), streams);
         };
     }
 
-    @SuppressWarnings("SystemConsoleNull") // the library's own annotation still says that it may be null
-    private static int guarded(String name, List<String> rest, Subcommand.Streams streams) {
-        // Colour is for a terminal, and not for those who asked to go without (no-color.org).
-        Console console = System.console();
-        boolean colour = console != null && console.isTerminal() && System.getenv("NO_COLOR") == null;
-        ProjectCommands commands = new ProjectCommands(streams, colour);
+    private static int guarded(Subcommand command, List<String> rest, Subcommand.Streams streams) {
         int[] exit = {FAULT};
         // Expressions may be deep: a stack of our own, which takes memory only as it is used.
-        Thread worker = new Thread(null, () -> exit[0] = run(commands, name, rest, streams), "treen", STACK);
+        Thread worker = new Thread(null, () -> exit[0] = run(command, rest, streams), "treen", STACK);
         worker.start();
         try {
             worker.join();
@@ -83,15 +81,11 @@ public final class Main {
         return exit[0];
     }
 
-    private static int run(
-            ProjectCommands commands, String name, List<String> rest, Subcommand.Streams streams) {
+    /** Runs {@code command} so that whatever goes wrong in Treen itself ends in an apology, never in a trace. */
+    static int run(Subcommand command, List<String> rest, Subcommand.Streams streams) {
         try {
-            return switch (name) {
-                case "build" -> commands.build(rest);
-                case "check" -> commands.check(rest);
-                default -> commands.explain(rest);
-            };
-        } catch (RuntimeException | StackOverflowError fault) {
+            return command.run(rest, streams);
+        } catch (RuntimeException | Error fault) {
             return apologise(fault, streams);
         }
     }
@@ -112,12 +106,16 @@ public final class Main {
     }
 
     private static int added(String name, List<String> rest, Subcommand.Streams streams) {
+        List<String> known = new ArrayList<>(List.of("build", "check", "explain", "--help", "--version"));
         for (Subcommand each : ServiceLoader.load(Subcommand.class)) {
             if (each.name().equals(name)) {
                 return each.run(rest, streams);
             }
+            known.add(each.name());
         }
-        return wrongUse((name.startsWith("-") ? "unknown option " : "unknown command ") + name, streams);
+        List<String> near = NearWords.of(name, known);
+        return wrongUse((name.startsWith("-") ? "unknown option " : "unknown command ") + name
+                + (near.isEmpty() ? "" : "; near is " + near.getFirst()), streams);
     }
 
     private static int wrongUse(String what, Subcommand.Streams streams) {
@@ -135,9 +133,9 @@ public final class Main {
                        treen --help
                 """);
         out.println("commands:");
-        out.println("  build      check a project, and write its cut list, layouts and order of work");
-        out.println("  check      say what is wrong with a project");
-        out.println("  explain    say how a number came about, or what a finding's code means");
+        for (Subcommand each : List.of(new BuildCommand(), new CheckCommand(), new ExplainCommand())) {
+            out.printf("  %-10s %s%n", each.name(), each.summary());
+        }
         for (Subcommand each : ServiceLoader.load(Subcommand.class)) {
             out.printf("  %-10s %s%n", each.name(), each.summary());
         }

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
@@ -32,7 +34,9 @@ final class OutputFolder {
             }
             List<String> mine = made();
             for (String name : files.keySet()) {
-                if (Files.exists(folder.resolve(name)) && !mine.contains(name)) {
+                Path there = folder.resolve(name);
+                boolean ours = mine.contains(name) && Files.isRegularFile(there, LinkOption.NOFOLLOW_LINKS);
+                if (Files.exists(there, LinkOption.NOFOLLOW_LINKS) && !ours) {
                     return Optional.of("`" + folder.resolve(name) + "` is there already and was not made by Treen;"
                             + " move it, or choose another folder with -o");
                 }
@@ -63,7 +67,7 @@ final class OutputFolder {
                 move(temporary.resolve(name), folder.resolve(name));
             }
             for (String old : before) {
-                if (!files.containsKey(old) && !old.contains("/") && !old.contains("\\")) {
+                if (!files.containsKey(old) && plain(old)) {
                     Files.deleteIfExists(folder.resolve(old));
                 }
             }
@@ -73,6 +77,17 @@ final class OutputFolder {
             }
             Files.deleteIfExists(temporary.resolve(LIST));
             Files.deleteIfExists(temporary);
+        }
+    }
+
+    /** A list that somebody has tampered with must not lead outside the folder. */
+    private boolean plain(String name) {
+        try {
+            return Path.of(name).getNameCount() == 1
+                    && !Path.of(name).isAbsolute()
+                    && Files.isRegularFile(folder.resolve(name), LinkOption.NOFOLLOW_LINKS);
+        } catch (InvalidPathException impossible) {
+            return false;
         }
     }
 

@@ -1,0 +1,126 @@
+package dev.treen.cli;
+
+import dev.treen.cutting.BoardCut;
+import dev.treen.finding.Finding;
+import dev.treen.plan.Compilation;
+import dev.treen.plan.CutListCsv;
+import dev.treen.plan.LayoutSvg;
+import dev.treen.plan.OrderMarkdown;
+import dev.treen.plan.Plan;
+import dev.treen.plan.PlanJson;
+import dev.treen.plan.PlanText;
+import dev.treen.source.SourceFile;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** {@code treen build}: prints the plan, and writes its files whole or not at all. */
+final class BuildCommand implements Subcommand {
+    private static final String USAGE = "treen build FILE [-o FOLDER]";
+
+    @Override
+    public String name() {
+        return "build";
+    }
+
+    @Override
+    public String summary() {
+        return "check a project, and write its cut list, layouts and order of work";
+    }
+
+    @Override
+    public int run(List<String> given, Streams streams) {
+        Arguments arguments = Arguments.read(given, Set.of("-o"));
+        if (arguments.help()) {
+            streams.out().println("usage: " + USAGE);
+            streams.out().println("Writes into FOLDER, or into NAME-plan beside the project.");
+            return 0;
+        }
+        if (arguments.wrong().isPresent()) {
+            return Terminal.wrongUse(streams, arguments.wrong().get(), USAGE);
+        }
+        if (arguments.names().size() != 1) {
+            return Terminal.wrongUse(streams, "build wants one project file", USAGE);
+        }
+        String name = arguments.names().getFirst();
+        Path into;
+        try {
+            into = arguments.option("-o").map(Path::of).orElseGet(() -> beside(name));
+        } catch (InvalidPathException impossible) {
+            return Terminal.wrongUse(streams, "no folder can have that name", USAGE);
+        }
+        return switch (ProjectFiles.read(name)) {
+            case ProjectFiles.Read.Found(SourceFile file) ->
+                build(Compilation.of(file, new ProjectFiles()), into, streams);
+            case ProjectFiles.Read.Refused(String why) ->
+                nothing(List.of(CommandFindings.of(CommandFindings.NOT_READ, name, why)), streams);
+        };
+    }
+
+    private static int build(Compilation compilation, Path into, Streams streams) {
+        List<Finding> early = compilation.checked().findings();
+        if (Compilation.hasErrors(early)) {
+            return nothing(compilation.findings(), streams);
+        }
+        Plan plan = compilation.plan();
+        if (Compilation.hasErrors(plan.findings())) {
+            return nothing(plan.findings(), streams);
+        }
+        Map<String, String> files = files(plan);
+        Optional<String> refused = new OutputFolder(into).write(files);
+        if (refused.isPresent()) {
+            Finding finding = CommandFindings.of(CommandFindings.NOT_WRITTEN, into.toString(), refused.get());
+            return nothing(List.of(finding), streams);
+        }
+        if (!plan.findings().isEmpty()) {
+            streams.err().print(Terminal.text(plan.findings()));
+        }
+        streams.out().print(PlanText.of(plan));
+        streams.out().println();
+        streams.out().println("Written to " + into + ": " + String.join(", ", files.keySet()));
+        return 0;
+    }
+
+    private static int nothing(List<Finding> findings, Streams streams) {
+        streams.err().print(Terminal.text(findings));
+        streams.err().println("Nothing was written.");
+        return 1;
+    }
+
+    private static Path beside(String name) {
+        Path file = Path.of(name);
+        String plain = String.valueOf(file.getFileName());
+        String stem = plain.endsWith(".treen") ? plain.substring(0, plain.length() - ".treen".length()) : plain;
+        return file.resolveSibling(stem + "-plan");
+    }
+
+    private static Map<String, String> files(Plan plan) {
+        Map<String, String> files = new LinkedHashMap<>();
+        files.put("cut-list.csv", CutListCsv.of(plan));
+        files.put("plan.json", PlanJson.of(plan));
+        files.put("order.md", OrderMarkdown.of(plan));
+        for (BoardCut board : plan.cutting().boards()) {
+            files.put(fresh("layout-" + board.name().replace(' ', '-'), files), LayoutSvg.of(plan, board));
+        }
+        return files;
+    }
+
+    /** Some file systems take {@code A} and {@code a} for the same name. */
+    private static String fresh(String stem, Map<String, String> files) {
+        String name = stem + ".svg";
+        for (int i = 2; taken(name, files); i++) {
+            name = stem + "-" + i + ".svg";
+        }
+        return name;
+    }
+
+    private static boolean taken(String name, Map<String, String> files) {
+        String lower = name.toLowerCase(Locale.ROOT);
+        return files.keySet().stream().anyMatch(each -> each.toLowerCase(Locale.ROOT).equals(lower));
+    }
+}

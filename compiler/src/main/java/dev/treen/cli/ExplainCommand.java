@@ -1,0 +1,122 @@
+package dev.treen.cli;
+
+import dev.treen.finding.Finding;
+import dev.treen.finding.FindingKind;
+import dev.treen.finding.NearWords;
+import dev.treen.joinery.Figure;
+import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.MadeJoint;
+import dev.treen.model.Derivation;
+import dev.treen.plan.Compilation;
+import dev.treen.plan.Explanation;
+import dev.treen.quantity.LengthFormat;
+import dev.treen.source.SourceFile;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** {@code treen explain}: how a number of a project came about, or what the code of a finding means. */
+final class ExplainCommand implements Subcommand {
+    private static final String USAGE = "treen explain FILE NAME, or treen explain CODE";
+
+    @Override
+    public String name() {
+        return "explain";
+    }
+
+    @Override
+    public String summary() {
+        return "say how a number came about, or what a finding's code means";
+    }
+
+    @Override
+    public int run(List<String> given, Streams streams) {
+        Arguments arguments = Arguments.read(given, Set.of());
+        if (arguments.help()) {
+            streams.out().println("usage: " + USAGE);
+            return 0;
+        }
+        if (arguments.wrong().isPresent()) {
+            return Terminal.wrongUse(streams, arguments.wrong().get(), USAGE);
+        }
+        List<String> names = arguments.names();
+        return switch (names.size()) {
+            case 1 -> code(names.getFirst(), streams);
+            case 2 -> number(names.get(0), names.get(1), streams);
+            default -> Terminal.wrongUse(streams, "explain wants a file and a name, or a code", USAGE);
+        };
+    }
+
+    private static int code(String code, Streams streams) {
+        List<FindingKind> kinds = new ArrayList<>(Compilation.kinds());
+        kinds.addAll(CommandFindings.all());
+        for (FindingKind kind : kinds) {
+            if (kind.code().equals(code)) {
+                streams.out().println(kind.severity().word() + " " + code + ": " + kind.title() + ".");
+                return 0;
+            }
+        }
+        List<String> near = NearWords.of(code, kinds.stream().map(FindingKind::code).toList());
+        return Terminal.wrongUse(
+                streams,
+                "there is no finding called " + code
+                        + (near.isEmpty() ? "" : "; near is " + String.join(", ", near)),
+                USAGE);
+    }
+
+    private static int number(String file, String name, Streams streams) {
+        return switch (ProjectFiles.read(file)) {
+            case ProjectFiles.Read.Found(SourceFile found) ->
+                number(Compilation.of(found, new ProjectFiles()), name, streams);
+            case ProjectFiles.Read.Refused(String why) -> {
+                Finding finding = CommandFindings.of(CommandFindings.NOT_READ, file, why);
+                streams.err().print(Terminal.text(List.of(finding)));
+                yield 1;
+            }
+        };
+    }
+
+    private static int number(Compilation compilation, String name, Streams streams) {
+        Map<String, Derivation> known = explainable(compilation);
+        List<Derivation> matching = known.entrySet().stream()
+                .filter(k -> k.getKey().equals(name) || k.getKey().startsWith(name + "."))
+                .map(Map.Entry::getValue)
+                .toList();
+        if (matching.isEmpty()) {
+            List<String> near = NearWords.of(name, known.keySet());
+            streams.err().println("error unknown-name  Nothing is called `" + name + "`"
+                    + (near.isEmpty() ? "" : "; near is " + NearWords.quoted(near)));
+            return 1;
+        }
+        LengthFormat format = compilation.evaluation().project().settings().format();
+        for (Derivation each : matching) {
+            streams.out().println(Explanation.of(each, format));
+            streams.out().println();
+        }
+        return 0;
+    }
+
+    private static Map<String, Derivation> explainable(Compilation compilation) {
+        Map<String, Derivation> known = new LinkedHashMap<>();
+        for (FinishedPart part : compilation.joined().parts()) {
+            String name = part.part().name();
+            known.put(name + ".length", part.length().how());
+            known.put(name + ".width", part.width().how());
+            known.put(name + ".thickness", part.thickness().how());
+            known.put(name + ".rough.length", part.roughLength().how());
+            known.put(name + ".rough.width", part.roughWidth().how());
+            known.put(name + ".rough.thickness", part.roughThickness().how());
+        }
+        for (MadeJoint joint : compilation.joined().joints()) {
+            for (Figure figure : joint.figures()) {
+                Derivation how = figure.measure().how();
+                known.put(joint.joint().name() + "." + figure.name(), how);
+                known.putIfAbsent(joint.joint().left().name() + "." + figure.name(), how);
+            }
+        }
+        compilation.evaluation().usages().forEach(u -> known.putIfAbsent(u.at().text(), u.value().how()));
+        return known;
+    }
+}

@@ -1,0 +1,229 @@
+package dev.treen.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.treen.plan.Projects;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The commands on good and bad input, through their streams and exit codes. */
+class ProjectCommandsTest {
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Path project = Path.of("");
+
+    @BeforeEach
+    void write() throws IOException {
+        project = folder.resolve("caddy.treen");
+        Files.writeString(project, Projects.text("tea-caddy"));
+    }
+
+    private int run(Object... arguments) {
+        out.reset();
+        err.reset();
+        return Main.run(Stream.of(arguments).map(Object::toString).toList(), streams());
+    }
+
+    private Subcommand.Streams streams() {
+        return new Subcommand.Streams(
+                InputStream.nullInputStream(),
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+    }
+
+    private String printed() {
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private String complained() {
+        return err.toString(StandardCharsets.UTF_8);
+    }
+
+    private static List<String> names(Path in) throws IOException {
+        try (Stream<Path> files = Files.list(in)) {
+            return files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    private void spoil(String from, String to) throws IOException {
+        String text = Files.readString(project);
+        assertThat(text).contains(from);
+        Files.writeString(project, text.replace(from, to));
+    }
+
+    @Test
+    void buildsBesideTheProject() throws IOException {
+        assertThat(run("build", project)).isZero();
+        assertThat(complained()).isEmpty();
+        assertThat(printed()).contains("Cut list", "Layout", "Order of work", "Cautions");
+        assertThat(names(folder)).containsExactly("caddy-plan", "caddy.treen");
+        assertThat(names(folder.resolve("caddy-plan"))).containsExactly(".treen-made", "cut-list.csv",
+                "layout-plank-leaf-1.svg", "layout-plank-leaf-2.svg", "order.md", "plan.json");
+    }
+
+    @Test
+    void buildsAgainOverItsOwnFilesAndTakesAwayWhatIsNoLongerMade() throws IOException {
+        Path to = folder.resolve("out");
+        assertThat(run("build", project, "-o", to)).isZero();
+        spoil("board plank", "board slab");
+        spoil("from       plank", "from       slab");
+        assertThat(run("build", project, "-o", to)).isZero();
+        assertThat(names(to)).contains("layout-slab-leaf-1.svg").doesNotContain("layout-plank-leaf-1.svg");
+    }
+
+    @Test
+    void neverWritesOverAFileThatItDidNotMake() throws IOException {
+        Path to = Files.createDirectory(folder.resolve("out"));
+        Files.writeString(to.resolve("order.md"), "mine");
+        Files.writeString(to.resolve("notes.txt"), "mine too");
+        assertThat(run("build", project, "-o", to)).isEqualTo(1);
+        assertThat(complained()).contains("output-not-written", "was not made by Treen", "Nothing was written");
+        assertThat(names(to)).containsExactly("notes.txt", "order.md");
+        assertThat(to.resolve("order.md")).hasContent("mine");
+    }
+
+    @Test
+    void aListThatWasTamperedWithLeadsNowhere() throws IOException {
+        Path to = folder.resolve("out");
+        assertThat(run("build", project, "-o", to)).isZero();
+        Files.writeString(to.resolve(".treen-made"),
+                "../caddy.treen\n" + project + "\n..\n.\n\nplan.json\ncut-list.csv\n"
+                        + "order.md\nlayout-plank-leaf-1.svg\nlayout-plank-leaf-2.svg\n");
+        assertThat(run("build", project, "-o", to)).isZero();
+        assertThat(project).exists();
+    }
+
+    @Test
+    void aFolderThatIsAFileIsSaidAndLeftAlone() throws IOException {
+        Path to = Files.writeString(folder.resolve("out"), "mine");
+        assertThat(run("build", project, "-o", to)).isEqualTo(1);
+        assertThat(complained()).contains("output-not-written", "is a file, and a folder is wanted");
+        assertThat(to).hasContent("mine");
+    }
+
+    @Test
+    void errorsInAProjectLeaveNothingBehind() throws IOException {
+        spoil("gap auto", "gap 0.2");
+        assertThat(run("build", project)).isEqualTo(1);
+        assertThat(complained()).contains("error panel-tight", "^^^", "Nothing was written.");
+        assertThat(printed()).isEmpty();
+        assertThat(names(folder)).containsExactly("caddy.treen");
+    }
+
+    @Test
+    void partsThatFitNoBoardAreAnError() throws IOException {
+        spoil("900 x 140", "400 x 140");
+        assertThat(run("check", project)).isEqualTo(1);
+        assertThat(printed()).contains("part-fits-no-board");
+        assertThat(run("build", project)).isEqualTo(1);
+        assertThat(complained()).contains("part-fits-no-board");
+        assertThat(names(folder)).containsExactly("caddy.treen");
+    }
+
+    @Test
+    void checksInTextAndJson() throws IOException {
+        assertThat(run("check", project)).isZero();
+        spoil("gap auto", "gap 0.2");
+        assertThat(run("check", project)).isEqualTo(1);
+        assertThat(printed()).contains("error panel-tight");
+        assertThat(run("check", project, "--format", "json")).isEqualTo(1);
+        assertThat(new ObjectMapper().readTree(printed()).at("/findings/0/code").asText()).isEqualTo("panel-tight");
+    }
+
+    @Test
+    void explainsANumberAndACode() {
+        assertThat(run("explain", project, "base.width")).isZero();
+        assertThat(printed()).contains("base.width", "opening");
+        assertThat(run("explain", "part-fits-no-board")).isZero();
+        assertThat(printed()).startsWith("error part-fits-no-board: ");
+        assertThat(run("explain", "part-fits-no-bord")).isEqualTo(2);
+        assertThat(complained()).contains("near is part-fits-no-board");
+        assertThat(run("explain", project, "bass.width")).isEqualTo(1);
+        assertThat(complained()).contains("`base.width`");
+    }
+
+    @Test
+    void whatCannotBeReadIsAFinding() throws IOException {
+        Path binary = Files.write(folder.resolve("oak.jpg"), new byte[]{(byte) 0xff, (byte) 0xd8, 0, 1, 2});
+        for (Object file : new Object[]{folder.resolve("no-such.treen"), folder, binary, "\0"}) {
+            for (String command : List.of("build", "check")) {
+                assertThat(run(command, file)).as(command + " " + file).isIn(1, 2);
+                assertThat(complained() + printed()).doesNotContain("Exception").isNotBlank();
+            }
+            assertThat(run("check", file, "--format", "json")).isEqualTo(1);
+            assertThat(new ObjectMapper().readTree(printed()).at("/findings/0/code").asText())
+                    .isEqualTo("file-not-read");
+        }
+        assertThat(names(folder)).containsExactly("caddy.treen", "oak.jpg");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {
+            "build", "check", "explain", "build a b", "check a b", "explain a b c", "build x -o", "check x --format",
+            "check x --format yaml", "check x --fromat json", "build --loud x", "chekc x"})
+    void aCommandLineThatMakesNoSenseEndsWithTwoAndAHint(String line) {
+        assertThat(run((Object[]) line.split(" "))).isEqualTo(2);
+        assertThat(complained()).contains("treen: ").containsAnyOf("Use: ", "Try ");
+        assertThat(printed()).isEmpty();
+    }
+
+    @Test
+    void hintsAtNearNames() {
+        run("chekc");
+        assertThat(complained()).contains("near is check");
+        run("check", "x", "--fromat", "json");
+        assertThat(complained()).contains("near is --format");
+    }
+
+    @Test
+    void everyCommandTellsHowItIsUsed() {
+        for (String command : List.of("build", "check", "explain")) {
+            assertThat(run(command, "--help")).isZero();
+            assertThat(printed()).startsWith("usage: treen " + command);
+        }
+    }
+
+    /** A command that fails as nothing should, to see what the user gets. */
+    private record Faulty() implements Subcommand {
+        @Override
+        public String name() {
+            return "faulty";
+        }
+
+        @Override
+        public String summary() {
+            return "fail";
+        }
+
+        @Override
+        public int run(List<String> arguments, Streams streams) {
+            throw new IllegalStateException("the glue has set");
+        }
+    }
+
+    @Test
+    void aFaultOfTreenApologisesAndSaysWhereTheDetailsAre() throws IOException {
+        assertThat(Main.run(new Faulty(), List.of(), streams())).isEqualTo(3);
+        assertThat(complained()).startsWith("Sorry: ").doesNotContain("Exception");
+        Path details = Path.of(complained().strip().substring(complained().strip().lastIndexOf(' ') + 1));
+        assertThat(Files.readString(details)).contains("the glue has set");
+        Files.delete(details);
+    }
+}
