@@ -7,11 +7,11 @@ import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Board;
 import dev.treen.model.Measure;
+import dev.treen.model.Part;
+import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
-import dev.treen.quantity.LengthFormat;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** A part, with its allowances, against the board that it is to come from: too short, too narrow or too thin. */
 final class BoardTooSmall implements Check {
@@ -27,71 +27,67 @@ final class BoardTooSmall implements Check {
     @Override
     public List<Finding> run(Joined joined) {
         List<Finding> findings = new ArrayList<>();
-        LengthFormat format = joined.project().settings().format();
+        Settings settings = joined.project().settings();
         for (FinishedPart part : joined.parts()) {
-            Optional<Board> from = part.part().from();
-            if (from.isEmpty()) {
-                continue;
-            }
-            Board board = from.get();
-            Length usable = board.length()
-                    .value()
-                    .minus(board.allow().endWaste().value().times(2))
-                    .max(Length.ZERO);
-            compare(TOO_SHORT, "short", part, part.roughLength(), usable, board.length(), board, format, findings);
-            compare(
-                    TOO_NARROW,
-                    "narrow",
-                    part,
-                    part.roughWidth(),
-                    board.width().value(),
-                    board.width(),
-                    board,
-                    format,
-                    findings);
-            Length thick = board.sheet() ? part.thickness().value() : part.roughThickness().value();
-            Measure thickness = new Measure(thick, part.thickness().at(), part.roughThickness().how());
-            compare(
-                    TOO_THIN,
-                    "thin",
-                    part,
-                    thickness,
-                    board.thickness().value(),
-                    board.thickness(),
-                    board,
-                    format,
-                    findings);
+            part.part().from().ifPresent(board -> compare(part, board, settings, findings));
         }
         return findings;
     }
 
-    private static void compare(
-            FindingKind kind,
-            String word,
-            FinishedPart part,
-            Measure needed,
-            Length there,
-            Measure board,
-            Board of,
-            LengthFormat format,
-            List<Finding> findings) {
-        if (needed.value().compareTo(there) <= 0) {
-            return;
+    private static void compare(FinishedPart part, Board board, Settings settings, List<Finding> findings) {
+        Length waste = board.allow().endWaste().value().times(2);
+        Length usable = board.length().value().minus(waste).max(Length.ZERO);
+        Measure thickness = board.sheet() ? part.thickness() : part.roughThickness();
+        List.of(
+                new Side(TOO_SHORT, "short", part.length(), part.roughLength(), usable, board.length()),
+                new Side(TOO_NARROW, "narrow", part.width(), part.roughWidth(), board.width().value(), board.width()),
+                new Side(TOO_THIN, "thin", part.thickness(), thickness, board.thickness().value(), board.thickness()))
+                .stream()
+                .filter(side -> side.needed().value().compareTo(side.there()) > 0)
+                .forEach(side -> findings.add(finding(side, part.part(), board, waste, settings)));
+    }
+
+    /**
+     * One measure of a part against its board.
+     *
+     * @param needed with allowances
+     * @param there what the board has to give
+     * @param board as it was measured
+     */
+    private record Side(
+            FindingKind kind, String word, Measure finished, Measure needed, Length there, Measure board) {
+        Length missing() {
+            return needed.value().minus(there);
         }
-        String name = part.part().name();
-        boolean ends = kind.equals(TOO_SHORT);
-        findings.add(Finding.of(kind, needed.at(), "`" + of.name() + "` is too " + word + " for `" + name + "`")
-                .found("`" + name + "` needs " + format.text(needed.value()) + " with its allowances; `" + of.name()
-                        + "` has " + format.text(there) + (ends ? " between its ends" : "") + ": "
-                        + format.text(needed.value().minus(there)) + " are missing.")
-                .because("Rough sizes hold what the joints hide and what saw and plane take.")
-                .related(board.at(), "the board's size")
-                .about(name)
-                .about(of.name())
-                .number("needed", needed.value().toDoubleMm())
-                .number("there", there.toDoubleMm())
-                .remedy(Remedy.choice("make the part smaller by "
-                        + format.text(needed.value().minus(there)) + ", or take another board"))
-                .build());
+    }
+
+    private static Finding finding(Side side, Part part, Board board, Length waste, Settings settings) {
+        Length allowances = side.needed().value().minus(side.finished().value());
+        boolean ends = side.kind().equals(TOO_SHORT);
+        Finding.Builder finding = Finding.of(
+                side.kind(),
+                side.needed().at(),
+                "`" + board.name() + "` is too " + side.word() + " for `" + part.name() + "`")
+                .label("too much for its board")
+                .found("`" + part.name() + "` needs " + Amounts.text(side.needed().value(), settings)
+                        + (allowances.isZero()
+                                ? ""
+                                : ": " + Amounts.text(side.finished().value(), settings) + " finished and "
+                                        + Amounts.text(allowances, settings) + " of allowance")
+                        + "; `" + board.name() + "` has " + Amounts.text(side.there(), settings)
+                        + (ends && !waste.isZero() ? " between its ends" : "") + ": "
+                        + Amounts.text(side.missing(), settings) + " too little.")
+                .because("Finished sizes hold what the joints hide; saw and plane take the allowances.")
+                .related(side.board().at(), "`" + board.name() + "` as it was measured")
+                .about(part.name())
+                .about(board.name())
+                .number("needed", side.needed().value().toDoubleMm())
+                .number("there", side.there().toDoubleMm());
+        if (side.missing().compareTo(allowances) <= 0) {
+            finding.remedy(Remedy.choice("write a smaller allowance: the finished size itself would come out"));
+        }
+        return finding.remedy(Remedy.choice("make the part smaller by " + Amounts.text(side.missing(), settings)
+                + ", or take another board"))
+                .build();
     }
 }

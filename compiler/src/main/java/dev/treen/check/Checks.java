@@ -39,6 +39,10 @@ public final class Checks {
             new GrooveDepth(),
             new GrooveNearEdge(),
             new TongueAgainstGroove(),
+            new GrooveShows(),
+            new CrossGrainGlue(),
+            new MitreOpens(),
+            new NotAcclimatised(),
             new BoardTooSmall());
 
     private Checks() {

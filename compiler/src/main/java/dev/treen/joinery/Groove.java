@@ -79,12 +79,14 @@ public final class Groove implements JointKind {
             return Effect.only(meetsWrongly(
                     meeting, "A groove wants an edge of the panel against the face of the part that is ploughed."));
         }
-        GrooveSizes sizes = GrooveSizes.of(meeting, face.get(), surroundings);
-        Optional<Effect> nothing = Faults.ofNoSize(meeting.joint(), "deep", sizes.deep())
-                .or(() -> Faults.ofNoSize(meeting.joint(), "wide", sizes.wide()));
+        Joint joint = meeting.joint();
+        Optional<Effect> nothing = joint.length("deep")
+                .flatMap(deep -> Faults.ofNoSize(joint, "deep", deep))
+                .or(() -> joint.length("wide").flatMap(wide -> Faults.ofNoSize(joint, "wide", wide)));
         if (nothing.isPresent()) {
             return nothing.get();
         }
+        GrooveSizes sizes = GrooveSizes.of(meeting, face.get(), surroundings);
         List<Cut> cuts = new ArrayList<>();
         cuts.add(new Cut.Hollow(
                 meeting.right().part().name(), trench(meeting, face.get(), sizes), meeting.origin()));

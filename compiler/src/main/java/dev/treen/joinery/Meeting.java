@@ -58,12 +58,12 @@ public record Meeting(Joint joint, Placed left, Placed right, BoxContact contact
     }
 
     /** The side of the left part that touches the right one, where they meet on a surface. */
-    Optional<Side> face() {
+    public Optional<Side> face() {
         return contact instanceof BoxContact.FaceToFace face ? Optional.of(face.side()) : Optional.empty();
     }
 
     /** The corner, where they meet along an edge. */
-    Optional<BoxContact.Edge> edge() {
+    public Optional<BoxContact.Edge> edge() {
         return contact instanceof BoxContact.Edge edge ? Optional.of(edge) : Optional.empty();
     }
 
@@ -71,12 +71,12 @@ public record Meeting(Joint joint, Placed left, Placed right, BoxContact contact
      * The side of the left part, at a corner, by which it is lengthened: its end, or, where its grain runs along the
      * corner, its edge.
      */
-    Optional<Side> endOfLeft() {
+    public Optional<Side> endOfLeft() {
         return edge().map(edge -> end(edge.first(), edge.second(), left));
     }
 
     /** The side of the right part, at a corner, by which it is lengthened. */
-    Optional<Side> endOfRight() {
+    public Optional<Side> endOfRight() {
         return edge().map(edge -> end(edge.first().opposite(), edge.second().opposite(), right));
     }
 
@@ -90,7 +90,7 @@ public record Meeting(Joint joint, Placed left, Placed right, BoxContact contact
     }
 
     /** The third axis. */
-    static Axis third(Axis one, Axis other) {
+    public static Axis third(Axis one, Axis other) {
         return Axes.of(3 - Axes.number(one) - Axes.number(other));
     }
 }

@@ -1,0 +1,146 @@
+package dev.treen.check;
+
+import dev.treen.finding.Finding;
+import dev.treen.finding.FindingKind;
+import dev.treen.finding.Remedy;
+import dev.treen.finding.Severity;
+import dev.treen.joinery.Groove;
+import dev.treen.joinery.Joined;
+import dev.treen.joinery.MadeJoint;
+import dev.treen.joinery.Meeting;
+import dev.treen.joinery.Nature;
+import dev.treen.model.Settings;
+import dev.treen.quantity.Length;
+import dev.treen.solid.Axis;
+import dev.treen.solid.BoxContact;
+import dev.treen.wood.CrossGrain;
+import dev.treen.wood.Figures;
+import dev.treen.wood.Verdict;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A part held rigidly across its grain by one that lies along it tears the joint or splits (rules of the trade M-12:
+ * glued widths to 75 mm, Fairham, Woodwork Joints; the other limits are common practice without a source). Panels in
+ * grooves are not held; a mitre's two parts move alike.
+ */
+final class CrossGrainGlue implements Check {
+    static final FindingKind CROSS_GRAIN = FindingKind.warning("cross-grain-glue",
+            "A joint holds a part across its grain");
+
+    @Override
+    public List<FindingKind> kinds() {
+        return List.of(CROSS_GRAIN);
+    }
+
+    @Override
+    public List<Finding> run(Joined joined) {
+        List<Finding> findings = new ArrayList<>();
+        Settings settings = joined.project().settings();
+        for (MadeJoint made : joined.joints()) {
+            if (!made.joint().kind().equals(Groove.KIND)) {
+                for (Held held : held(made.meeting())) {
+                    judged(made, held, settings).ifPresent(findings::add);
+                }
+            }
+        }
+        return findings;
+    }
+
+    /**
+     * A stretch over which one part would move and the other would not.
+     *
+     * @param measure which measure of the moving part
+     * @param over how long the joint is that way
+     */
+    private record Held(Meeting.Placed moving, Meeting.Placed still, int measure, Length over) {}
+
+    private static List<Held> held(Meeting meeting) {
+        List<Held> held = new ArrayList<>();
+        switch (meeting.contact()) {
+            case BoxContact.FaceToFace(var side, var min, var max) -> {
+                for (Axis axis : Axis.values()) {
+                    if (axis != side.axis()) {
+                        Length over = Length.ofMm(max.get(axis).subtract(min.get(axis)));
+                        across(meeting, axis, over).ifPresent(held::add);
+                    }
+                }
+            }
+            case BoxContact.Edge edge -> {
+                Length over = Length.ofMm(edge.to().get(edge.along()).subtract(edge.from().get(edge.along())));
+                across(meeting, edge.along(), over).ifPresent(held::add);
+                if (!meeting.joint().kind().equals("mitre")) {
+                    // One of the two runs past: the other's end lies along it, as wide as that end is.
+                    meeting.endOfLeft().ifPresent(side -> across(
+                            meeting, side.axis(), meeting.right().along(side.axis()).value())
+                            .ifPresent(held::add));
+                }
+            }
+            case BoxContact.Corner corner -> {
+            }
+            case BoxContact.Apart apart -> {
+            }
+            case BoxContact.Overlapping shared -> {
+            }
+        }
+        return held;
+    }
+
+    private static Optional<Held> across(Meeting meeting, Axis axis, Length over) {
+        int left = meeting.left().measure(axis);
+        int right = meeting.right().measure(axis);
+        if (left == 0 && right != 0) {
+            return Optional.of(new Held(meeting.right(), meeting.left(), right, over));
+        }
+        return left != 0 && right == 0
+                ? Optional.of(new Held(meeting.left(), meeting.right(), left, over))
+                : Optional.empty();
+    }
+
+    private static Optional<Finding> judged(MadeJoint made, Held held, Settings settings) {
+        Nature nature = Nature.of(held.moving().part(), settings);
+        if (nature.still()) {
+            return Optional.empty();
+        }
+        CrossGrain.Glued glued = CrossGrain.glued(
+                held.over().toDoubleMm(),
+                nature.coefficient(held.measure()),
+                nature.seasons(),
+                Figures.standard());
+        return glued.verdict().grade() == Verdict.Grade.FINE
+                ? Optional.empty()
+                : Optional.of(finding(made, held, glued, nature, settings));
+    }
+
+    private static Finding finding(
+            MadeJoint made, Held held, CrossGrain.Glued glued, Nature nature, Settings settings) {
+        String moving = held.moving().part().name();
+        String still = held.still().part().name();
+        boolean error = glued.verdict().grade() == Verdict.Grade.ERROR;
+        return Finding.of(
+                CROSS_GRAIN,
+                made.joint().at(),
+                "`" + still + "` holds `" + moving + "` across its grain, and will "
+                        + (error ? "split it or tear off" : "strain it"))
+                .severity(error ? Severity.ERROR : Severity.WARNING)
+                .found("They are joined over " + Amounts.text(held.over(), settings) + ", where `" + moving
+                        + "` would move by " + Amounts.fine(glued.mismatchMm(), settings) + " and `" + still
+                        + "` lies along its grain and would not.")
+                .because("`" + moving + "` is " + nature.wood() + " and goes from "
+                        + Amounts.moisture(nature.seasons().driest()) + " to "
+                        + Amounts.moisture(nature.seasons().wettest()) + " moisture" + Silences.phrase(nature)
+                        + ". A rigid joint across the grain is good for about 75 mm (Fairham, Woodwork Joints) or"
+                        + " 0.5 mm of movement; over 100 mm or 0.8 mm it fails (common practice, no source).")
+                .related(held.moving().placing().span(), "`" + moving + "` lies here")
+                .related(held.still().placing().span(), "`" + still + "` lies here")
+                .about(moving)
+                .about(still)
+                .about(made.joint().name())
+                .number("over", held.over().toDoubleMm())
+                .number("mismatch", glued.mismatchMm())
+                .remedy(Remedy.choice("fix it at the middle only, 50 to 75 mm of it, and screw the rest through slots"))
+                .remedy(Remedy.choice("turn the grain of one of them, so that both move alike"))
+                .build();
+    }
+}
