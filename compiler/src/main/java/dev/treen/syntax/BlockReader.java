@@ -23,8 +23,8 @@ final class BlockReader {
     /** How deep blocks may stand within each other. */
     static final int DEEPEST = 128;
 
-    /** How many statements back a lost opening brace is looked for. */
-    private static final int LOOK_BACK = 1000;
+    /** How many statements back, or tokens ahead, the mate of a brace is looked for. */
+    private static final int LOOK_AROUND = 1000;
 
     private final SourceFile file;
     private final List<CommonToken> tokens;
@@ -214,7 +214,8 @@ final class BlockReader {
     /** Whether a `}` further on in the line closes nothing in it, so that it must be the one that closes the block here. */
     private boolean hasLooseBraceAfter(int i) {
         long depth = open.stream().takeWhile(block -> line(block.brace) == line(i)).count() - 1;
-        for (int k = i + 1; k < tokens.size() && !isFirstOnLine(k); k++) {
+        int stop = Math.min(tokens.size(), i + LOOK_AROUND);
+        for (int k = i + 1; k < stop && !isFirstOnLine(k); k++) {
             int type = tokens.get(k).getType();
             depth += type == TreenLexer.LBRACE ? 1 : type == TreenLexer.RBRACE ? -1 : 0;
             if (depth < 0) {
@@ -261,7 +262,7 @@ final class BlockReader {
     }
 
     private int headAtColumn(List<RawStatement> list, int column) {
-        for (int k = list.size() - 1; k >= Math.max(0, list.size() - LOOK_BACK); k--) {
+        for (int k = list.size() - 1; k >= Math.max(0, list.size() - LOOK_AROUND); k--) {
             RawStatement statement = list.get(k);
             int its = indentOf(statement.from);
             if (its < column) {
@@ -276,7 +277,7 @@ final class BlockReader {
 
     private int headOnLine(List<RawStatement> list, int line) {
         int found = -1;
-        int stop = Math.max(0, list.size() - LOOK_BACK);
+        int stop = Math.max(0, list.size() - LOOK_AROUND);
         for (int k = list.size() - 1; k >= stop && line(list.get(k).from) == line; k--) {
             if (takesBlock(list.get(k))) {
                 found = k;
