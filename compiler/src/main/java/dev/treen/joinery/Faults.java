@@ -3,6 +3,13 @@ package dev.treen.joinery;
 import dev.treen.finding.Finding;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
+import dev.treen.quantity.Length;
+import dev.treen.quantity.LengthFormat;
+import dev.treen.solid.Axis;
+import dev.treen.solid.Box;
+import dev.treen.solid.BoxContact;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** What joints of several kinds have to say alike. */
@@ -25,5 +32,52 @@ final class Faults {
                 .about(joint.right().name())
                 .about(joint.name())
                 .build()));
+    }
+
+    /** Parts that do not touch, with how far they are apart. */
+    static Finding apart(Meeting meeting, BoxContact.Apart apart, LengthFormat format) {
+        StringBuilder how = new StringBuilder();
+        for (Axis axis : Axis.values()) {
+            Length gap = Length.ofMm(apart.gaps().get(axis));
+            if (!gap.isZero()) {
+                how.append(how.isEmpty() ? "" : ", ").append(format.text(gap)).append(switch (axis) {
+                    case X -> " from left to right";
+                    case Y -> " from front to back";
+                    case Z -> " in height";
+                });
+            }
+        }
+        Joint joint = meeting.joint();
+        return Finding.of(
+                JoineryFindings.DO_NOT_MEET,
+                joint.at(),
+                "`" + joint.left().name() + "` and `" + joint.right().name() + "` do not meet")
+                .found("Between them lie " + how + ".")
+                .because("A joint is cut where two parts touch; sizes are written between the joints.")
+                .related(meeting.left().placing().span(), "`" + joint.left().name() + "` lies here")
+                .related(meeting.right().placing().span(), "`" + joint.right().name() + "` lies here")
+                .about(joint.left().name())
+                .about(joint.right().name())
+                .build();
+    }
+
+    /** Parts that lie in each other, with what they share. */
+    static Finding overlapping(Meeting meeting, Box shared, LengthFormat format) {
+        List<String> sides = new ArrayList<>();
+        for (Axis axis : Axis.values()) {
+            sides.add(format.text(Length.ofMm(shared.extent(axis))));
+        }
+        Joint joint = meeting.joint();
+        return Finding.of(
+                JoineryFindings.OVERLAP,
+                joint.at(),
+                "`" + joint.left().name() + "` and `" + joint.right().name() + "` fill the same space")
+                .found("They share " + String.join(" by ", sides) + " (across, deep, high).")
+                .because("Sizes are written between the joints: the joint itself adds what goes into the other part.")
+                .related(meeting.left().placing().span(), "`" + joint.left().name() + "` lies here")
+                .related(meeting.right().placing().span(), "`" + joint.right().name() + "` lies here")
+                .about(joint.left().name())
+                .about(joint.right().name())
+                .build();
     }
 }

@@ -8,8 +8,6 @@ import dev.treen.model.Measure;
 import dev.treen.model.Part;
 import dev.treen.model.Project;
 import dev.treen.quantity.Length;
-import dev.treen.quantity.LengthFormat;
-import dev.treen.solid.Axis;
 import dev.treen.solid.Box;
 import dev.treen.solid.BoxContact;
 import dev.treen.solid.Convex;
@@ -102,8 +100,9 @@ public final class Joinery {
             Meeting meeting = new Meeting(
                     joint, left.get(), right.get(), left.get().box().contact(right.get().box()));
             switch (meeting.contact()) {
-                case BoxContact.Apart apart -> findings.add(apart(meeting, apart));
-                case BoxContact.Overlapping shared -> findings.add(overlapping(meeting, shared.shared()));
+                case BoxContact.Apart apart -> findings.add(Faults.apart(meeting, apart, project.settings().format()));
+                case BoxContact.Overlapping shared ->
+                    findings.add(Faults.overlapping(meeting, shared.shared(), project.settings().format()));
                 case BoxContact.Corner corner -> meetings.add(meeting);
                 case BoxContact.Edge edge -> meetings.add(meeting);
                 case BoxContact.FaceToFace face -> meetings.add(meeting);
@@ -150,53 +149,6 @@ public final class Joinery {
                     .about(part.name())
                     .build());
         }
-    }
-
-    private Finding apart(Meeting meeting, BoxContact.Apart apart) {
-        LengthFormat format = project.settings().format();
-        StringBuilder how = new StringBuilder();
-        for (Axis axis : Axis.values()) {
-            Length gap = Length.ofMm(apart.gaps().get(axis));
-            if (!gap.isZero()) {
-                how.append(how.isEmpty() ? "" : ", ").append(format.text(gap)).append(switch (axis) {
-                    case X -> " from left to right";
-                    case Y -> " from front to back";
-                    case Z -> " in height";
-                });
-            }
-        }
-        Joint joint = meeting.joint();
-        return Finding.of(
-                JoineryFindings.DO_NOT_MEET,
-                joint.at(),
-                "`" + joint.left().name() + "` and `" + joint.right().name() + "` do not meet")
-                .found("Between them lie " + how + ".")
-                .because("A joint is cut where two parts touch; sizes are written between the joints.")
-                .related(meeting.left().placing().span(), "`" + joint.left().name() + "` lies here")
-                .related(meeting.right().placing().span(), "`" + joint.right().name() + "` lies here")
-                .about(joint.left().name())
-                .about(joint.right().name())
-                .build();
-    }
-
-    private Finding overlapping(Meeting meeting, Box shared) {
-        LengthFormat format = project.settings().format();
-        List<String> sides = new ArrayList<>();
-        for (Axis axis : Axis.values()) {
-            sides.add(format.text(Length.ofMm(shared.extent(axis))));
-        }
-        Joint joint = meeting.joint();
-        return Finding.of(
-                JoineryFindings.OVERLAP,
-                joint.at(),
-                "`" + joint.left().name() + "` and `" + joint.right().name() + "` fill the same space")
-                .found("They share " + String.join(" by ", sides) + " (across, deep, high).")
-                .because("Sizes are written between the joints: the joint itself adds what goes into the other part.")
-                .related(meeting.left().placing().span(), "`" + joint.left().name() + "` lies here")
-                .related(meeting.right().placing().span(), "`" + joint.right().name() + "` lies here")
-                .about(joint.left().name())
-                .about(joint.right().name())
-                .build();
     }
 
     private Optional<MadeJoint> made(JointKind kind, Meeting meeting, Surroundings surroundings) {
