@@ -24,7 +24,7 @@ import java.util.Set;
 /** Lays all rough parts out on the boards of a project. */
 public final class Cutter {
     /** Enough to see that everything fits, which is nearly always so. */
-    private static final long GLANCE = 100;
+    private static final long GLANCE = 1;
 
     /** Resawing wider than this by hand is hard labour (rules of the trade A-04: common practice, no source). */
     private static final Length WIDE = Length.ofMm(150);

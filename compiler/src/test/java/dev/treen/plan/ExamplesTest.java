@@ -1,5 +1,6 @@
 package dev.treen.plan;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.treen.cli.Main;
@@ -14,10 +15,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.TimeZone;
 import java.util.TreeSet;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Every example gives the outputs that stand beside it. {@code -Dtreen.update=true} writes them anew; look at what
@@ -26,15 +28,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ExamplesTest {
     private static final Path EXAMPLES = Path.of("..", "examples");
 
+    /** Turkish has its own i, Arabic its own digits; Kiritimati is already in tomorrow. */
     @ParameterizedTest
-    @ValueSource(strings = {"tea-caddy", "wall-shelf"})
-    void givesItsOutputs(String name, @TempDir Path out) throws IOException {
+    @CsvSource({"tea-caddy, tr-TR", "tea-caddy, ar-EG-u-nu-arab", "wall-shelf, tr-TR", "wall-shelf, ar-EG-u-nu-arab"})
+    void givesItsOutputsEverywhere(String name, String locale, @TempDir Path out) throws IOException {
         Locale before = Locale.getDefault();
-        Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+        TimeZone zone = TimeZone.getDefault();
+        Locale.setDefault(Locale.forLanguageTag(locale));
+        TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
         try {
             compare(name, out);
         } finally {
             Locale.setDefault(before);
+            TimeZone.setDefault(zone);
         }
     }
 
@@ -56,9 +62,8 @@ class ExamplesTest {
         }
         assertEquals(names(expected), names(out));
         for (String each : names(expected)) {
-            // Whole texts: the report of a difference shows both, line by line.
-            assertEquals(Files.readString(expected.resolve(each)).replace("\r\n", "\n"),
-                    Files.readString(out.resolve(each)).replace("\r\n", "\n"), each);
+            // Tells the lines that differ, with their numbers.
+            assertThat(out.resolve(each)).as(each).hasSameTextualContentAs(expected.resolve(each));
         }
     }
 
