@@ -4,4 +4,4 @@ set -euo pipefail
 cd "$(dirname "$0")"
 bash ../node-modules.sh "$PWD"
 npm run --silent package
-exec node --test test/
+exec node --test --test-reporter=spec test/

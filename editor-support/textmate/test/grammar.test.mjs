@@ -45,7 +45,9 @@ function treenFiles(folder) {
     .map((name) => join(folder, name));
 }
 
-const projects = [join(root, 'examples'), join(root, 'compiler/src/main/resources')].flatMap(treenFiles);
+const projects = ['examples', 'compiler/src/main/resources', 'compiler/src/test/resources/dev/treen/syntax/samples']
+  .map((folder) => join(root, folder))
+  .flatMap(treenFiles);
 
 for (const file of projects) {
   test(`every word has a colour: ${file.slice(root.length)}`, () => {
