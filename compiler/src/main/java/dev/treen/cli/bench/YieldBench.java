@@ -1,0 +1,117 @@
+package dev.treen.cli.bench;
+
+import dev.treen.yield.Cancel;
+import dev.treen.yield.Layout;
+import dev.treen.yield.Outcome;
+import dev.treen.yield.Progress;
+import dev.treen.yield.Rect;
+import dev.treen.yield.Settings;
+import dev.treen.yield.YieldProblem;
+import dev.treen.yield.YieldSolver;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Locale;
+
+/**
+ * Solves every instance of the files given and prints one JSON line for each: name, value, bound, proved, seconds to the
+ * best value, seconds. Each layout has passed the checker, or the line says it did not.
+ */
+public final class YieldBench {
+    private final PrintStream out;
+    private double seconds = 10;
+    private long steps = Long.MAX_VALUE;
+    private int every = 1;
+    private String only = "";
+
+    private YieldBench(PrintStream out) {
+        this.out = out;
+    }
+
+    /**
+     * Runs from a command line: {@code FILE… [--seconds S] [--steps N] [--every K] [--only TEXT]}.
+     *
+     * @param args files and options
+     * @param out where the lines go
+     * @return 0, or 2 where the line makes no sense
+     * @throws IOException if a file cannot be read
+     */
+    public static int run(String[] args, PrintStream out) throws IOException {
+        var bench = new YieldBench(out);
+        var files = new java.util.ArrayList<Path>();
+        for (int i = 0; i < args.length; i++) {
+            String next = i + 1 < args.length ? args[i + 1] : "";
+            switch (args[i]) {
+                case "--seconds" -> bench.seconds = Double.parseDouble(next);
+                case "--steps" -> bench.steps = Long.parseLong(next);
+                case "--every" -> bench.every = Integer.parseInt(next);
+                case "--only" -> bench.only = next;
+                default -> {
+                    if (args[i].startsWith("--")) {
+                        return 2;
+                    }
+                    files.add(Path.of(args[i]));
+                    continue;
+                }
+            }
+            i++;
+        }
+        for (Path file : files) {
+            int n = 0;
+            for (var instance : Instances.read(file)) {
+                if (n++ % bench.every == 0 && instance.name().contains(bench.only)) {
+                    bench.solve(instance);
+                }
+            }
+        }
+        return files.isEmpty() ? 2 : 0;
+    }
+
+    private void solve(Instances.Instance instance) {
+        YieldProblem given = instance.problem();
+        Settings settings = given.settings().steps(steps).within(Duration.ofNanos((long) (seconds * 1e9)));
+        var problem = new YieldProblem(given.stocks(), given.pieces(), given.runs(), settings);
+        long start = System.nanoTime();
+        double[] found = {0, -1};
+        Progress watch = report -> {
+            if (report.better()) {
+                found[0] = (System.nanoTime() - start) / 1e9;
+                if (found[1] < 0 && report.unplaced() == 0) {
+                    found[1] = found[0];
+                }
+            }
+        };
+        Outcome outcome = YieldSolver.solve(problem, watch, Cancel.never());
+        double spent = (System.nanoTime() - start) / 1e9;
+        switch (outcome) {
+            case Layout layout -> print(instance, layout, found, spent);
+            case Outcome.Refusal refusal -> out.println(
+                    "{\"name\":\"" + instance.name() + "\",\"refused\":\"" + refusal.faults().getFirst() + "\"}");
+        }
+    }
+
+    private void print(Instances.Instance instance, Layout layout, double[] found, double spent) {
+        long offcut = layout.boards().stream()
+                .flatMap(board -> board.offcuts().stream())
+                .mapToLong(Rect::area)
+                .max()
+                .orElse(0);
+        out.printf(
+                Locale.ROOT,
+                "{\"name\":\"%s\",\"value\":%d,\"bound\":%d,\"proved\":%b,\"secondsToBest\":%.3f,\"seconds\":%.3f,"
+                        + "\"known\":%d,\"left\":%d,\"first\":%.4f,\"offcut\":%d,\"steps\":%d,\"how\":\"%s\"}%n",
+                instance.name(),
+                layout.score(),
+                layout.bound().value(),
+                layout.proved(),
+                found[0],
+                spent,
+                instance.known(),
+                layout.unplaced().stream().mapToInt(left -> left.copies()).sum(),
+                found[1],
+                offcut,
+                layout.steps(),
+                layout.bound().how());
+    }
+}
