@@ -23,6 +23,7 @@ public final class YieldBench {
     private double seconds = 10;
     private long steps = Long.MAX_VALUE;
     private int every = 1;
+    private long seed = 1;
     private String only = "";
 
     private YieldBench(PrintStream out) {
@@ -46,6 +47,7 @@ public final class YieldBench {
                 case "--seconds" -> bench.seconds = Double.parseDouble(next);
                 case "--steps" -> bench.steps = Long.parseLong(next);
                 case "--every" -> bench.every = Integer.parseInt(next);
+                case "--seed" -> bench.seed = Long.parseLong(next);
                 case "--only" -> bench.only = next;
                 default -> {
                     if (args[i].startsWith("--")) {
@@ -70,7 +72,7 @@ public final class YieldBench {
 
     private void solve(Instances.Instance instance) {
         YieldProblem given = instance.problem();
-        Settings settings = given.settings().steps(steps).within(Duration.ofNanos((long) (seconds * 1e9)));
+        Settings settings = given.settings().steps(steps).within(Duration.ofNanos((long) (seconds * 1e9))).seed(seed);
         var problem = new YieldProblem(given.stocks(), given.pieces(), given.runs(), settings);
         long start = System.nanoTime();
         double[] found = {0, -1};

@@ -22,6 +22,24 @@ final class AreaBound {
         return new Bound(least, "area");
     }
 
+    /** Least reach along the first board, kerf folded in: area, the longest part, and parts that pass no other. */
+    static long reach(Folded f) {
+        double area = 0;
+        long longest = 0;
+        long wide = 0;
+        for (int t = 0; t < f.types; t++) {
+            if (f.copies[t] > 0) {
+                long along = f.turns[t] ? Math.min(f.length[t], f.width[t]) : f.length[t];
+                long across = f.turns[t] ? along : f.width[t];
+                area += (double) f.area[t] * f.copies[t];
+                longest = Math.max(longest, along);
+                wide += 2 * across > f.boardWidth[0] ? along * f.copies[t] : 0;
+            }
+        }
+        long byArea = (long) Math.ceil(area / f.boardWidth[0] * (1 - 1e-12) - 1e-9);
+        return Math.max(byArea, Math.max(longest, wide));
+    }
+
     private static double room(Folded f, int b) {
         return Math.max(0.0, (double) f.boardLength[b]) * Math.max(0.0, (double) f.boardWidth[b]);
     }

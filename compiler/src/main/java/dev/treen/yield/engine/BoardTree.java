@@ -301,6 +301,7 @@ final class BoardTree {
     }
 
     private void settle(int n) {
+        freeLast(n);
         long x = x(n);
         long y = y(n);
         for (int c = first(n); c >= 0; c = next(c)) {
@@ -312,6 +313,75 @@ final class BoardTree {
                 y += width(c);
             }
             settle(c);
+        }
+    }
+
+    private void freeLast(int n) {
+        int last = -1;
+        int free = -1;
+        for (int c = first(n); c >= 0; c = next(c)) {
+            last = c;
+            free = free(c) ? c : free;
+        }
+        if (free < 0 || free == last) {
+            return;
+        }
+        int prev = (int) t[free * SIZE + PREV];
+        int next = next(free);
+        if (prev >= 0) {
+            t[prev * SIZE + NEXT] = next;
+        } else {
+            t[n * SIZE + FIRST] = next;
+        }
+        t[next * SIZE + PREV] = prev;
+        t[last * SIZE + NEXT] = free;
+        t[free * SIZE + PREV] = last;
+        t[free * SIZE + NEXT] = -1;
+    }
+
+    /** How far the items of a clear, settled board reach along it. */
+    long reach() {
+        long reach = 0;
+        for (int n = 0; n < used; n++) {
+            if (kind(n) == ITEM) {
+                reach = Math.max(reach, x(n) + length(n));
+            }
+        }
+        return reach;
+    }
+
+    /** Takes {@code less} off the length of a clear board; what lies there must be free. */
+    void shorten(int n, long less) {
+        t[n * SIZE + L] -= less;
+        if (free(n)) {
+            freeArea -= less * width(n);
+            return;
+        }
+        if (kind(n) == STACK) {
+            for (int c = first(n); c >= 0; c = next(c)) {
+                shorten(c, less);
+            }
+            return;
+        }
+        long rest = less;
+        int crossing = -1;
+        int c = first(n);
+        while (c >= 0) {
+            int next = next(c);
+            if (free(c)) {
+                long take = Math.min(rest, length(c));
+                rest -= take;
+                shorten(c, take);
+                if (length(c) == 0) {
+                    unlink(c);
+                }
+            } else {
+                crossing = c;
+            }
+            c = next;
+        }
+        if (rest > 0) {
+            shorten(crossing, rest);
         }
     }
 }

@@ -3,15 +3,24 @@ package dev.treen.yield.engine;
 import dev.treen.yield.Cancel;
 import java.time.Duration;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What a search may spend: steps always, time and patience where somebody watches. */
 final class Budget {
+    private @Nullable Budget whole;
     private final long steps;
     private final long deadline;
     private final boolean timed;
     private final Cancel cancel;
     private long done;
     private boolean over;
+
+    private Budget(long steps, boolean timed, long deadline, Cancel cancel) {
+        this.steps = steps;
+        this.timed = timed;
+        this.deadline = deadline;
+        this.cancel = cancel;
+    }
 
     Budget(long steps, Optional<Duration> limit, Cancel cancel) {
         this.steps = steps;
@@ -20,9 +29,20 @@ final class Budget {
         deadline = System.nanoTime() + limit.map(Duration::toNanos).orElse(0L);
     }
 
+    /** The same budget under a lower limit: this share of what is still left. */
+    Budget part(double share) {
+        var part = new Budget(
+                Math.max(1, (long) ((steps - done) * share)), timed, System.nanoTime() + (long) ((deadline - System.nanoTime()) * share), cancel);
+        part.whole = this;
+        return part;
+    }
+
     /** Counts one step; false when nothing is left. The clock is looked at only now and then. */
     boolean step() {
         done++;
+        if (whole != null) {
+            whole.step();
+        }
         if (done >= steps) {
             over = true;
         } else if ((done & 15) == 0) {
@@ -34,6 +54,9 @@ final class Budget {
     /** Counts many small steps at once. */
     boolean spend(long count) {
         done += count;
+        if (whole != null) {
+            whole.spend(count);
+        }
         if (done >= steps) {
             over = true;
         } else {
@@ -58,15 +81,5 @@ final class Budget {
 
     long steps() {
         return steps;
-    }
-
-    /** Share of the budget that is gone, by whichever runs out first. */
-    double share(long startNanos) {
-        double bySteps = (double) done / steps;
-        if (!timed) {
-            return bySteps;
-        }
-        double whole = Math.max(1, deadline - startNanos);
-        return Math.max(bySteps, (System.nanoTime() - startNanos) / whole);
     }
 }

@@ -12,11 +12,15 @@ import java.util.List;
 
 /** The way from a sound problem to a layout: fold the kerf in, bound, build, improve, write. */
 public final class Engine {
+    /** Steps without a larger leftover after which the search for one ends. */
+    private static final long PATIENCE = 1_000_000;
+
     private final YieldProblem problem;
     private final Folded f;
     private final Progress progress;
     private final Budget budget;
     private final boolean most;
+    private final boolean shortest;
     private Bound bound;
 
     private Engine(YieldProblem problem, Progress progress, Cancel cancel) {
@@ -26,6 +30,7 @@ public final class Engine {
         budget = new Budget(
                 Math.max(1, problem.settings().steps()), problem.settings().timeLimit(), cancel);
         most = problem.settings().objective() == Objective.MOST_VALUE;
+        shortest = problem.settings().objective() == Objective.SHORTEST_BOARD;
         bound = new Bound(0, "nothing is less than nothing");
     }
 
@@ -35,21 +40,63 @@ public final class Engine {
     }
 
     private Layout run() {
+        if (shortest) {
+            onlyFirstBoard();
+        }
         var unplaced = new ArrayList<Unplaced>(Reasons.neverPlaced(f));
-        bound = most ? AreaBound.value(f) : AreaBound.weight(f);
+        bound = most ? AreaBound.value(f) : shortest ? reachBound() : AreaBound.weight(f);
         var improver = new Improver(f, problem.settings().seed(), most, this::report);
-        improver.first(budget, bound.value());
-        improver.improve(budget, bound.value());
+        if (shortest) {
+            improver.first(budget, 0);
+            if (f.flaws[0].length == 0) {
+                improver.shortestReach(budget, AreaBound.reach(f));
+            }
+        } else {
+            improver.first(budget, bound.value());
+            improver.improve(costBudget(), bound.value());
+            if (wantsOffcut() && improver.best.complete()) {
+                improver.growOffcut(budget, Math.min(PATIENCE, budget.steps() / 4));
+            }
+        }
         State best = improver.best;
         unplaced.addAll(Reasons.left(f, best, most, bound));
         var boards = new TreeWriter(f).write(best);
         boolean proved = score(best) == bound.value() && (most || best.complete());
         return new Layout(
-                boards, List.copyOf(unplaced), problem.settings().objective(), score(best), bound, proved,
-                budget.done());
+                boards, List.copyOf(unplaced), problem.settings().objective(), score(best), bound, proved, budget.done());
+    }
+
+    // A quarter of what may be spent stays for the leftovers.
+    private Budget costBudget() {
+        return wantsOffcut() ? budget.part(0.75) : budget;
+    }
+
+    private boolean wantsOffcut() {
+        var settings = problem.settings();
+        return !most && (settings.minOffcutLength() > 1 || settings.minOffcutWidth() > 1);
+    }
+
+    private void onlyFirstBoard() {
+        for (boolean[] row : f.ok) {
+            for (int b = 1; b < f.stocks; b++) {
+                row[b] = false;
+            }
+        }
+        f.count[0] = Math.min(f.count[0], 1);
+    }
+
+    private Bound reachBound() {
+        return new Bound(trueLength(AreaBound.reach(f)), "area and longest part");
+    }
+
+    private long trueLength(long reach) {
+        return reach == 0 ? 0 : reach - f.kerf + 2 * problem.settings().endWaste();
     }
 
     private long score(State best) {
+        if (shortest) {
+            return best.open == 0 ? 0 : trueLength(Improver.settledReach(best));
+        }
         return most ? best.value : best.weight;
     }
 

@@ -25,6 +25,8 @@ final class Folded {
     final YieldProblem problem;
     final long kerf;
     final int types;
+    /** The last type stands for a leftover of some wished size; it has no copies but while one is looked for. */
+    final int spare;
     final long[] length;
     final long[] width;
     final long[] area;
@@ -70,7 +72,8 @@ final class Folded {
         var taken = new int[problem.pieces().size()];
         addRuns(kinds, taken);
         addPieces(kinds, taken);
-        types = kinds.size();
+        types = kinds.size() + 1;
+        spare = types - 1;
         length = new long[types];
         width = new long[types];
         area = new long[types];
@@ -95,6 +98,8 @@ final class Folded {
             refs.add(entry.getValue());
             t++;
         }
+        endless[spare] = -1;
+        refs.add(List.of());
     }
 
     private void addRuns(Map<Kind, List<List<Ref>>> kinds, int[] taken) {

@@ -19,8 +19,11 @@ final class Improver {
     private final Watch watch;
     private final State state;
     private final State before;
+    private final double[] late = new double[LATE];
+    private final int[] scratch;
     /** The best layout so far; before the first, one with nothing on it. */
     State best;
+    private long[] lastOffcut = {0, 0, 0, 0};
     private boolean any;
     private long stamp = 1;
 
@@ -39,6 +42,7 @@ final class Improver {
         state = new State(f);
         before = new State(f);
         best = new State(f);
+        scratch = new int[f.types];
     }
 
     /** Builds a few layouts from nothing and keeps the best. */
@@ -59,7 +63,6 @@ final class Improver {
             }
         }
         inserter.reach = Integer.MAX_VALUE;
-        state.become(best);
     }
 
     private boolean offer(State now) {
@@ -95,26 +98,11 @@ final class Improver {
         state.become(best);
         ruiner.handBack = !value;
         ruiner.shrink(state, limit, ++stamp);
-        var late = new double[LATE];
         Arrays.fill(late, Double.POSITIVE_INFINITY);
         double now = measure(state);
-        int at = 0;
-        int items = f.items();
-        while (budget.step()) {
-            before.become(state);
-            stamp++;
-            shake(items);
-            inserter.blink = 0.02;
-            mix();
-            inserter.insertAll(state, dice.below(7), 0.6, limit, stamp);
-            double then = measure(state);
-            if (then <= now || then <= late[at]) {
-                now = then;
-            } else {
-                state.become(before);
-            }
-            late[at] = now;
-            at = at + 1 == LATE ? 0 : at + 1;
+        for (long turn = 0; budget.step(); turn++) {
+            change(limit);
+            now = accept(now, measure(state), turn);
             if (value || state.complete()) {
                 if (offer(state) && (!value || reached(goal))) {
                     return;
@@ -125,20 +113,34 @@ final class Improver {
         }
     }
 
-    private void shake(int items) {
-        int most = Math.max(2, Math.min(items / 2, 16));
+    private void change(long limit) {
+        before.become(state);
+        stamp++;
+        int most = Math.max(2, Math.min(f.items() / 2, 16));
         if (!value && state.open > 1 && dice.below(12) == 0) {
             ruiner.board(state, dice.below(state.open), stamp);
         }
         ruiner.some(state, 1 + dice.below(most), 1 + dice.below(3), stamp);
-    }
-
-    private void mix() {
         int m = dice.below(3);
+        inserter.blink = 0.02;
+        inserter.flip = dice.below(3) == 0 ? 0.15 : 0;
         inserter.bySquares = m == 0 ? 1 : 1e-3;
         inserter.byArea = m == 1 ? 1 : 0;
         inserter.bySide = m == 2 ? 1 : 0;
         inserter.openBy = dice.below(6);
+        inserter.insertAll(state, dice.below(7), 0.6, limit, stamp);
+    }
+
+    private double accept(double now, double then, long turn) {
+        int at = (int) (turn % LATE);
+        double kept = now;
+        if (then <= now || then <= late[at]) {
+            kept = then;
+        } else {
+            state.become(before);
+        }
+        late[at] = kept;
+        return kept;
     }
 
     // What is left out, and a little for scattered free area so that one place grows.
@@ -154,5 +156,175 @@ final class Improver {
             spread -= share * share * whole;
         }
         return s.leftArea + 0.05 * spread / Math.max(1, s.open);
+    }
+
+    /**
+     * With the boards as good as they are, looks for a larger leftover: a wished leftover of some shape is laid in with
+     * the parts, and where that works out the wish grows. Stops after so many steps without success.
+     */
+    void growOffcut(Budget budget, long patience) {
+        var settings = f.problem.settings();
+        long leastL = settings.minOffcutLength() + f.kerf;
+        long leastW = settings.minOffcutWidth() + f.kerf;
+        int spare = f.spare;
+        long quiet = 0;
+        int board = 0;
+        while (quiet < patience && !budget.over() && best.open > 0) {
+            double most = Math.max(offcut(best), (double) (leastL - f.kerf) * (leastW - f.kerf) - 1);
+            board = board + 1 < best.open ? board + 1 : 0;
+            int b = best.slot[board].stock;
+            double grow = dice.below(3) == 0 ? 0.004 * dice.unit() : 0.4 * Math.pow(dice.unit(), 3);
+            double wish = (most + 1) * (1 + grow);
+            long l = wishedLength(b, leastL);
+            long w = Math.max(leastW, (long) Math.ceil(wish / Math.max(1, l - f.kerf)) + f.kerf);
+            quiet++;
+            if (l < leastL || !Reasons.fitsAlone(f, b, l, w)) {
+                continue;
+            }
+            f.length[spare] = l;
+            f.width[spare] = w;
+            f.area[spare] = l * w;
+            for (int i = 0; i < f.stocks; i++) {
+                f.ok[spare][i] = l <= f.boardLength[i] && w <= f.boardWidth[i];
+            }
+            long spent = searchWithSpare(budget);
+            quiet += spent;
+            if (state.complete()) {
+                dropSpare();
+                if (offcut(state) > most) {
+                    quiet = 0;
+                    best.become(state);
+                    watch.better(best, true);
+                }
+            }
+        }
+    }
+
+    // Half the time a shape near that of the last leftover found, or any shape if there was none.
+    private long wishedLength(int b, long leastL) {
+        if (dice.below(2) == 0 && lastOffcut[2] > 0) {
+            double near = lastOffcut[2] * (0.7 + 0.6 * dice.unit());
+            return Math.min(f.boardLength[b], Math.max(leastL, (long) near));
+        }
+        double ratio = Math.pow((double) f.boardLength[b] / leastL, dice.unit());
+        return Math.min(f.boardLength[b], (long) (leastL * ratio));
+    }
+
+    private long searchWithSpare(Budget budget) {
+        state.become(best);
+        state.left[f.spare] = 1;
+        state.leftArea += f.area[f.spare];
+        Arrays.fill(late, Double.POSITIVE_INFINITY);
+        double now = measure(state);
+        long turns = 60 + 4L * f.items();
+        long turn = 0;
+        while (turn < turns && !state.complete() && budget.step()) {
+            change(best.weight);
+            now = accept(now, measure(state), turn++);
+        }
+        return turn;
+    }
+
+    private void dropSpare() {
+        stamp++;
+        for (int i = 0; i < state.open; i++) {
+            BoardTree tree = state.slot[i];
+            for (int n = 0; n < tree.nodes(); n++) {
+                if (tree.kind(n) == BoardTree.ITEM && tree.type(n) == f.spare) {
+                    state.clear(i, n, stamp, scratch);
+                    state.left[f.spare] = 0;
+                    state.leftArea -= f.area[f.spare];
+                    if (state.slot[i].items() == 0) {
+                        ruiner.board(state, i, stamp);
+                    }
+                    return;
+                }
+            }
+        }
+    }
+
+    private double offcut(State s) {
+        double most = 0;
+        var settings = f.problem.settings();
+        for (int i = 0; i < s.open; i++) {
+            BoardTree tree = s.slot[i];
+            for (int n = 0; n < tree.nodes(); n++) {
+                double room = tree.free(n) ? (double) tree.length(n) * tree.width(n) : 0;
+                if (room > most) {
+                    long[] clear = Leftovers.largest(
+                            f,
+                            tree.stock,
+                            tree.x(n),
+                            tree.y(n),
+                            tree.length(n),
+                            tree.width(n),
+                            settings.minOffcutLength() + f.kerf,
+                            settings.minOffcutWidth() + f.kerf);
+                    if (clear != null) {
+                        double area = (double) (clear[2] - f.kerf) * (clear[3] - f.kerf);
+                        if (area > most) {
+                            most = area;
+                            lastOffcut = clear;
+                        }
+                    }
+                }
+            }
+        }
+        return most;
+    }
+
+    /**
+     * Makes the reach of all parts along the one board shorter: the board itself is cut back a little, what lay there is
+     * put in again, and the step halves where that fails for long.
+     */
+    void shortestReach(Budget budget, long least) {
+        if (!best.complete() || best.open == 0) {
+            return;
+        }
+        long full = f.boardLength[0];
+        long reach = settledReach(best);
+        long step = Math.max(1, (reach - least) / 4);
+        while (!budget.over() && reach > least) {
+            long target = Math.max(least, reach - step);
+            state.become(best);
+            cutBack(target, ++stamp);
+            f.boardLength[0] = target;
+            Arrays.fill(late, Double.POSITIVE_INFINITY);
+            double now = measure(state);
+            long patience = step == 1 ? Long.MAX_VALUE : 200L + 20L * f.items();
+            for (long turn = 0; !state.complete() && turn < patience && budget.step(); turn++) {
+                change(Long.MAX_VALUE);
+                now = accept(now, measure(state), turn);
+            }
+            if (state.complete()) {
+                best.become(state);
+                reach = settledReach(best);
+                watch.better(best, true);
+            } else {
+                step = Math.max(1, step / 2);
+            }
+        }
+        f.boardLength[0] = full;
+    }
+
+    /** How far the parts of the one board reach along it. */
+    static long settledReach(State s) {
+        if (!s.slot[0].clear) {
+            return s.slot[0].reach();
+        }
+        s.slot[0] = s.slot[0].copy();
+        s.slot[0].settle();
+        return s.slot[0].reach();
+    }
+
+    private void cutBack(long target, long change) {
+        BoardTree tree = state.own(0, change);
+        tree.settle();
+        for (int n = 0; n < tree.nodes(); n++) {
+            if (tree.kind(n) == BoardTree.ITEM && tree.x(n) + tree.length(n) > target) {
+                state.clear(0, n, change, scratch);
+            }
+        }
+        tree.shorten(0, tree.length(0) - target);
     }
 }

@@ -14,6 +14,8 @@ final class Inserter {
     double byArea;
     double bySide;
     double blink;
+    /** How often the first cut goes the other way than the squares say. */
+    double flip;
     int openBy;
     /** Only this many of the boards opened last are looked at, so that ten thousand parts stay quick. */
     int reach = Integer.MAX_VALUE;
@@ -57,7 +59,7 @@ final class Inserter {
         for (int i = 0; i < n; i++) {
             int t = order[i];
             while (state.left[t] > 0 && insert(state, t, limit, stamp)) {
-                if (f.refs.get(t).size() == 1) {
+                if (state.left[t] == 0) {
                     break;
                 }
             }
@@ -179,6 +181,11 @@ final class Inserter {
         double b = bigW - w;
         double across = sq(a * bigW) + sq(l * b);
         double along = sq(bigL * b) + sq(a * w);
+        if (flip > 0 && dice.unit() < flip) {
+            double swap = across;
+            across = along;
+            along = swap;
+        }
         double gain = Math.max(across, along);
         double score = fit + bySquares * (sq(whole) - gain) / sq(board);
         if (score < bestScore) {
@@ -213,6 +220,11 @@ final class Inserter {
                         + sq(free(tree.stock, x0, y + w, x3 - x0, y3 - y - w))
                         + sq(free(tree.stock, x0, y, x - x0, w))
                         + sq(free(tree.stock, x + l, y, x3 - x - l, w));
+                if (flip > 0 && dice.unit() < flip) {
+                    double swap = across;
+                    across = along;
+                    along = swap * dice.unit();
+                }
                 double score = fit + bySquares * (sq(whole) - Math.max(across, along)) / sq(board);
                 if (score < bestScore) {
                     keep(score, slot, n, x, y, l, w, across >= along);

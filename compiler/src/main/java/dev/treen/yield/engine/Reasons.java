@@ -50,7 +50,7 @@ final class Reasons {
         return false;
     }
 
-    private static boolean fitsAlone(Folded f, int b, long l, long w) {
+    static boolean fitsAlone(Folded f, int b, long l, long w) {
         return l <= f.boardLength[b]
                 && w <= f.boardWidth[b]
                 && Leftovers.largest(f, b, 0, 0, f.boardLength[b], f.boardWidth[b], l, w) != null;

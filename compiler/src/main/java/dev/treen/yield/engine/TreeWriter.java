@@ -61,18 +61,19 @@ final class TreeWriter {
 
     // The four sides that are lost come off first, one cut each.
     private CutTree trim(Rect whole, CutTree inner) {
-        if (offX == 0 && offY == 0) {
-            return inner;
-        }
         Rect keep = inner.area();
         var sides = new ArrayList<CutTree.Cut>();
         Rect now = whole;
-        if (offX > 0) {
+        if (keep.x() > whole.x()) {
             now = side(sides, now, Direction.ACROSS, keep.x() - kerf, false);
+        }
+        if (keep.right() < whole.right()) {
             now = side(sides, now, Direction.ACROSS, keep.right(), true);
         }
-        if (offY > 0) {
+        if (keep.y() > whole.y()) {
             now = side(sides, now, Direction.ALONG, keep.y() - kerf, false);
+        }
+        if (keep.top() < whole.top()) {
             side(sides, now, Direction.ALONG, keep.top(), true);
         }
         CutTree done = inner;
@@ -165,6 +166,9 @@ final class TreeWriter {
 
     private CutTree item(int n) {
         int t = tree.type(n);
+        if (t == f.spare) {
+            return leftover(rect(n));
+        }
         if (f.endless[t] >= 0) {
             int p = f.endless[t];
             Piece piece = f.problem.pieces().get(p);
