@@ -74,6 +74,7 @@ public final class YieldBench {
         YieldProblem given = instance.problem();
         Settings settings = given.settings().steps(steps).within(Duration.ofNanos((long) (seconds * 1e9))).seed(seed);
         var problem = new YieldProblem(given.stocks(), given.pieces(), given.runs(), settings);
+        double cpu = java.lang.management.ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9;
         long start = System.nanoTime();
         double[] found = {0, -1};
         Progress watch = report -> {
@@ -87,13 +88,13 @@ public final class YieldBench {
         Outcome outcome = YieldSolver.solve(problem, watch, Cancel.never());
         double spent = (System.nanoTime() - start) / 1e9;
         switch (outcome) {
-            case Layout layout -> print(instance, layout, found, spent);
+            case Layout layout -> print(instance, layout, found, spent, cpu);
             case Outcome.Refusal refusal -> out.println(
                     "{\"name\":\"" + instance.name() + "\",\"refused\":\"" + refusal.faults().getFirst() + "\"}");
         }
     }
 
-    private void print(Instances.Instance instance, Layout layout, double[] found, double spent) {
+    private void print(Instances.Instance instance, Layout layout, double[] found, double spent, double cpu) {
         long offcut = layout.boards().stream()
                 .flatMap(board -> board.offcuts().stream())
                 .mapToLong(Rect::area)
@@ -102,13 +103,14 @@ public final class YieldBench {
         out.printf(
                 Locale.ROOT,
                 "{\"name\":\"%s\",\"value\":%d,\"bound\":%d,\"proved\":%b,\"secondsToBest\":%.3f,\"seconds\":%.3f,"
-                        + "\"known\":%d,\"left\":%d,\"first\":%.4f,\"offcut\":%d,\"steps\":%d,\"how\":\"%s\"}%n",
+                        + "\"cpu\":%.3f,\"known\":%d,\"left\":%d,\"first\":%.4f,\"offcut\":%d,\"steps\":%d,\"how\":\"%s\"}%n",
                 instance.name(),
                 layout.score(),
                 layout.bound().value(),
                 layout.proved(),
                 found[0],
                 spent,
+                java.lang.management.ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9 - cpu,
                 instance.known(),
                 layout.unplaced().stream().mapToInt(left -> left.copies()).sum(),
                 found[1],

@@ -198,6 +198,16 @@ final class BoardTree {
         return mid;
     }
 
+    /** Cuts a free leaf in two, the first of this size; gives the second, {@link #before} gives the first. */
+    int cut(int leaf, int kind, long size) {
+        return next(split(leaf, kind, 0, size, (kind == ROW ? length(leaf) : width(leaf)) - size));
+    }
+
+    /** The node before one in its row or stack. */
+    int before(int n) {
+        return (int) t[n * SIZE + PREV];
+    }
+
     private int split(int leaf, int kind, long before, long size, long after) {
         if (before == 0 && after == 0) {
             return leaf;

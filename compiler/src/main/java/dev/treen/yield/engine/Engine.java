@@ -45,6 +45,12 @@ public final class Engine {
         }
         var unplaced = new ArrayList<Unplaced>(Reasons.neverPlaced(f));
         bound = most ? AreaBound.value(f) : shortest ? reachBound() : AreaBound.weight(f);
+        State exact = most ? EndlessBoards.solve(f, budget) : null;
+        if (exact != null) {
+            bound = new Bound(exact.value, "every cut tried");
+            report(exact, true);
+            return layout(exact, unplaced);
+        }
         var improver = new Improver(f, problem.settings().seed(), most, this::report);
         if (shortest) {
             improver.first(budget, 0);
@@ -58,7 +64,10 @@ public final class Engine {
                 improver.growOffcut(budget, Math.min(PATIENCE, budget.steps() / 4));
             }
         }
-        State best = improver.best;
+        return layout(improver.best, unplaced);
+    }
+
+    private Layout layout(State best, List<Unplaced> unplaced) {
         unplaced.addAll(Reasons.left(f, best, most, bound));
         var boards = new TreeWriter(f).write(best);
         boolean proved = score(best) == bound.value() && (most || best.complete());

@@ -1,0 +1,235 @@
+package dev.treen.yield.engine;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The best a clear board can give when every part may be cut as often as wished: the exact programme over raster points
+ * (Gilmore and Gomory 1966; Scheithauer and Terno 1996). Its value is the optimum there and a bound where copies are
+ * limited or the board has defects.
+ */
+final class Endless {
+    /** So many cells of the table count as one step of a search. */
+    static final long WORK_A_STEP = 20_000;
+
+    final long[] xs;
+    final long[] ys;
+    private final long[] partL;
+    private final long[] partW;
+    private final int[] partType;
+    private final long[][] best;
+    private final int[] itemAtX;
+    private final int[] itemAtY;
+
+    private Endless(long[] xs, long[] ys, long[] partL, long[] partW, int[] partType) {
+        this.xs = xs;
+        this.ys = ys;
+        this.partL = partL;
+        this.partW = partW;
+        this.partType = partType;
+        best = new long[xs.length][ys.length];
+        itemAtX = new int[partL.length];
+        itemAtY = new int[partL.length];
+        for (int i = 0; i < partL.length; i++) {
+            itemAtX[i] = ceiling(xs, partL[i]);
+            itemAtY[i] = ceiling(ys, partW[i]);
+        }
+    }
+
+    private static int ceiling(long[] marks, long v) {
+        int at = Arrays.binarySearch(marks, v);
+        return at >= 0 ? at : -at - 1;
+    }
+
+    /**
+     * The table for a board and the types it accepts, both ways where a type may turn; null if it would be too large.
+     * With {@code all} sums of sizes as marks the values of smaller rectangles are exact too; raster points are fewer but
+     * keep only the value of the whole board.
+     */
+    static @Nullable Endless of(Folded f, int stock, long most, boolean all) {
+        int n = 0;
+        var l = new long[2 * f.types];
+        var w = new long[2 * f.types];
+        var type = new int[2 * f.types];
+        long sideL = f.boardLength[stock];
+        long sideW = f.boardWidth[stock];
+        for (int t = 0; t < f.spare; t++) {
+            for (int turn = 0; turn < (f.turns[t] ? 2 : 1); turn++) {
+                l[n] = turn == 0 ? f.length[t] : f.width[t];
+                w[n] = turn == 0 ? f.width[t] : f.length[t];
+                type[n] = t;
+                if (f.ok[t][stock] && f.copies[t] > 0 && l[n] <= sideL && w[n] <= sideW) {
+                    n++;
+                }
+            }
+        }
+        l = Arrays.copyOf(l, n);
+        w = Arrays.copyOf(w, n);
+        long[] xs = all ? Raster.sums(sideL, l) : Raster.points(sideL, l);
+        long[] ys = all ? Raster.sums(sideW, w) : Raster.points(sideW, w);
+        double work = (double) xs.length * ys.length * (xs.length + ys.length) / 4;
+        if (xs.length == 0 || ys.length == 0 || (double) xs.length * ys.length > 40e6 || work > most) {
+            return null;
+        }
+        return new Endless(xs, ys, l, w, Arrays.copyOf(type, n));
+    }
+
+    /** Steps the table takes, about. */
+    long work() {
+        return (long) ((double) xs.length * ys.length * (xs.length + ys.length) / 4);
+    }
+
+    /** Fills the table for profits by type; false if the budget ran out. */
+    boolean fill(long[] profit, Budget budget) {
+        for (long[] row : best) {
+            Arrays.fill(row, 0);
+        }
+        for (int i = 0; i < partL.length; i++) {
+            long p = profit[partType[i]];
+            if (p > best[itemAtX[i]][itemAtY[i]]) {
+                best[itemAtX[i]][itemAtY[i]] = p;
+            }
+        }
+        var restY = new int[ys.length][];
+        for (int j = 0; j < ys.length; j++) {
+            restY[j] = rests(ys, j);
+        }
+        for (int i = 0; i < xs.length; i++) {
+            if (!row(i, restY) || ((i & 15) == 0 && budget.over())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    // For each cut up to the middle of mark j, the mark that the rest comes down to.
+    private static int[] rests(long[] marks, int j) {
+        int n = 0;
+        while (n + 1 < marks.length && 2 * marks[n + 1] <= marks[j]) {
+            n++;
+        }
+        var rest = new int[n + 1];
+        for (int c = 1; c <= n; c++) {
+            rest[c] = Raster.floor(marks, marks[j] - marks[c]);
+        }
+        return rest;
+    }
+
+    private boolean row(int i, int[][] restY) {
+        long[] now = best[i];
+        if (i > 0) {
+            long[] below = best[i - 1];
+            for (int j = 0; j < now.length; j++) {
+                now[j] = Math.max(now[j], below[j]);
+            }
+        }
+        int[] rest = rests(xs, i);
+        for (int c = 1; c < rest.length; c++) {
+            long[] a = best[c];
+            long[] b = best[rest[c]];
+            for (int j = 0; j < now.length; j++) {
+                now[j] = Math.max(now[j], a[j] + b[j]);
+            }
+        }
+        for (int j = 1; j < now.length; j++) {
+            long top = Math.max(now[j], now[j - 1]);
+            int[] r = restY[j];
+            for (int c = 1; c < r.length; c++) {
+                top = Math.max(top, now[c] + now[r[c]]);
+            }
+            now[j] = top;
+        }
+        return true;
+    }
+
+    /** The table itself: by mark along, then across. */
+    long[][] table() {
+        return best;
+    }
+
+    /** The sizes along of all parts. */
+    long[] lengths() {
+        return partL.clone();
+    }
+
+    /** The sizes across of all parts. */
+    long[] widths() {
+        return partW.clone();
+    }
+
+    /** The value of the whole board. */
+    long value() {
+        return best[xs.length - 1][ys.length - 1];
+    }
+
+    /** The value of a smaller rectangle. */
+    long value(long l, long w) {
+        return l < 0 || w < 0 ? 0 : best[Raster.floor(xs, l)][Raster.floor(ys, w)];
+    }
+
+    /** The same by index of the raster points. */
+    long at(int i, int j) {
+        return best[i][j];
+    }
+
+    /** Counts the parts of a best layout by type. */
+    void count(int[] counts, long[] profit) {
+        trace(xs.length - 1, ys.length - 1, profit, (t, l, w) -> counts[t]++, null, -1, 0);
+    }
+
+    /** Lays a best layout of a rectangle into a free leaf of a tree. */
+    void lay(State state, int slot, int leaf, long[] profit, long stamp) {
+        BoardTree tree = state.own(slot, stamp);
+        int i = Raster.floor(xs, tree.length(leaf));
+        int j = Raster.floor(ys, tree.width(leaf));
+        trace(i, j, profit, (t, l, w) -> {}, state, leaf, slot);
+    }
+
+    private interface Found {
+        void part(int type, long l, long w);
+    }
+
+    private void trace(
+            int i, int j, long[] profit, Found found, @Nullable State state, int leaf, int slot) {
+        long v = best[i][j];
+        if (v == 0) {
+            return;
+        }
+        for (int p = 0; p < partL.length; p++) {
+            if (itemAtX[p] <= i && itemAtY[p] <= j && profit[partType[p]] == v) {
+                found.part(partType[p], partL[p], partW[p]);
+                if (state != null) {
+                    BoardTree tree = state.slot[slot];
+                    state.place(
+                            slot, leaf, partType[p], tree.x(leaf), tree.y(leaf), partL[p], partW[p], true, tree.stamp);
+                }
+                return;
+            }
+        }
+        int[] rest = rests(xs, i);
+        for (int c = 1; c < rest.length; c++) {
+            if (best[c][j] + best[rest[c]][j] == v) {
+                int second = state == null ? -1 : state.slot[slot].cut(leaf, BoardTree.ROW, xs[c]);
+                int first = state == null ? -1 : state.slot[slot].before(second);
+                trace(c, j, profit, found, state, first, slot);
+                trace(rest[c], j, profit, found, state, second, slot);
+                return;
+            }
+        }
+        rest = rests(ys, j);
+        for (int c = 1; c < rest.length; c++) {
+            if (best[i][c] + best[i][rest[c]] == v) {
+                int second = state == null ? -1 : state.slot[slot].cut(leaf, BoardTree.STACK, ys[c]);
+                int first = state == null ? -1 : state.slot[slot].before(second);
+                trace(i, c, profit, found, state, first, slot);
+                trace(i, rest[c], profit, found, state, second, slot);
+                return;
+            }
+        }
+        if (i > 0 && best[i - 1][j] == v) {
+            trace(i - 1, j, profit, found, state, leaf, slot);
+        } else {
+            trace(i, j - 1, profit, found, state, leaf, slot);
+        }
+    }
+}

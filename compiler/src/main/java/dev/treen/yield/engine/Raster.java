@@ -1,0 +1,110 @@
+package dev.treen.yield.engine;
+
+import java.util.Arrays;
+
+/**
+ * The places along one side of a board where a cut can matter: sums of part sizes, thinned out to those that some sum from
+ * the other end needs too (raster points: Terno, Lindemann and Scheithauer 1987).
+ */
+final class Raster {
+    /** More marks than this are not worth a table. */
+    static final int MOST = 6000;
+
+    private Raster() {}
+
+    /** The raster points of a side, ascending, with 0 and the side itself; empty if there are too many. */
+    static long[] points(long side, long[] sizes) {
+        long[] sums = sums(side, sizes);
+        if (sums.length == 0) {
+            return sums;
+        }
+        var kept = new long[sums.length + 1];
+        int n = 0;
+        for (int i = sums.length - 1; i >= 0; i--) {
+            long p = sums[floor(sums, side - sums[i])];
+            if (n == 0 || kept[n - 1] != p) {
+                kept[n++] = p;
+            }
+        }
+        if (kept[n - 1] != side) {
+            kept[n++] = side;
+        }
+        return Arrays.copyOf(kept, n);
+    }
+
+    /** All sums of sizes, each as often as wished, up to a side; empty if there are too many. */
+    static long[] sums(long side, long[] sizes) {
+        return sumsFrom(new long[] {0}, side, sizes, 40 * MOST);
+    }
+
+    /** All sums of a start and sizes, up to a side; empty if there are more than so many. */
+    static long[] sumsFrom(long[] starts, long side, long[] sizes, int most) {
+        long[] small = Arrays.stream(sizes).distinct().sorted().toArray();
+        if (side <= 50_000_000L / 64 * 64 && side < Integer.MAX_VALUE - 8) {
+            return dense(starts, (int) side, small, most);
+        }
+        return sparse(starts, side, small, most);
+    }
+
+    private static long[] dense(long[] starts, int side, long[] sizes, int most) {
+        var reached = new boolean[side + 1];
+        for (long start : starts) {
+            if (start >= 0 && start <= side) {
+                reached[(int) start] = true;
+            }
+        }
+        int count = 0;
+        for (int p = 0; p <= side; p++) {
+            if (reached[p]) {
+                if (++count > most) {
+                    return new long[0];
+                }
+                for (long size : sizes) {
+                    if (p + size > side) {
+                        break;
+                    }
+                    reached[(int) (p + size)] = true;
+                }
+            }
+        }
+        var found = new long[count];
+        int n = 0;
+        for (int p = 0; p <= side; p++) {
+            if (reached[p]) {
+                found[n++] = p;
+            }
+        }
+        return found;
+    }
+
+    private static long[] sparse(long[] starts, long side, long[] sizes, int most) {
+        var open = new java.util.TreeSet<Long>();
+        for (long start : starts) {
+            if (start >= 0 && start <= side) {
+                open.add(start);
+            }
+        }
+        var found = new long[Math.min(most, 1 << 20) + 1];
+        int n = 0;
+        while (!open.isEmpty()) {
+            long p = open.removeFirst();
+            if (n >= most || n >= found.length) {
+                return new long[0];
+            }
+            found[n++] = p;
+            for (long size : sizes) {
+                if (p + size > side) {
+                    break;
+                }
+                open.add(p + size);
+            }
+        }
+        return Arrays.copyOf(found, n);
+    }
+
+    /** The index of the greatest mark at most v; the marks begin at 0 or below. */
+    static int floor(long[] marks, long v) {
+        int at = Arrays.binarySearch(marks, v);
+        return at >= 0 ? at : -at - 2;
+    }
+}
