@@ -21,7 +21,8 @@ import java.util.Optional;
 
 /** Turns the instances of a file into problems, by the objective written at its head. */
 final class Instances {
-    private Instances() {}
+    private Instances() {
+    }
 
     /**
      * One instance.
@@ -57,8 +58,7 @@ final class Instances {
         boolean realistic = family.startsWith("realistic");
         boolean strip = objective.contains("height");
         boolean most = objective.contains("most value") || objective.contains("maximise");
-        Objective aim =
-                strip ? Objective.SHORTEST_BOARD : most ? Objective.MOST_VALUE : Objective.ALL_PARTS_LEAST_COST;
+        Objective aim = strip ? Objective.SHORTEST_BOARD : most ? Objective.MOST_VALUE : Objective.ALL_PARTS_LEAST_COST;
         Settings settings = Settings.kerf(number(one.get("kerf"), 0)).aiming(aim);
         if (one.get("minOffcut") instanceof List<?> least) {
             settings = settings.keeping(number(least.get(0), 1), number(least.get(1), 1));
@@ -121,7 +121,8 @@ final class Instances {
     private static Defect flaw(List<?> row) {
         int at = row.get(0) instanceof String ? 1 : 0;
         var box = new Rect(
-                number(row.get(at), 0), number(row.get(at + 1), 0), number(row.get(at + 2), 0), number(row.get(at + 3), 0));
+                number(row.get(at), 0), number(row.get(at + 1), 0), number(row.get(at + 2), 0),
+                number(row.get(at + 3), 0));
         return "ellipse".equals(row.get(0)) ? new Defect.Knot(box) : new Defect.Box(box);
     }
 

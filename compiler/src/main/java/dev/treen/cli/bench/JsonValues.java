@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads a JSON file into lists, maps, strings, numbers and booleans; a JSON null is an empty optional. */
 final class JsonValues {
-    private JsonValues() {}
+    private JsonValues() {
+    }
 
     static Object read(Path file) throws IOException {
         try (JsonParser parser = new JsonFactory().createParser(file.toFile())) {

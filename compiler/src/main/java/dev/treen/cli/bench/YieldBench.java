@@ -41,7 +41,8 @@ public final class YieldBench {
     public static int run(String[] args, PrintStream out) throws IOException {
         var bench = new YieldBench(out);
         var files = new java.util.ArrayList<Path>();
-        for (int i = 0; i < args.length; i++) {
+        int i = 0;
+        while (i < args.length) {
             String next = i + 1 < args.length ? args[i + 1] : "";
             switch (args[i]) {
                 case "--seconds" -> bench.seconds = Double.parseDouble(next);
@@ -54,10 +55,11 @@ public final class YieldBench {
                         return 2;
                     }
                     files.add(Path.of(args[i]));
+                    i++;
                     continue;
                 }
             }
-            i++;
+            i += 2;
         }
         for (Path file : files) {
             int n = 0;

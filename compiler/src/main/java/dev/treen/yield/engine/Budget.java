@@ -32,7 +32,8 @@ final class Budget {
     /** The same budget under a lower limit: this share of what is still left. */
     Budget part(double share) {
         var part = new Budget(
-                Math.max(1, (long) ((steps - done) * share)), timed, System.nanoTime() + (long) ((deadline - System.nanoTime()) * share), cancel);
+                Math.max(1, (long) ((steps - done) * share)), timed,
+                System.nanoTime() + (long) ((deadline - System.nanoTime()) * share), cancel);
         part.whole = this;
         return part;
     }

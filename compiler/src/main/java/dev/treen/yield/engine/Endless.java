@@ -182,7 +182,8 @@ final class Endless {
         BoardTree tree = state.own(slot, stamp);
         int i = Raster.floor(xs, tree.length(leaf));
         int j = Raster.floor(ys, tree.width(leaf));
-        trace(i, j, profit, (t, l, w) -> {}, state, leaf, slot);
+        trace(i, j, profit, (t, l, w) -> {
+        }, state, leaf, slot);
     }
 
     private interface Found {

@@ -7,7 +7,8 @@ final class EndlessBoards {
     private static final long MOST_WORK = 400_000_000_000L;
     private static final int MOST_BOARDS = 1000;
 
-    private EndlessBoards() {}
+    private EndlessBoards() {
+    }
 
     /** The best layout of all boards, or null where a limit on copies, the size or the budget stands in the way. */
     static @Nullable State solve(Folded f, Budget budget) {

@@ -72,7 +72,8 @@ public final class Engine {
         var boards = new TreeWriter(f).write(best);
         boolean proved = score(best) == bound.value() && (most || best.complete());
         return new Layout(
-                boards, List.copyOf(unplaced), problem.settings().objective(), score(best), bound, proved, budget.done());
+                boards, List.copyOf(unplaced), problem.settings().objective(), score(best), bound, proved,
+                budget.done());
     }
 
     // A quarter of what may be spent stays for the leftovers.

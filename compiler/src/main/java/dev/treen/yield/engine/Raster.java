@@ -10,7 +10,8 @@ final class Raster {
     /** More marks than this are not worth a table. */
     static final int MOST = 6000;
 
-    private Raster() {}
+    private Raster() {
+    }
 
     /** The raster points of a side, ascending, with 0 and the side itself; empty if there are too many. */
     static long[] points(long side, long[] sizes) {
@@ -34,7 +35,7 @@ final class Raster {
 
     /** All sums of sizes, each as often as wished, up to a side; empty if there are too many. */
     static long[] sums(long side, long[] sizes) {
-        return sumsFrom(new long[] {0}, side, sizes, 40 * MOST);
+        return sumsFrom(new long[]{0}, side, sizes, 40 * MOST);
     }
 
     /** All sums of a start and sizes, up to a side; empty if there are more than so many. */
