@@ -22,6 +22,7 @@ import java.util.Set;
 /** {@code treen build}: prints the plan, and writes its files whole or not at all. */
 final class BuildCommand implements Subcommand {
     private static final String USAGE = "treen build FILE [-o FOLDER]";
+    private static final int LONGEST_STEM = 80;
 
     @Override
     public String name() {
@@ -105,9 +106,15 @@ final class BuildCommand implements Subcommand {
         files.put("plan.json", PlanJson.of(plan));
         files.put("order.md", OrderMarkdown.of(plan));
         for (BoardCut board : plan.cutting().boards()) {
-            files.put(fresh("layout-" + board.name().replace(' ', '-'), files), LayoutSvg.of(plan, board));
+            files.put(fresh(stem(board), files), LayoutSvg.of(plan, board));
         }
         return files;
+    }
+
+    /** File systems have no room for very long names. */
+    private static String stem(BoardCut board) {
+        String stem = "layout-" + board.name().replace(' ', '-');
+        return stem.length() <= LONGEST_STEM ? stem : stem.substring(0, LONGEST_STEM);
     }
 
     /** Some file systems take {@code A} and {@code a} for the same name. */

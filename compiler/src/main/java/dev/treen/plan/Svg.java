@@ -9,27 +9,21 @@ import javax.xml.stream.XMLStreamWriter;
 /** Writes a drawing as SVG 1.1; the XML writer of the library escapes all text. */
 final class Svg {
     /** About the width of a sans-serif letter for its height; drawings must fit with any font. */
-    private static final double LETTER = 0.6;
+    static final double LETTER = 0.6;
 
-    private final StringWriter out = new StringWriter();
-    private final XMLStreamWriter xml;
+    private final StringWriter body = new StringWriter();
+    private final XMLStreamWriter xml = writer(body);
 
     private interface Body {
         void write() throws XMLStreamException;
     }
 
-    Svg(double width, double height) {
+    private static XMLStreamWriter writer(StringWriter to) {
         try {
-            xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out);
+            return XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(to);
         } catch (XMLStreamException impossible) {
             throw new IllegalStateException("writing to memory cannot fail", impossible);
         }
-        quietly(() -> {
-            xml.writeStartElement("svg");
-            xml.writeDefaultNamespace("http://www.w3.org/2000/svg");
-            attributes("viewBox", "0 0 " + number(width) + " " + number(height), "role", "img");
-            attributes("aria-labelledby", "title desc", "font-family", "sans-serif");
-        });
     }
 
     private static void quietly(Body body) {
@@ -66,22 +60,17 @@ final class Svg {
         return out.toString();
     }
 
-    private void attributes(String... pairs) throws XMLStreamException {
+    private static void attributes(XMLStreamWriter xml, String... pairs) throws XMLStreamException {
         for (int i = 0; i + 1 < pairs.length; i += 2) {
             xml.writeAttribute(pairs[i], pairs[i + 1]);
         }
     }
 
-    void named(String title, String description) {
-        element("title", title, "id", "title");
-        element("desc", description, "id", "desc");
-    }
-
-    private void element(String name, String text, String... pairs) {
+    private static void element(XMLStreamWriter xml, String name, String text, String... pairs) {
         quietly(() -> {
             xml.writeCharacters("\n");
             xml.writeStartElement(name);
-            attributes(pairs);
+            attributes(xml, pairs);
             xml.writeCharacters(plain(text));
             xml.writeEndElement();
         });
@@ -91,8 +80,8 @@ final class Svg {
         quietly(() -> {
             xml.writeCharacters("\n");
             xml.writeEmptyElement(name);
-            attributes(place);
-            attributes(look);
+            attributes(xml, place);
+            attributes(xml, look);
         });
     }
 
@@ -118,28 +107,39 @@ final class Svg {
         String[] all = new String[place.length + look.length];
         System.arraycopy(place, 0, all, 0, place.length);
         System.arraycopy(look, 0, all, place.length, look.length);
-        element("text", words, all);
+        element(xml, "text", words, all);
     }
 
-    /** A pattern of slanted lines under the name {@code id}. */
-    void hatch(String id) {
+    /** The whole drawing, so wide and high: a white ground, a pattern of slanted lines called flaw, and what was drawn. */
+    String finished(double width, double height, String title, String description) {
+        StringWriter out = new StringWriter();
+        XMLStreamWriter head = writer(out);
         quietly(() -> {
-            xml.writeCharacters("\n");
-            xml.writeStartElement("defs");
-            xml.writeStartElement("pattern");
-            attributes("id", id, "width", "4", "height", "4", "patternUnits", "userSpaceOnUse");
-            xml.writeEmptyElement("path");
-            attributes("d", "M-1 1 L1 -1 M0 4 L4 0 M3 5 L5 3", "stroke", "#000000", "stroke-width", "0.8");
-            xml.writeEndElement();
-            xml.writeEndElement();
-        });
-    }
-
-    String finished() {
-        quietly(() -> {
-            xml.writeCharacters("\n");
-            xml.writeEndElement();
-            xml.close();
+            xml.writeCharacters("");
+            xml.flush();
+            head.writeStartElement("svg");
+            head.writeDefaultNamespace("http://www.w3.org/2000/svg");
+            attributes(head, "viewBox", "0 0 " + number(width) + " " + number(height), "role", "img");
+            attributes(head, "aria-labelledby", "title desc", "font-family", "sans-serif");
+            element(head, "title", title, "id", "title");
+            element(head, "desc", description, "id", "desc");
+            head.writeCharacters("\n");
+            head.writeStartElement("defs");
+            head.writeStartElement("pattern");
+            attributes(head, "id", "flaw", "width", "4", "height", "4", "patternUnits", "userSpaceOnUse");
+            head.writeEmptyElement("path");
+            attributes(head, "d", "M-1 1 L1 -1 M0 4 L4 0 M3 5 L5 3", "stroke", "#000000", "stroke-width", "0.8");
+            head.writeEndElement();
+            head.writeEndElement();
+            head.writeCharacters("\n");
+            head.writeEmptyElement("rect");
+            attributes(head, "x", "0", "y", "0", "width", number(width), "height", number(height), "fill", "#ffffff");
+            head.writeCharacters("");
+            head.flush();
+            out.write(body.toString());
+            head.writeCharacters("\n");
+            head.writeEndElement();
+            head.close();
         });
         return out.append('\n').toString();
     }

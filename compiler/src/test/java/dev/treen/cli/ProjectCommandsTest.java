@@ -89,6 +89,18 @@ class ProjectCommandsTest {
     }
 
     @Test
+    void boardsWithLongOrLikeNamesGetFilesOfTheirOwn() throws IOException {
+        String name = "b".repeat(400);
+        Files.writeString(project, "project \"x\" { units mm }\n" + Stream.of(name, name + "2", "slab", "Slab")
+                .map(b -> "board " + b + " { species black_cherry; size 300 x 90 x 10; rings flat; moisture 9% }\n"
+                        + "part of_" + b + " { length 200; width 80; thickness 9; from " + b + " }\n")
+                .reduce("", String::concat));
+        assertThat(run("build", project, "-o", folder.resolve("out"))).isZero();
+        assertThat(names(folder.resolve("out"))).filteredOn(n -> n.endsWith(".svg")).hasSize(4)
+                .contains("layout-slab.svg", "layout-Slab-2.svg");
+    }
+
+    @Test
     void neverWritesOverAFileThatItDidNotMake() throws IOException {
         Path to = Files.createDirectory(folder.resolve("out"));
         Files.writeString(to.resolve("order.md"), "mine");
