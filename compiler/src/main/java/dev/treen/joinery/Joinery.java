@@ -2,6 +2,7 @@ package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
 import dev.treen.model.Allowances;
+import dev.treen.model.Board;
 import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
@@ -182,7 +183,10 @@ public final class Joinery {
                 thickness,
                 rough(length, allow.shooting(), "shooting"),
                 rough(width, allow.planing(), "planing"),
-                rough(thickness, allow.planing(), "planing"),
+                // A sheet has its thickness; nobody planes it.
+                part.from().filter(Board::sheet).isPresent()
+                        ? thickness
+                        : rough(thickness, allow.planing(), "planing"),
                 shape(part));
     }
 

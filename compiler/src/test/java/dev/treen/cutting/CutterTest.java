@@ -116,6 +116,13 @@ class CutterTest {
     }
 
     @Test
+    void aSheetIsNotPlaned() {
+        Compilation compilation = Projects.of("kerf 1; shooting 1; planing 1; resaw 1; end_waste 0",
+                "sheet ply { size 600 x 300 x 6 }\npart a { length 200; width 200; thickness 6; from ply }\n");
+        assertThat(compilation.joined().parts().getFirst().roughThickness().value()).isEqualTo(Length.ofMm(6));
+    }
+
+    @Test
     void whatABoardGivesUpAtItsEndsIsItsOwn() {
         String ends = "allow { end_waste 60 }";
         String parts = """
