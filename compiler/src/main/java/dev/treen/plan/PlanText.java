@@ -167,8 +167,8 @@ public final class PlanText {
         Areas areas = cutting.areas();
         String how = cutting.proved()
                 ? "No layout takes less board."
-                : "The boards taken are at most " + DecimalText.write(100 * cutting.gap(), 0)
-                        + " % more than the least possible (by " + cutting.bound() + ").";
+                : "No layout saves more than " + DecimalText.write(100 * cutting.gap(), 0)
+                        + " % of the boards taken (bound by " + cutting.bound() + ").";
         return "Of the boards and leaves cut, " + share(areas, areas.finished()) + " becomes finished parts; "
                 + share(areas, areas.allowances()) + " is planed and shot off them, "
                 + share(areas, areas.kerf()) + " is saw dust, " + share(areas, areas.offcuts())
