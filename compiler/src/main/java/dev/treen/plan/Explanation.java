@@ -21,7 +21,8 @@ public final class Explanation {
     private final Set<String> lines = new LinkedHashSet<>();
 
     private Explanation(LengthFormat format) {
-        this.format = format;
+        // Sums of hundredths have to add up before the reader's eyes, whatever the lists round to.
+        this.format = format instanceof LengthFormat.Metric ? new LengthFormat.Metric(2) : format;
     }
 
     /** How {@code derivation} came about, line by line; at most forty lines. */
