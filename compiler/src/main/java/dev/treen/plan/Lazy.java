@@ -4,15 +4,17 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** A value made once, when it is first asked for, by whichever thread asks first. */
-final class Lazy<T> {
+public final class Lazy<T> {
     private final Supplier<T> make;
     private @Nullable T value;
 
-    Lazy(Supplier<T> make) {
+    /** Will ask {@code make}, at most once. */
+    public Lazy(Supplier<T> make) {
         this.make = make;
     }
 
-    synchronized T get() {
+    /** The value; the same one at every call. */
+    public synchronized T get() {
         T known = value;
         if (known == null) {
             known = make.get();

@@ -1,5 +1,6 @@
 package dev.treen.quantity;
 
+import dev.treen.spelling.Slips;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -86,7 +87,7 @@ public enum Unit {
         if (found.isEmpty()) {
             Arrays.stream(values())
                     .filter(unit -> unit.spelling().length() > 1
-                            && isOneSlipFrom(word, unit.spelling().toLowerCase(Locale.ROOT)))
+                            && Slips.between(word, unit.spelling().toLowerCase(Locale.ROOT)) <= 1)
                     .forEach(unit -> found.add(unit.spelling()));
         }
         return List.copyOf(found);
@@ -134,29 +135,5 @@ public enum Unit {
 
     private static BigFraction ratio(long numerator, long denominator) {
         return BigFraction.of(numerator, denominator);
-    }
-
-    /** Whether one letter added, dropped or changed, or two neighbours swapped, makes one word of the other. */
-    private static boolean isOneSlipFrom(String a, String b) {
-        if (Math.abs(a.length() - b.length()) > 1) {
-            return false;
-        }
-        int head = 0;
-        while (head < Math.min(a.length(), b.length()) && a.charAt(head) == b.charAt(head)) {
-            head++;
-        }
-        String restA = a.substring(head);
-        String restB = b.substring(head);
-        boolean swapped = restA.length() > 1
-                && restB.length() > 1
-                && restA.charAt(0) == restB.charAt(1)
-                && restA.charAt(1) == restB.charAt(0)
-                && restA.substring(2).equals(restB.substring(2));
-        return swapped
-                || tail(restA, restA.length() >= restB.length()).equals(tail(restB, restB.length() >= restA.length()));
-    }
-
-    private static String tail(String rest, boolean drop) {
-        return drop && !rest.isEmpty() ? rest.substring(1) : rest;
     }
 }

@@ -1,5 +1,6 @@
 package dev.treen.wood;
 
+import dev.treen.spelling.Slips;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -26,7 +27,7 @@ final class NearNames {
         List<Near> near = new ArrayList<>();
         for (String name : names) {
             if (Math.abs(name.length() - word.length()) <= tolerated) {
-                int distance = distance(word, name);
+                int distance = Slips.between(word, name);
                 if (distance <= tolerated) {
                     near.add(new Near(name, distance));
                 }
@@ -34,30 +35,5 @@ final class NearNames {
         }
         near.sort(Comparator.comparingInt(Near::distance).thenComparing(Near::name));
         return near.stream().limit(limit).map(Near::name).toList();
-    }
-
-    /** The least number of letters to add, drop, change or swap with their neighbour (optimal alignment). */
-    static int distance(String a, String b) {
-        int[] before = new int[b.length() + 1];
-        int[] last = new int[b.length() + 1];
-        int[] now = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            last[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            now[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
-                now[j] = Math.min(last[j - 1] + change, 1 + Math.min(last[j], now[j - 1]));
-                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
-                    now[j] = Math.min(now[j], before[j - 2] + 1);
-                }
-            }
-            int[] spare = before;
-            before = last;
-            last = now;
-            now = spare;
-        }
-        return last[b.length()];
     }
 }

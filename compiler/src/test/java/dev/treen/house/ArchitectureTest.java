@@ -31,7 +31,8 @@ class ArchitectureTest {
     private static final SequencedMap<String, List<String>> KNOWS = new LinkedHashMap<>();
 
     static {
-        KNOWS.put("quantity", List.of());
+        KNOWS.put("spelling", List.of());
+        KNOWS.put("quantity", List.of("spelling"));
         KNOWS.put("source", List.of());
         KNOWS.put("wood", List.of("quantity"));
         KNOWS.put("solid", List.of("quantity"));

@@ -3,6 +3,7 @@ package dev.treen.wood;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.treen.spelling.Slips;
 import dev.treen.wood.SpeciesTable.Lookup;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -133,10 +134,10 @@ class SpeciesTableTest {
 
     @Test
     void nearNames() {
-        assertThat(NearNames.distance("", "abc")).isEqualTo(3);
-        assertThat(NearNames.distance("kitchen", "kicthen")).isEqualTo(1);
-        assertThat(NearNames.distance("bench", "bench")).isZero();
-        assertThat(NearNames.distance("bench", "beech")).isEqualTo(1);
+        assertThat(Slips.between("", "abc")).isEqualTo(3);
+        assertThat(Slips.between("kitchen", "kicthen")).isEqualTo(1);
+        assertThat(Slips.between("bench", "bench")).isZero();
+        assertThat(Slips.between("bench", "beech")).isEqualTo(1);
         assertThat(NearNames.of("ek", List.of("elm", "oak", "ash"), 5)).isEmpty();
         assertThat(NearNames.of("aok", List.of("elm", "oak", "ash"), 5)).first().isEqualTo("oak");
     }

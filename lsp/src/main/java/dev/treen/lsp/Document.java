@@ -4,6 +4,7 @@ import dev.treen.lsp.position.PositionEncoding;
 import dev.treen.lsp.position.Positions;
 import dev.treen.model.FileLoader;
 import dev.treen.plan.Compilation;
+import dev.treen.plan.Lazy;
 import dev.treen.source.SourceFile;
 import java.util.List;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
