@@ -7,6 +7,7 @@ import dev.treen.joinery.Joined;
 import dev.treen.joinery.JoineryFindings;
 import dev.treen.model.Acceptance;
 import dev.treen.model.ModelFindings;
+import dev.treen.model.Requirement;
 import dev.treen.source.Span;
 import dev.treen.syntax.SyntaxFindings;
 import java.util.ArrayList;
@@ -63,7 +64,11 @@ public final class Checks {
         List<Finding> found = new ArrayList<>(joined.project().findings());
         found.addAll(joined.findings());
         ALL.forEach(check -> found.addAll(check.run(joined)));
-        return new Checked(joined, settled(found, joined.project().acceptances()));
+        Facts facts = Facts.of(joined);
+        for (Requirement requirement : joined.project().requirements()) {
+            found.addAll(requirement.judge(facts, joined.project().settings().format()));
+        }
+        return new Checked(joined, facts, settled(found, joined.project().acceptances()));
     }
 
     /** Accepted findings away, in the order of their places, at most a hundred a file. */

@@ -83,7 +83,7 @@ public final class Evaluator {
         for (PendingJoint pending : joints) {
             joint(pending, made, madeJoints);
         }
-        checkRequirements(scope);
+        requirements.forEach(Requirement::read);
         if (parts.isEmpty() && session.findings.isEmpty()) {
             session.add(Finding.of(
                     ModelFindings.EMPTY_PROJECT,
@@ -119,8 +119,7 @@ public final class Evaluator {
                 case Statement.Board board -> board(board, scope);
                 case Statement.Part part -> declarePart(part, scope);
                 case Statement.Joint joint -> joints.add(new PendingJoint(joint, scope, joints.size()));
-                case Statement.Require require -> requirements.add(new Requirement(
-                        require.condition(), require.because().map(Expr.Text::value), require.span()));
+                case Statement.Require require -> requirements.add(new Requirement(require, scope, session));
                 case Statement.Accept accept -> acceptances.add(new Acceptance(
                         accept.code().text(),
                         accept.code().span(),
@@ -585,29 +584,5 @@ public final class Evaluator {
                     .build());
         }
         return Optional.empty();
-    }
-
-    private void checkRequirements(Scope scope) {
-        for (Requirement requirement : requirements) {
-            Derived derived = expressions.evaluate(requirement.condition(), scope);
-            switch (derived.value()) {
-                case Datum.Unknown unknown -> {
-                }
-                case Datum.Truth(boolean holds) -> {
-                    if (!holds) {
-                        session.add(Finding.of(
-                                ModelFindings.NOT_MET,
-                                requirement.condition().span(),
-                                "It does not hold that `" + requirement.condition().span().text() + "`")
-                                .because(requirement.because().orElse(""))
-                                .build());
-                    }
-                }
-                default -> session.add(Finding.of(
-                        ModelFindings.WRONG_KIND, requirement.condition().span(), "`require` wants a condition")
-                        .found("Found " + Arithmetic.phrase(derived.value()) + ".")
-                        .build());
-            }
-        }
     }
 }

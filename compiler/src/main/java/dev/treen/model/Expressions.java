@@ -19,9 +19,15 @@ import java.util.Optional;
 final class Expressions {
     private final Session session;
     private final Arithmetic arithmetic;
+    private final FactSource facts;
 
     Expressions(Session session) {
+        this(session, FactSource.NONE);
+    }
+
+    Expressions(Session session, FactSource facts) {
         this.session = session;
+        this.facts = facts;
         this.arithmetic = new Arithmetic(session);
     }
 
@@ -146,7 +152,10 @@ final class Expressions {
     private void unknownMember(Expr.Member member, Datum of) {
         String what = member.of().span().text();
         boolean sized = of instanceof Datum.Thing || of instanceof Datum.Sizes;
-        List<String> known = sized ? dev.treen.quantity.Size.NAMES : List.of();
+        List<String> known = new ArrayList<>(sized ? dev.treen.quantity.Size.NAMES : List.of());
+        if (of instanceof Datum.Thing(String path, Datum.Thing.Kind kind)) {
+            known.addAll(facts.names(path));
+        }
         List<String> near = NearWords.of(member.name().text(), known);
         Finding.Builder finding = Finding.of(
                 ModelFindings.UNKNOWN_NAME,
@@ -162,7 +171,8 @@ final class Expressions {
         return switch (kind) {
             case PART -> Optional.ofNullable(session.parts.get(path))
                     .filter(part -> which >= 0)
-                    .map(part -> part.measure(which));
+                    .map(part -> part.measure(which))
+                    .or(() -> facts.fact(path, name));
             case BOARD -> Optional.ofNullable(session.boards.get(path))
                     .filter(board -> which >= 0)
                     .map(board -> board.measure(which));

@@ -25,6 +25,14 @@ final class Session {
     private final Deque<Cell> running = new ArrayDeque<>();
     private final Set<Span> told = new LinkedHashSet<>();
 
+    /** One with the same parts and boards, which keeps its own findings. */
+    Session beside() {
+        Session other = new Session();
+        other.parts.putAll(parts);
+        other.boards.putAll(boards);
+        return other;
+    }
+
     void add(Finding finding) {
         findings.add(finding);
     }

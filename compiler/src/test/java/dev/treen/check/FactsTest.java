@@ -1,0 +1,98 @@
+package dev.treen.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import dev.treen.finding.Finding;
+import dev.treen.model.Datum;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What `require` may ask of parts, judged after the checks with the numbers behind it. */
+class FactsTest {
+
+    private static double mm(Bench bench, String part, String fact) {
+        return bench.checked().facts().fact(part, fact).orElseThrow().value() instanceof Datum.Exactly(var quantity)
+                ? quantity.amount().doubleValue()
+                : Double.NaN;
+    }
+
+    private static Bench requiring(Bench bench, String requirement) {
+        return Bench.of(bench.text() + requirement + "\n");
+    }
+
+    /** A base 86.3 wide of cherry from 9 to 12.06 % (Wood Handbook Table 13-5, eq. 4-5): 0.83 less 0.33 is 0.5. */
+    @Test
+    void aPanelHasRoomClearanceAndCover() {
+        Bench caddy = Bench.caddy();
+        assertThat(mm(caddy, "base", "gap")).isEqualTo(caddy.figure("base", "front", "gap").toDoubleMm());
+        assertThat(mm(caddy, "base", "clearance")).isBetween(0.5, 0.511);
+        double width = caddy.part("base").width().value().toDoubleMm();
+        double dry = width * (1 - 0.00248 * (9 - 6.88));
+        assertThat(mm(caddy, "base", "cover")).isCloseTo((dry - 80) / 2, offset(0.003));
+        assertThat(caddy.checked().facts().names("base")).contains("gap", "clearance", "cover", "mass");
+        assertThat(caddy.checked().facts().names("front")).containsExactly("mass");
+    }
+
+    /**
+     * By hand: E 0.8 × 12.3 GPa (Wood Handbook Table 5-3), b 152.4, h 15.875, so I is 50 810 mm⁴; 50 lb of usual load
+     * (Architectural Woodwork Standards 2009, 1.2.21) and the shelf itself over 762 mm: 5qL⁴/384EI.
+     */
+    @Test
+    void aShelfSagsByTheBeamFormula() {
+        Bench shelf = Bench.shelf();
+        double moment = 152.4 * Math.pow(15.875, 3) / 12;
+        double even = 0.001915 * 152.4 + mm(shelf, "shelf", "mass") / 1000 * 9.81 / 762;
+        double modulus = 0.8 * 12_273;
+        double bending = 5 * even * Math.pow(762, 4) / (384 * modulus * moment);
+        assertThat(mm(shelf, "shelf", "sag")).isCloseTo(bending * 1.5, offset(bending * 0.05));
+    }
+
+    /** 0.68 × 1000 × 1.12 kg/m³: specific gravity of white oak at 12 % (Wood Handbook Table 5-3). */
+    @Test
+    void aPartWeighsByItsFinishedSizes() {
+        Bench shelf = Bench.shelf();
+        double litres = (30 + 2 * 3.0 / 16) * 6 * 0.625 * 25.4 * 25.4 * 25.4 / 1e6;
+        assertThat(mm(shelf, "shelf", "mass")).isCloseTo(litres * 0.68 * 1120, offset(5.0));
+    }
+
+    @Test
+    void aRequirementOverFactsHoldsOrSaysByHowMuchNot() {
+        assertThat(requiring(Bench.caddy(), "require base.clearance >= 0.3mm").codes()).isEmpty();
+        Bench wanting = requiring(Bench.caddy(), "require base.clearance >= 0.8mm because \"the kitchen steams\"");
+        assertThat(wanting.codes()).containsExactly("requirement-not-met");
+        Finding finding = wanting.finding("requirement-not-met");
+        assertThat(finding.at().text()).isEqualTo("base.clearance >= 0.8mm");
+        assertThat(finding.found()).isEqualTo("On the left of `>=` is 0.5 mm, on the right 0.8 mm.");
+        assertThat(finding.because()).startsWith("the kitchen steams.").contains("12.06 % moisture");
+        assertThat(finding.subjects()).contains("base");
+    }
+
+    @Test
+    void aFactMayStandInASum() {
+        assertThat(requiring(Bench.caddy(), "require base.gap - base.clearance < 1mm and base.mass < 1kg").codes())
+                .isEmpty();
+        assertThat(requiring(Bench.caddy(), "require base.gap < 1kg").codes()).containsExactly("do-not-add-up");
+        assertThat(requiring(Bench.caddy(), "require base.gap").codes()).containsExactly("wrong-kind");
+    }
+
+    @Test
+    void anUnknownFactNamesThoseThatAreNear() {
+        Bench slip = requiring(Bench.caddy(), "require base.clearence >= 0.3mm");
+        assertThat(slip.codes()).containsExactly("unknown-name");
+        assertThat(slip.finding("unknown-name").safeRemedy().orElseThrow().text()).isEqualTo("write `clearance`");
+        assertThat(slip.mended("unknown-name").codes()).isEmpty();
+        Bench none = requiring(Bench.caddy(), "require front.sag <= 1mm");
+        assertThat(none.finding("unknown-name").found()).isEqualTo("It has `length`, `width`, `thickness`, `mass`.");
+        assertThat(requiring(Bench.caddy(), "require bass.gap > 1").codes()).as("said once")
+                .containsExactly("unknown-name");
+    }
+
+    /** A size must not wait for a check of itself: outside `require` a fact is an unknown name. */
+    @Test
+    void onlyRequirementsMayAskForFacts() {
+        assertThat(Bench.caddy().with("width inside.width", "width base.gap").codes()).contains("unknown-name");
+        assertThat(List.of("gap", "clearance", "cover", "sag", "mass")).isSubsetOf(
+                Facts.kinds().stream().map(FactKind::name).toList());
+    }
+}
