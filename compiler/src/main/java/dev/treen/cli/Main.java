@@ -61,6 +61,8 @@ public final class Main {
             }
             // Asked for by the launcher alone, so not in the help.
             case "--warm-up" -> WarmUp.run();
+            // For contributors; DEVELOPERS.md tells of it.
+            case "bench" -> guarded(new BenchCommand(), arguments.subList(1, arguments.size()), streams);
             case "build" -> guarded(new BuildCommand(), arguments.subList(1, arguments.size()), streams);
             case "check" -> guarded(new CheckCommand(), arguments.subList(1, arguments.size()), streams);
             case "explain" -> guarded(new ExplainCommand(), arguments.subList(1, arguments.size()), streams);

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -20,61 +21,43 @@ import java.util.Locale;
  */
 public final class YieldBench {
     private final PrintStream out;
-    private double seconds = 10;
-    private long steps = Long.MAX_VALUE;
-    private int every = 1;
-    private long seed = 1;
-    private String only = "";
-
-    private YieldBench(PrintStream out) {
-        this.out = out;
-    }
+    private final Options how;
 
     /**
-     * Runs from a command line: {@code FILE… [--seconds S] [--steps N] [--every K] [--only TEXT]}.
+     * How to measure.
      *
-     * @param args files and options
-     * @param out where the lines go
-     * @return 0, or 2 where the line makes no sense
-     * @throws IOException if a file cannot be read
+     * @param seconds time for each instance
+     * @param steps steps for each instance
+     * @param seed start of the random choices
+     * @param every takes every so many-th instance only
+     * @param only takes instances with this in their name only
      */
-    public static int run(String[] args, PrintStream out) throws IOException {
-        var bench = new YieldBench(out);
-        var files = new java.util.ArrayList<Path>();
-        int i = 0;
-        while (i < args.length) {
-            String next = i + 1 < args.length ? args[i + 1] : "";
-            switch (args[i]) {
-                case "--seconds" -> bench.seconds = Double.parseDouble(next);
-                case "--steps" -> bench.steps = Long.parseLong(next);
-                case "--every" -> bench.every = Integer.parseInt(next);
-                case "--seed" -> bench.seed = Long.parseLong(next);
-                case "--only" -> bench.only = next;
-                default -> {
-                    if (args[i].startsWith("--")) {
-                        return 2;
-                    }
-                    files.add(Path.of(args[i]));
-                    i++;
-                    continue;
-                }
-            }
-            i += 2;
-        }
+    public record Options(double seconds, long steps, long seed, int every, String only) {}
+
+    private YieldBench(PrintStream out, Options how) {
+        this.out = out;
+        this.how = how;
+    }
+
+    /** Solves all instances of the files. */
+    public static void run(List<Path> files, Options how, PrintStream out) throws IOException {
+        var bench = new YieldBench(out, how);
         for (Path file : files) {
             int n = 0;
             for (var instance : Instances.read(file)) {
-                if (n++ % bench.every == 0 && instance.name().contains(bench.only)) {
+                if (n++ % how.every() == 0 && instance.name().contains(how.only())) {
                     bench.solve(instance);
                 }
             }
         }
-        return files.isEmpty() ? 2 : 0;
     }
 
     private void solve(Instances.Instance instance) {
         YieldProblem given = instance.problem();
-        Settings settings = given.settings().steps(steps).within(Duration.ofNanos((long) (seconds * 1e9))).seed(seed);
+        Settings settings = given.settings()
+                .steps(how.steps())
+                .within(Duration.ofNanos((long) (how.seconds() * 1e9)))
+                .seed(how.seed());
         var problem = new YieldProblem(given.stocks(), given.pieces(), given.runs(), settings);
         double cpu = java.lang.management.ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9;
         long start = System.nanoTime();

@@ -7,6 +7,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What a search may spend: steps always, time and patience where somebody watches. */
 final class Budget {
+    /** A cautious guess, used only where a time limit is asked for. */
+    private static final double OPERATIONS_A_NANOSECOND = 1.0;
+
     private @Nullable Budget whole;
     private final long steps;
     private final long deadline;
@@ -70,6 +73,18 @@ final class Budget {
         if (cancel.asked() || (timed && System.nanoTime() - deadline >= 0)) {
             over = true;
         }
+    }
+
+    /** Looks at the clock now; for long work that counts its steps beforehand. */
+    boolean looked() {
+        look();
+        return over;
+    }
+
+    /** Whether about so many operations of a table still fit into what is left. */
+    boolean affords(double operations) {
+        boolean steps = done + operations / Endless.WORK_A_STEP < this.steps;
+        return steps && (!timed || operations / OPERATIONS_A_NANOSECOND < deadline - System.nanoTime());
     }
 
     boolean over() {

@@ -74,6 +74,13 @@ final class Endless {
         return new Endless(xs, ys, l, w, Arrays.copyOf(type, n));
     }
 
+    /** The table over given marks, for parts in both lists, each of a type; null if it would be too large. */
+    static @Nullable Endless over(long[] xs, long[] ys, long[] l, long[] w, int[] type, long most) {
+        double work = (double) xs.length * ys.length * (xs.length + ys.length) / 4;
+        boolean fits = xs.length > 0 && ys.length > 0 && (double) xs.length * ys.length <= 20e6 && work <= most;
+        return fits ? new Endless(xs, ys, l, w, type) : null;
+    }
+
     /** Steps the table takes, about. */
     long work() {
         return (long) ((double) xs.length * ys.length * (xs.length + ys.length) / 4);
@@ -95,7 +102,7 @@ final class Endless {
             restY[j] = rests(ys, j);
         }
         for (int i = 0; i < xs.length; i++) {
-            if (!row(i, restY) || ((i & 15) == 0 && budget.over())) {
+            if (!row(i, restY) || ((i & 15) == 0 && budget.looked())) {
                 return false;
             }
         }
@@ -140,6 +147,11 @@ final class Endless {
             now[j] = top;
         }
         return true;
+    }
+
+    /** The values of all rectangles as long as a mark, by their width. */
+    long[] column(int i) {
+        return best[i];
     }
 
     /** The table itself: by mark along, then across. */

@@ -57,6 +57,8 @@ public final class Engine {
             if (f.flaws[0].length == 0) {
                 improver.shortestReach(budget, AreaBound.reach(f));
             }
+        } else if (most) {
+            bound = new LimitedValue(f, improver, bound, budget).solve();
         } else {
             improver.first(budget, bound.value());
             improver.improve(costBudget(), bound.value());

@@ -65,6 +65,18 @@ final class Improver {
         inserter.reach = Integer.MAX_VALUE;
     }
 
+    /** Takes a layout made elsewhere: what is left is put in where there is room. */
+    void take(State made, long change) {
+        inserter.blink = 0;
+        inserter.flip = 0;
+        inserter.bySquares = 1;
+        inserter.byArea = 0;
+        inserter.bySide = 0;
+        inserter.openBy = 0;
+        inserter.insertAll(made, 0, 0, Long.MAX_VALUE, change);
+        offer(made);
+    }
+
     private boolean offer(State now) {
         if (!any || better(now, best)) {
             any = true;

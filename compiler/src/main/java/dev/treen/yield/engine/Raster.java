@@ -103,6 +103,50 @@ final class Raster {
         return Arrays.copyOf(found, n);
     }
 
+    /**
+     * All sums of sizes where each may be taken so often only, up to a side, with the side itself; empty if there are too
+     * many or the side is too long for a table.
+     */
+    static long[] limitedSums(long side, long[] sizes, int[] limits) {
+        if (side >= 50_000_000) {
+            return new long[0];
+        }
+        int length = (int) side;
+        var reached = new boolean[length + 1];
+        reached[0] = true;
+        var together = new java.util.TreeMap<Long, Long>();
+        for (int i = 0; i < sizes.length; i++) {
+            together.merge(sizes[i], (long) limits[i], Long::sum);
+        }
+        var used = new int[length + 1];
+        for (var entry : together.entrySet()) {
+            int size = (int) Math.min(entry.getKey(), side + 1);
+            Arrays.fill(used, 0);
+            for (int p = size; p <= length; p++) {
+                if (!reached[p] && reached[p - size] && used[p - size] < entry.getValue()) {
+                    reached[p] = true;
+                    used[p] = used[p - size] + 1;
+                }
+            }
+        }
+        reached[length] = true;
+        int count = 0;
+        for (boolean each : reached) {
+            count += each ? 1 : 0;
+        }
+        if (count > MOST) {
+            return new long[0];
+        }
+        var found = new long[count];
+        int n = 0;
+        for (int p = 0; p <= length; p++) {
+            if (reached[p]) {
+                found[n++] = p;
+            }
+        }
+        return found;
+    }
+
     /** The index of the greatest mark at most v; the marks begin at 0 or below. */
     static int floor(long[] marks, long v) {
         int at = Arrays.binarySearch(marks, v);

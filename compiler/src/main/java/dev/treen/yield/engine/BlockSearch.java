@@ -1,0 +1,262 @@
+package dev.treen.yield.engine;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The most value from one clear board with limited copies, exactly: blocks of parts are joined side by side or one on
+ * another, the most promising first, and dropped when even the best that could surround them is not enough. (Joining
+ * blocks: Wang 1983; with a bound for what lies around them: Viswanathan and Bagchi 1993, Hifi 1997. The bounds here are
+ * those of {@link Prices}, so they know of the limits.)
+ */
+final class BlockSearch {
+    /** Blocks kept at most, and cells of memory for their counts. */
+    private static final int MOST_BLOCKS = 2_000_000;
+
+    private static final long MOST_COUNTS = 60_000_000;
+
+    /** So many tries of joining count as one step. */
+    private static final int TRIES_A_STEP = 2000;
+
+    /** What may yet come around a block counts by this much beside what is in it, for the order of work alone. */
+    private static final double EAGER = 0.97;
+
+    private record Cell(int x, int y, List<Integer> blocks) {}
+
+    private final Limited board;
+    private final Prices prices;
+    private final Budget budget;
+    private final long[][] around;
+    private final long refund;
+    private final Blocks blocks;
+    private final int[][] sumX;
+    private final int[][] sumY;
+    private final List<Cell> cells = new ArrayList<>();
+    private final Cell[][] cellAt;
+    private final long gcd;
+    private int[] heap = new int[1024];
+    private long[] heapKey = new long[1024];
+    private int waiting;
+    private long tries;
+    /** The most value so far, from outside or from a block. */
+    long best;
+    /** The block of that value, or -1. */
+    int winner = -1;
+
+    BlockSearch(Limited board, Endless table, Prices prices, long known, Budget budget) {
+        this.board = board;
+        this.prices = prices;
+        this.budget = budget;
+        best = known;
+        refund = prices.refund(prices.price);
+        blocks = new Blocks(board.f.types);
+        around = new Surround(table).values();
+        sumX = sums(board.xs);
+        sumY = sums(board.ys);
+        cellAt = new Cell[board.xs.length][board.ys.length];
+        long common = 0;
+        for (int kind = 0; kind < board.kinds; kind++) {
+            common = gcd(common, board.f.value[board.type[kind]]);
+        }
+        gcd = Math.max(1, common);
+    }
+
+    private static long gcd(long a, long b) {
+        return b == 0 ? a : gcd(b, a % b);
+    }
+
+    // The index of the sum of two marks, or -1 where it is beyond the side or no sum within the limits.
+    private static int[][] sums(long[] marks) {
+        var sums = new int[marks.length][];
+        for (int i = 0; i < marks.length; i++) {
+            sums[i] = new int[i + 1];
+            int at = i;
+            for (int j = 0; j <= i; j++) {
+                long sum = marks[i] + marks[j];
+                while (at < marks.length && marks[at] < sum) {
+                    at++;
+                }
+                sums[i][j] = at < marks.length && marks[at] == sum ? at : -1;
+            }
+        }
+        return sums;
+    }
+
+    private static int sum(int[][] sums, int i, int j) {
+        return i >= j ? sums[i][j] : sums[j][i];
+    }
+
+    /** Whether the search came to its end, so that {@link #best} is the optimum. */
+    boolean run() {
+        for (int kind = 0; kind < board.kinds; kind++) {
+            int t = board.type[kind];
+            long net = board.f.value[t] * prices.scale - prices.price[t];
+            int x = Raster.floor(board.xs, board.l[kind]);
+            int y = Raster.floor(board.ys, board.w[kind]);
+            if (net + around[x][y] >= wanted()) {
+                add(blocks.single(t, kind, x, y, board.f.value[t], net));
+            }
+        }
+        while (waiting > 0) {
+            int next = pop();
+            if (promise(next) < wanted()) {
+                continue;
+            }
+            close(next);
+            joinAll(next);
+            boolean full = blocks.size > MOST_BLOCKS || (long) blocks.size * blocks.types > MOST_COUNTS;
+            if (full || budget.over()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** What no layout can beat, as far as the search came. */
+    long bound() {
+        long most = best;
+        for (int i = 0; i < waiting; i++) {
+            most = Math.max(most, Math.floorDiv(promise(heap[i]) + refund, prices.scale));
+        }
+        return most;
+    }
+
+    private long promise(int n) {
+        return blocks.net[n] + around[blocks.x[n]][blocks.y[n]];
+    }
+
+    // A block with what surrounds it must come to at least this, less the refund.
+    private long wanted() {
+        return (best + gcd) * prices.scale - refund;
+    }
+
+    private void close(int n) {
+        int x = blocks.x[n];
+        int y = blocks.y[n];
+        Cell cell = cellAt[x][y];
+        if (cell == null) {
+            cell = new Cell(x, y, new ArrayList<>());
+            cellAt[x][y] = cell;
+            cells.add(cell);
+        }
+        int at = cell.blocks.size();
+        while (at > 0 && blocks.net[cell.blocks.get(at - 1)] < blocks.net[n]) {
+            at--;
+        }
+        cell.blocks.add(at, n);
+    }
+
+    private void joinAll(int n) {
+        int x = blocks.x[n];
+        int y = blocks.y[n];
+        for (Cell cell : cells) {
+            int sumOfX = sum(sumX, x, cell.x);
+            if (sumOfX >= 0) {
+                joinCell(n, cell, sumOfX, Math.max(y, cell.y), true);
+            }
+            int sumOfY = sum(sumY, y, cell.y);
+            if (sumOfY >= 0) {
+                joinCell(n, cell, Math.max(x, cell.x), sumOfY, false);
+            }
+        }
+        tries += cells.size();
+        if (tries >= TRIES_A_STEP) {
+            budget.spend(tries / TRIES_A_STEP);
+            tries %= TRIES_A_STEP;
+        }
+    }
+
+    private void joinCell(int n, Cell cell, int x, int y, boolean beside) {
+        long rest = blocks.net[n] + around[x][y];
+        List<Integer> list = cell.blocks;
+        for (int i = 0; i < list.size(); i++) {
+            int other = list.get(i);
+            if (rest + blocks.net[other] < wanted()) {
+                return;
+            }
+            tries++;
+            if (blocks.within(n, other, board.limit)) {
+                int both = blocks.join(n, other, x, y, beside);
+                if (both >= 0) {
+                    add(both);
+                }
+            }
+        }
+    }
+
+    private void add(int n) {
+        if (blocks.value[n] > best) {
+            best = blocks.value[n];
+            winner = n;
+        }
+        // What is certain counts more than what is hoped for: good layouts come sooner, and every block has its turn.
+        push(n, blocks.net[n] + (long) (EAGER * around[blocks.x[n]][blocks.y[n]]));
+    }
+
+    private void push(int n, long key) {
+        if (waiting == heap.length) {
+            heap = Arrays.copyOf(heap, waiting * 2);
+            heapKey = Arrays.copyOf(heapKey, waiting * 2);
+        }
+        int i = waiting++;
+        while (i > 0) {
+            int up = (i - 1) / 2;
+            if (before(heapKey[up], heap[up], key, n)) {
+                break;
+            }
+            heap[i] = heap[up];
+            heapKey[i] = heapKey[up];
+            i = up;
+        }
+        heap[i] = n;
+        heapKey[i] = key;
+    }
+
+    // Of equal promise the later block goes first: it is the larger one.
+    private static boolean before(long keyA, int a, long keyB, int b) {
+        return keyA != keyB ? keyA > keyB : a > b;
+    }
+
+    private int pop() {
+        int top = heap[0];
+        waiting--;
+        int n = heap[waiting];
+        long key = heapKey[waiting];
+        int i = 0;
+        while (2 * i + 1 < waiting) {
+            int c = 2 * i + 1;
+            if (c + 1 < waiting && before(heapKey[c + 1], heap[c + 1], heapKey[c], heap[c])) {
+                c++;
+            }
+            if (before(key, n, heapKey[c], heap[c])) {
+                break;
+            }
+            heap[i] = heap[c];
+            heapKey[i] = heapKey[c];
+            i = c;
+        }
+        heap[i] = n;
+        heapKey[i] = key;
+        return top;
+    }
+
+    /** Lays a block into a free leaf of a board. */
+    void lay(State state, int slot, int leaf, int n, long stamp) {
+        BoardTree tree = state.own(slot, stamp);
+        if (blocks.first[n] < 0) {
+            int kind = blocks.second[n];
+            state.place(
+                    slot, leaf, board.type[kind], tree.x(leaf), tree.y(leaf), board.l[kind], board.w[kind], true,
+                    stamp);
+            return;
+        }
+        int a = blocks.first[n];
+        long sizeA = blocks.side[n] ? board.xs[blocks.x[a]] : board.ys[blocks.y[a]];
+        int kind = blocks.side[n] ? BoardTree.ROW : BoardTree.STACK;
+        int second = tree.cut(leaf, kind, sizeA);
+        int first = tree.before(second);
+        lay(state, slot, first, a, stamp);
+        lay(state, slot, second, blocks.second[n], stamp);
+    }
+}

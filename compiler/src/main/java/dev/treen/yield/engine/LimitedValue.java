@@ -1,0 +1,97 @@
+package dev.treen.yield.engine;
+
+import dev.treen.yield.Bound;
+
+/**
+ * Most value where copies are limited: a bound by {@link Prices}, layouts from what those prices suggest, and where there
+ * is one clear board the exact {@link BlockSearch}.
+ */
+final class LimitedValue {
+    private final Folded f;
+    private final Improver improver;
+    private final Budget budget;
+    private final int boards;
+    private Bound bound;
+    private long stamp = 1L << 40;
+
+    LimitedValue(Folded f, Improver improver, Bound bound, Budget budget) {
+        this.f = f;
+        this.improver = improver;
+        this.bound = bound;
+        this.budget = budget;
+        boards = Math.min(f.stocks == 1 ? f.count[0] : 0, f.items());
+    }
+
+    /** Searches with all its means; gives the best bound. */
+    Bound solve() {
+        improver.first(budget.part(0.05), bound.value());
+        Limited board = boards == 0 ? null : Limited.of(f, 0);
+        if (board != null) {
+            priced(board);
+        }
+        improver.improve(budget, bound.value());
+        return bound;
+    }
+
+    private void priced(Limited board) {
+        var prices = new Prices(board, boards);
+        prices.search(budget.part(0.2), round -> {
+            suggest(board, prices);
+            return improver.best.value;
+        });
+        lower(prices.wholeBound(), "prices on copies");
+        if (done()) {
+            return;
+        }
+        improver.improve(budget.part(0.1), bound.value());
+        if (done() || boards > 1 || f.flaws[0].length > 0) {
+            return;
+        }
+        Endless table = prices.settled(budget);
+        if (table != null) {
+            blocks(board, table, prices);
+        }
+    }
+
+    private void blocks(Limited board, Endless table, Prices prices) {
+        var search = new BlockSearch(board, table, prices, improver.best.value, budget.part(0.6));
+        boolean finished = search.run();
+        if (search.winner >= 0) {
+            var state = new State(f);
+            int slot = state.open(0, ++stamp);
+            search.lay(state, slot, 0, search.winner, stamp);
+            improver.take(state, stamp);
+        }
+        lower(finished ? search.best : search.bound(), finished ? "every block tried" : "blocks of parts");
+    }
+
+    private void lower(long value, String how) {
+        if (value < bound.value()) {
+            bound = new Bound(value, how);
+        }
+    }
+
+    private boolean done() {
+        return improver.best.value >= bound.value() || budget.over();
+    }
+
+    // The layout of a round may take some parts too often: those go, and what else fits comes in.
+    private void suggest(Limited board, Prices prices) {
+        long[] profit = prices.asked();
+        var state = new State(f);
+        var scratch = new int[f.types];
+        for (int i = 0; i < boards; i++) {
+            int slot = state.open(0, ++stamp);
+            board.table.lay(state, slot, 0, profit, stamp);
+        }
+        for (int slot = 0; slot < state.open; slot++) {
+            BoardTree tree = state.slot[slot];
+            for (int n = 0; n < tree.nodes(); n++) {
+                if (tree.kind(n) == BoardTree.ITEM && f.endless[tree.type(n)] < 0 && state.left[tree.type(n)] < 0) {
+                    state.clear(slot, n, tree.stamp, scratch);
+                }
+            }
+        }
+        improver.take(state, ++stamp);
+    }
+}
