@@ -10,17 +10,20 @@ import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Nature;
 import dev.treen.model.Board;
 import dev.treen.model.Part;
+import dev.treen.model.RoomClimate;
 import dev.treen.model.Settings;
 import dev.treen.quantity.DecimalText;
 import dev.treen.source.Span;
+import dev.treen.wood.Climate;
 import dev.treen.wood.Emc;
-import dev.treen.wood.EquilibriumMoisture;
 import dev.treen.wood.Figure;
 import dev.treen.wood.Figures;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What movement was computed with where the project is silent: one note for the room, and one for each board. Only
@@ -44,7 +47,7 @@ final class Assumptions implements Check {
     public List<Finding> run(Joined joined) {
         Settings settings = joined.project().settings();
         List<Finding> findings = new ArrayList<>();
-        outOfRange(settings, findings);
+        outOfRange(joined, findings);
         Set<String> panels = new HashSet<>();
         for (MadeJoint made : joined.joints()) {
             if (made.joint().kind().equals(Groove.KIND)) {
@@ -56,7 +59,7 @@ final class Assumptions implements Check {
                 .filter(part -> panels.contains(part.name()))
                 .filter(part -> part.from().filter(Board::sheet).isEmpty())
                 .toList();
-        if (!moving.isEmpty() && settings.climate().isEmpty()) {
+        if (settings.climate().isEmpty() && moving.stream().anyMatch(p -> p.service().room().isEmpty())) {
             findings.add(climate(settings));
         }
         Set<Span> told = new HashSet<>();
@@ -124,26 +127,32 @@ final class Assumptions implements Check {
     }
 
     /** The equation of the handbook is printed for a range; outside it the room is taken to be as the bench. */
-    private static void outOfRange(Settings settings, List<Finding> findings) {
-        settings.climate().ifPresent(c -> {
-            List.of(
-                    EquilibriumMoisture.at(c.coldest(), c.humidityHigh()),
-                    EquilibriumMoisture.at(c.warmest(), c.humidityLow()))
-                    .stream()
+    private static void outOfRange(Joined joined, List<Finding> findings) {
+        Set<RoomClimate> rooms = new LinkedHashSet<>();
+        joined.project().settings().climate().ifPresent(rooms::add);
+        joined.parts().forEach(part -> part.part().service().room().ifPresent(rooms::add));
+        for (RoomClimate room : rooms) {
+            Climate climate = Nature.climate(room);
+            Stream.of(climate.wettest(), climate.driest())
                     .filter(Emc.OutOfRange.class::isInstance)
                     .map(Emc.OutOfRange.class::cast)
                     .findFirst()
-                    .ifPresent(range -> findings.add(Finding.of(
-                            OUT_OF_RANGE,
-                            range.what().equals("humidity") ? c.humidityAt() : c.temperatureAt(),
-                            "The " + range.what() + " of the room is outside the printed table")
-                            .found(DecimalText.write(range.given(), 1) + " " + range.unit() + "; the table goes from "
-                                    + DecimalText.write(range.from(), 1) + " to "
-                                    + DecimalText.write(range.to(), 1) + ".")
-                            .because("The moisture of wood in such air is not published ("
-                                    + range.citation().source() + "), so movement cannot be computed.")
-                            .build()));
-        });
+                    .ifPresent(range -> findings.add(outOfRange(room, range)));
+        }
+    }
+
+    private static Finding outOfRange(RoomClimate room, Emc.OutOfRange range) {
+        return Finding.of(
+                OUT_OF_RANGE,
+                range.what().equals("humidity") ? room.humidityAt() : room.temperatureAt(),
+                "The " + range.what() + " of " + (room.name().isEmpty() ? "the room" : "`" + room.name() + "`")
+                        + " is outside the printed table")
+                .found(DecimalText.write(range.given(), 1) + " " + range.unit() + "; the table goes from "
+                        + DecimalText.write(range.from(), 1) + " to "
+                        + DecimalText.write(range.to(), 1) + ".")
+                .because("The moisture of wood in such air is not published ("
+                        + range.citation().source() + "), so movement cannot be computed.")
+                .build();
     }
 
     /** The first word of a block: a whole block is too long to mark. */

@@ -44,7 +44,10 @@ public final class Checks {
             new CrossGrainGlue(),
             new MitreOpens(),
             new NotAcclimatised(),
-            new BoardTooSmall());
+            new BoardTooSmall(),
+            new TooWet(),
+            new RingsContradict(),
+            new ShelfSags());
 
     private Checks() {
     }

@@ -24,7 +24,7 @@ final class KnownSpecies implements Check {
     public List<Finding> run(Joined joined) {
         List<Finding> findings = new ArrayList<>();
         for (Board board : joined.project().boards()) {
-            if (board.species().isPresent() && !board.sheet()) {
+            if (board.species().isPresent() && !board.sheet() && board.declared().isEmpty()) {
                 String name = board.species().get();
                 switch (SpeciesTable.published().find(name)) {
                     case SpeciesTable.Lookup.Found found -> {

@@ -1,9 +1,8 @@
 package dev.treen.check;
 
 import dev.treen.joinery.FinishedPart;
-import dev.treen.model.Board;
+import dev.treen.joinery.Woods;
 import dev.treen.wood.Shelves;
-import dev.treen.wood.SpeciesTable;
 import dev.treen.wood.Strength;
 import java.util.OptionalDouble;
 
@@ -30,8 +29,7 @@ final class Masses {
     static OptionalDouble density(FinishedPart part) {
         return part.part()
                 .from()
-                .flatMap(Board::species)
-                .flatMap(id -> SpeciesTable.published().get(id))
+                .flatMap(Woods::of)
                 .flatMap(species -> species.strength())
                 .map(Masses::density)
                 .orElseGet(OptionalDouble::empty);

@@ -33,9 +33,6 @@ final class NotAcclimatised implements Check {
     @Override
     public List<Finding> run(Joined joined) {
         Settings settings = joined.project().settings();
-        if (settings.climate().isEmpty()) {
-            return List.of();
-        }
         Map<String, Part> first = new LinkedHashMap<>();
         for (FinishedPart part : joined.parts()) {
             part.part()
@@ -48,9 +45,12 @@ final class NotAcclimatised implements Check {
 
     private static Optional<Finding> judged(Part part, Settings settings) {
         Nature nature = Nature.of(part, settings);
+        if (nature.air().isEmpty()) {
+            return Optional.empty();
+        }
         Board board = part.from().orElseThrow();
         double bench = nature.seasons().bench();
-        double room = (nature.seasons().wet() + nature.seasons().dry()) / 2;
+        double room = nature.usualMoisture();
         Boards.Settling settling = Boards.settling(
                 board.thickness().value().toDoubleMm(), bench, room, Figures.standard());
         if (settling.verdict().grade() == Verdict.Grade.FINE) {
@@ -73,7 +73,7 @@ final class NotAcclimatised implements Check {
                 .number("days", days)
                 .remedy(Remedy.choice("let it lie in stick in such a room for about " + days
                         + " days, until two weighings a few days apart agree, and write what the meter then shows"));
-        settings.climate().ifPresent(c -> finding.related(c.humidityAt(), "the air of the room"));
+        nature.air().ifPresent(c -> finding.related(c.humidityAt(), "the air of the room"));
         return Optional.of(finding.build());
     }
 }

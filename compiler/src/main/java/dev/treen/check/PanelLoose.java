@@ -76,7 +76,7 @@ final class PanelLoose implements Check {
                 .number("middle", middle);
         panel.all().forEach(made -> finding.about(made.joint().name()));
         panel.part().part().from().ifPresent(b -> finding.related(b.nameAt(), "the board: its moisture and species"));
-        settings.climate().ifPresent(c -> finding.related(c.humidityAt(), "the air that it has to stand"));
+        panel.nature().air().ifPresent(c -> finding.related(c.humidityAt(), "the air that it has to stand"));
         return finding
                 .remedy(Remedy.choice("make the gap smaller: `gap auto` leaves what the damp season needs and no more"))
                 .remedy(Remedy.choice("make the groove deeper"))

@@ -79,7 +79,7 @@ final class PanelTight implements Check {
                 .number("needed", enough.toDoubleMm());
         panel.all().forEach(made -> finding.about(made.joint().name()));
         panel.part().part().from().ifPresent(b -> finding.related(b.nameAt(), "the board: its moisture and species"));
-        settings.climate().ifPresent(c -> finding.related(c.humidityAt(), "the air that it has to stand"));
+        panel.nature().air().ifPresent(c -> finding.related(c.humidityAt(), "the air that it has to stand"));
         remedies(panel, enough, settings, finding);
         return finding.build();
     }

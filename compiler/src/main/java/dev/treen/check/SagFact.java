@@ -35,7 +35,8 @@ final class SagFact implements FactKind {
                 + DecimalText.write(Figures.standard().value("shelf.creep"), 2) + " after years, over "
                 + DecimalText.write(sagging.span().spanMm(), 1) + " mm between its ends, under "
                 + sagging.load().words() + (sagging.load().assumed() ? " (assumed)" : "") + ", "
-                + DecimalText.write(sagging.loadN(), 0) + " N with its own weight, at a stiffness of "
+                + DecimalText.write(sagging.load().newtons() + sagging.ownN(), 0)
+                + " N with its own weight, at a stiffness of "
                 + DecimalText.write(sagging.modulusMpa() / 1000, 1) + " GPa";
     }
 

@@ -1,15 +1,14 @@
 package dev.treen.check;
 
-import dev.treen.joinery.Nature;
+import dev.treen.joinery.Woods;
 import dev.treen.model.Board;
 import dev.treen.model.Part;
+import dev.treen.model.Service;
 import dev.treen.wood.Figure;
 import dev.treen.wood.Figures;
 import dev.treen.wood.Section;
 import dev.treen.wood.SheetGoods;
 import dev.treen.wood.Shelves;
-import dev.treen.wood.Species;
-import dev.treen.wood.SpeciesTable;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -19,48 +18,89 @@ import java.util.OptionalDouble;
  *
  * @param span the part and what is free of it
  * @param modulusMpa its stiffness, lowered for knots and luck
- * @param loadN all that lies on it, its own weight included
- * @param own its own weight in N
- * @param load what the load is, in words
+ * @param ownN its own weight
+ * @param load what lies on it
  * @param sag the outcome
  */
-record Sagging(Spans.Span span, double modulusMpa, double loadN, double own, Load load, Shelves.Sag sag) {
+record Sagging(Spans.Span span, double modulusMpa, double ownN, Load load, Shelves.Sag sag) {
 
-    /** What lies on it, in words, with the figure that says so. */
-    record Load(double newtons, String words, String source, boolean assumed) {}
+    /**
+     * What lies on a part.
+     *
+     * @param words the load in words
+     * @param source who says how much that is
+     * @param assumed whether the project is silent
+     */
+    record Load(double newtons, boolean middle, String words, String source, boolean assumed) {}
 
     static Optional<Sagging> of(Spans.Span span) {
-        Part part = span.part().part();
-        OptionalDouble modulus = modulus(part);
-        if (modulus.isEmpty()) {
-            return Optional.empty();
-        }
-        Figures figures = Figures.standard();
-        double width = part.width().value().toDoubleMm();
-        double thickness = part.thickness().value().toDoubleMm();
-        double own = Masses.kilograms(span.part()).orElse(0) * figures.value("gravity");
-        Load load = load(width * span.spanMm(), figures);
-        Section section = Section.board(width, thickness, modulus.getAsDouble());
-        double all = own + load.newtons();
-        Shelves.Sag sag = Shelves.sag(
-                span.spanMm(), section, new Shelves.Load.Even(all / span.spanMm()), Shelves.Ends.RESTING, figures);
-        return Optional.of(new Sagging(span, modulus.getAsDouble(), all, own, load, sag));
+        OptionalDouble modulus = modulus(span.part().part());
+        return modulus.isEmpty()
+                ? Optional.empty()
+                : Optional.of(of(span, modulus.getAsDouble(), span.part().part().thickness().value().toDoubleMm()));
     }
 
-    private static Load load(double areaMm2, Figures figures) {
-        Figure usual = figures.get("shelf.load.other");
+    /** The same part with another thickness. */
+    Sagging thick(double mm) {
+        return of(span, modulusMpa, mm);
+    }
+
+    private static Sagging of(Spans.Span span, double modulus, double thickness) {
+        Figures figures = Figures.standard();
+        Part part = span.part().part();
+        double width = part.width().value().toDoubleMm();
+        double share = thickness / part.thickness().value().toDoubleMm();
+        double own = Masses.kilograms(span.part()).orElse(0) * share * figures.value("gravity");
+        Load load = load(part, span.spanMm(), width * span.spanMm(), figures);
+        Section section = Section.board(width, thickness, modulus);
+        double even = (own + (load.middle() ? 0 : load.newtons())) / span.spanMm();
+        Shelves.Sag spread = Shelves.sag(
+                span.spanMm(), section, new Shelves.Load.Even(even), Shelves.Ends.RESTING, figures);
+        return new Sagging(span, modulus, own, load, load.middle()
+                ? spread.and(
+                        Shelves.sag(
+                                span.spanMm(),
+                                section,
+                                new Shelves.Load.Middle(load.newtons()),
+                                Shelves.Ends.RESTING,
+                                figures),
+                        span.spanMm(),
+                        figures)
+                : spread);
+    }
+
+    private static Load load(Part part, double spanMm, double areaMm2, Figures figures) {
+        if (part.service().carries().isEmpty()) {
+            return usual(figures.get("shelf.load.other"), areaMm2, "the usual load of a shelf", true);
+        }
+        return switch (part.service().carries().get()) {
+            case Service.Carried.Mass(double kilograms, boolean middle, var at) -> new Load(
+                    kilograms * figures.value("gravity"),
+                    middle,
+                    "the weight that the project gives" + (middle ? ", in the middle" : ""),
+                    "the project",
+                    false);
+            case Service.Carried.For(String use, var at) -> switch (use) {
+                case "books" -> usual(figures.get("shelf.load.books"), spanMm, "books", false);
+                case "heavy_books" -> usual(figures.get("shelf.load.books.heavy"), spanMm, "heavy books", false);
+                case "library" -> usual(figures.get("shelf.load.library"), areaMm2, "a library", false);
+                default -> usual(figures.get("shelf.load.other"), areaMm2, "the usual things of a shelf", false);
+            };
+        };
+    }
+
+    private static Load usual(Figure figure, double over, String what, boolean assumed) {
         return new Load(
-                usual.value() * areaMm2,
-                "the usual load of a shelf, 40 lb a square foot (195 kg on a square metre)",
-                usual.citation().source(),
-                true);
+                figure.value() * over, false, what + " (" + figure.meaning() + ")", figure.citation().source(),
+                assumed);
     }
 
     private static OptionalDouble modulus(Part part) {
         Figures figures = Figures.standard();
-        Optional<String> named = part.from().flatMap(Board::species);
         if (part.from().filter(Board::sheet).isPresent()) {
-            OptionalDouble sheet = named.flatMap(SheetGoods::get)
+            OptionalDouble sheet = part.from()
+                    .flatMap(Board::species)
+                    .flatMap(SheetGoods::get)
                     .or(() -> SheetGoods.get("plywood"))
                     .map(good -> good.modulusOfElasticity())
                     .orElseGet(OptionalDouble::empty);
@@ -68,12 +108,9 @@ record Sagging(Spans.Span span, double modulusMpa, double loadN, double own, Loa
                     ? OptionalDouble.of(sheet.getAsDouble() * figures.value("shelf.modulus-share"))
                     : sheet;
         }
-        Optional<Species> species = named.flatMap(id -> SpeciesTable.published().get(id));
-        return species.map(s -> Shelves.modulusMpa(s, figures)).orElseGet(OptionalDouble::empty);
-    }
-
-    /** The part's wood in words. */
-    String wood(Nature nature) {
-        return nature.still() ? "a manufactured sheet" : nature.wood();
+        return part.from()
+                .flatMap(Woods::of)
+                .map(species -> Shelves.modulusMpa(species, figures))
+                .orElseGet(OptionalDouble::empty);
     }
 }

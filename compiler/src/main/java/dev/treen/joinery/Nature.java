@@ -2,7 +2,9 @@ package dev.treen.joinery;
 
 import dev.treen.model.Board;
 import dev.treen.model.Part;
+import dev.treen.model.RoomClimate;
 import dev.treen.model.Settings;
+import dev.treen.wood.Air;
 import dev.treen.wood.Climate;
 import dev.treen.wood.Coefficient;
 import dev.treen.wood.Coefficients;
@@ -15,8 +17,8 @@ import dev.treen.wood.Seasons;
 import dev.treen.wood.SheetGood;
 import dev.treen.wood.SheetGoods;
 import dev.treen.wood.Species;
-import dev.treen.wood.SpeciesTable;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -30,6 +32,8 @@ import java.util.Set;
  * @param seasons its moisture at the bench and at the extremes
  * @param wood the species and its rings in words
  * @param sheet how a manufactured panel moves, where it is one
+ * @param climate the air of its room as the tables want it
+ * @param air the same as the project writes it, where it does
  * @param humiditySwing dampest less driest air, in points
  * @param assumed what the project is silent about
  */
@@ -39,6 +43,8 @@ public record Nature(
         Seasons seasons,
         String wood,
         Optional<SheetGood> sheet,
+        Climate climate,
+        Optional<RoomClimate> air,
         double humiditySwing,
         Set<Silence> assumed) {
 
@@ -65,7 +71,7 @@ public record Nature(
         EnumSet<Silence> assumed = EnumSet.noneOf(Silence.class);
         Optional<Board> board = part.from();
         Optional<String> named = board.flatMap(Board::species);
-        Optional<Species> species = named.flatMap(id -> SpeciesTable.published().get(id));
+        Optional<Species> species = board.flatMap(Woods::of);
         if (named.isEmpty()) {
             assumed.add(Silence.SPECIES);
         }
@@ -74,10 +80,11 @@ public record Nature(
         }
         Coefficients coefficients = species.map(s -> s.coefficientsOrUnknown(figures))
                 .orElseGet(() -> Coefficients.ofUnknownSpecies(figures));
-        if (settings.climate().isEmpty()) {
+        Optional<RoomClimate> air = part.service().room().or(settings::climate);
+        if (air.isEmpty()) {
             assumed.add(Silence.CLIMATE);
         }
-        Climate.Range room = room(settings, figures);
+        Climate room = air.map(Nature::climate).orElseGet(() -> usualRoom(figures));
         if (board.flatMap(Board::moisture).isEmpty()) {
             assumed.add(Silence.MOISTURE);
         }
@@ -89,18 +96,28 @@ public record Nature(
                 new Seasons(bench, percent(room.wettest(), bench), percent(room.driest(), bench)),
                 words(part, species),
                 board.filter(Board::sheet).map(b -> sheet(named)),
-                Math.abs(room.humidityTo() - room.humidityFrom()),
+                room,
+                air,
+                air.map(a -> a.humidityHigh() - a.humidityLow())
+                        .orElseGet(() -> figures.value("room.humidity.to") - figures.value("room.humidity.from")),
                 assumed);
     }
 
-    private static Climate.Range room(Settings settings, Figures figures) {
-        return settings.climate()
-                .map(c -> new Climate.Range(c.humidityLow(), c.humidityHigh(), c.coldest(), c.warmest()))
-                .orElseGet(() -> new Climate.Range(
-                        figures.value("room.humidity.from"),
-                        figures.value("room.humidity.to"),
-                        figures.value("room.temperature.from"),
-                        figures.value("room.temperature.to")));
+    /** The air of a room as the tables want it. */
+    public static Climate climate(RoomClimate air) {
+        return air.months().isEmpty()
+                ? new Climate.Range(air.humidityLow(), air.humidityHigh(), air.coldest(), air.warmest())
+                : new Climate.Months(air.months().stream()
+                        .map(month -> new Air(month.temperature(), month.humidity()))
+                        .toList());
+    }
+
+    private static Climate usualRoom(Figures figures) {
+        return new Climate.Range(
+                figures.value("room.humidity.from"),
+                figures.value("room.humidity.to"),
+                figures.value("room.temperature.from"),
+                figures.value("room.temperature.to"));
     }
 
     private static String words(Part part, Optional<Species> species) {
@@ -119,6 +136,21 @@ public record Nature(
     private static Rings ringsOf(dev.treen.model.Rings rings) {
         Optional<Rings.Word> word = Rings.Word.of(rings.word());
         return word.isPresent() ? word.get() : new Rings.Angle(rings.degrees());
+    }
+
+    /** The moisture of each month, January first; empty where the air is given as a range. */
+    public List<Double> months() {
+        return climate instanceof Climate.Months months
+                ? months.byMonth().stream().map(emc -> percent(emc, seasons.bench())).toList()
+                : List.of();
+    }
+
+    /** The moisture that the wood has on average: the mean of the months, or the middle of a range. */
+    public double usualMoisture() {
+        return months().stream()
+                .mapToDouble(month -> month)
+                .average()
+                .orElse((seasons.wet() + seasons.dry()) / 2);
     }
 
     /** Outside the printed table the room is taken to be as the bench; {@code climate-out-of-range} says so. */

@@ -106,7 +106,9 @@ final class SeenSizes {
                 part.overall(),
                 part.from(),
                 part.rings(),
+                part.ringsAt(),
                 part.placing(),
+                part.service(),
                 part.allow(),
                 part.doc());
     }

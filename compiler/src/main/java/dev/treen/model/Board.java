@@ -12,7 +12,9 @@ import java.util.Optional;
  * @param sheet a manufactured panel
  * @param species as written, with underscores; empty when the project is silent
  * @param speciesAt where it is written, or the declaration
+ * @param declared the species, where the project describes it itself
  * @param moisture in percent, where measured
+ * @param moistureAt where it is written, or the declaration
  */
 public record Board(
         String name,
@@ -20,11 +22,13 @@ public record Board(
         boolean sheet,
         Optional<String> species,
         Span speciesAt,
+        Optional<DeclaredSpecies> declared,
         Measure length,
         Measure width,
         Measure thickness,
         Rings rings,
         Optional<Double> moisture,
+        Span moistureAt,
         List<Defect> defects,
         Allowances allow) {
     /** Keeps its own copy. */

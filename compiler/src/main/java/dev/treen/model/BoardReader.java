@@ -14,7 +14,8 @@ final class BoardReader {
     private static final List<String> DISCS = List.of("knot", "worm");
     private static final List<String> LINES = List.of("check", "pith");
     private static final List<String> PATCHES = List.of("wane", "sapwood", "punky");
-    private static final double WETTEST = 60;
+    /** Growing trees hold up to twice their dry weight in water; what is too wet to be worked is for the checks. */
+    private static final double WETTEST = 200;
 
     private final Session session;
     private final Reader reader;
@@ -51,11 +52,15 @@ final class BoardReader {
                 statement.sheet(),
                 species.map(Expr.Word::name),
                 species.map(Expr.Word::span).orElse(statement.name().span()),
+                species.flatMap(word -> Optional.ofNullable(session.woods.get(word.name()))),
                 s.get(0),
                 s.get(1),
                 s.get(2),
                 rings,
                 moisture,
+                properties.one("moisture")
+                        .map(given -> Reader.valueSpan(given.property()))
+                        .orElse(statement.name().span()),
                 defects,
                 allow));
     }

@@ -132,7 +132,11 @@ public final class Evaluator {
                 case Statement.Holds h -> notYet(h, "`holds`");
                 case Statement.Pattern p -> notYet(p, "`pattern`");
                 case Statement.Param p -> notYet(p, "`param`");
-                case Statement.Property property -> stranger(property);
+                case Statement.Property property -> {
+                    if (!SettingsReader.isDeclaration(property)) {
+                        stranger(property);
+                    }
+                }
                 case Statement.Broken broken -> {
                 }
             }
@@ -409,7 +413,12 @@ public final class Evaluator {
                 new Part.Overall(entry.overall(0), entry.overall(1), entry.overall(2)),
                 from,
                 rings,
+                entry.properties()
+                        .one("rings")
+                        .map(given -> Reader.valueSpan(given.property()))
+                        .orElse(entry.nameAt()),
                 placing,
+                new ServiceReader(session, reader, settingsReader.rooms()).read(entry.properties()),
                 settingsReader.allowances(entry.properties(), standard),
                 entry.statement().doc()));
     }

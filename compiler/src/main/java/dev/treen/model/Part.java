@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param overall which measures were written {@code overall}: then they are finished sizes, and the joints are taken off
  * @param from the board that it comes from, where one is named
  * @param rings the part's own, or its board's
+ * @param ringsAt where the part's own are written, or the declaration
+ * @param service the room and the load that it has to stand
  */
 public record Part(
         String name,
@@ -23,7 +25,9 @@ public record Part(
         Overall overall,
         Optional<Board> from,
         Rings rings,
+        Span ringsAt,
         Optional<Placing> placing,
+        Service service,
         Allowances allow,
         String doc) {
 

@@ -245,6 +245,40 @@ final class Reader {
         return dev.treen.quantity.DecimalText.write(value, 2);
     }
 
+    /** The same of an expression. */
+    OptionalDouble natural(Given given, Expr expr, Dimension dimension, double low, double high, String unit) {
+        return natural(value(expr, given.scope()), given, expr.span(), dimension, low, high, unit);
+    }
+
+    /** What an expression comes to. */
+    Datum value(Expr expr, Scope scope) {
+        return expressions.evaluate(expr, scope).value();
+    }
+
+    /** A pure number above zero, and not above {@code most}. */
+    OptionalDouble number(Given given, Expr expr, double most) {
+        Datum value = value(expr, given.scope());
+        if (value instanceof Datum.Unknown) {
+            return OptionalDouble.empty();
+        }
+        Optional<Double> number = Arithmetic.number(value).map(n -> n.doubleValue());
+        if (number.isEmpty()) {
+            wrongKind(expr.span(), given, "a number", Arithmetic.phrase(value));
+            return OptionalDouble.empty();
+        }
+        if (number.get() <= 0 || number.get() > most) {
+            session.add(Finding.of(
+                    ModelFindings.OUT_OF_RANGE,
+                    expr.span(),
+                    "`" + given.property().name().text() + "` is out of its range")
+                    .found("It lies above 0 and up to " + dev.treen.quantity.DecimalText.write(most, 5) + "; found "
+                            + dev.treen.quantity.DecimalText.write(number.get(), 5) + ".")
+                    .build());
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(number.get());
+    }
+
     /** Percent, from 0 to {@code high}. */
     Optional<Double> percent(Given given, double high) {
         Optional<Expr> expr = single(given, Shape.Plain.PERCENT.phrase());
@@ -286,22 +320,9 @@ final class Reader {
         return Optional.of(new Range(a.getAsDouble(), b.getAsDouble(), at));
     }
 
-    /** Flat, rift, quarter or an angle. */
+    /** Flat, rift, quarter, an angle, or several. */
     Optional<Rings> rings(Given given) {
-        List<String> words = List.of("flat", "rift", "quarter");
-        Optional<Expr> expr = single(given, Shape.Plain.RINGS.phrase());
-        if (expr.isEmpty()) {
-            return Optional.empty();
-        }
-        if (expr.get() instanceof Expr.Word) {
-            // Words to angles: rules of the trade, common practice, no source; quarter is taken on the safe side.
-            return word(given, words).map(w -> new Rings(w.equals("flat") ? 0 : w.equals("rift") ? 45 : 60, w, false));
-        }
-        Datum value = expressions.evaluate(expr.get(), given.scope()).value();
-        OptionalDouble angle = natural(value, given, expr.get().span(), Dimension.ANGLE, 0, 90, "deg");
-        return angle.isPresent()
-                ? Optional.of(new Rings(angle.getAsDouble(), trim(angle.getAsDouble()) + "°", false))
-                : Optional.empty();
+        return new RingsReader(session, this).read(given);
     }
 
     /** The setting of a joint's property by its shape. */
@@ -354,9 +375,10 @@ final class Reader {
                             property,
                             at,
                             new Datum.Sizes(all.stream().map(m -> Measure.datum(m.value())).toList())));
-            case DIRECTION, PART, BOARD, SPECIES -> anyWord(given, plain.phrase())
+            case DIRECTION, PART, BOARD, SPECIES, ROOM -> anyWord(given, plain.phrase())
                     .map(w -> setting(property, at, new Datum.Word(w.name())));
-            case ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE, COUNT, TEXT, RINGS, POINT_2, POINT_3 ->
+            case ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE, COUNT, TEXT, RINGS, POINT_2, POINT_3, LOAD, PAIR,
+                    NUMBER ->
                 single(given, plain.phrase()).map(expr -> {
                     Derived derived = expressions.evaluate(expr, given.scope());
                     return new Setting(schema.name(), property.name().span(), at, derived.value(), derived.how());

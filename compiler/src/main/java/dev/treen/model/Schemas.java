@@ -14,11 +14,31 @@ public final class Schemas {
     /** Room air through the year. */
     public static final BlockSchema CLIMATE = new BlockSchema(
             "climate",
-            "The air of the room where the piece will live, through the year. It decides how much the wood moves.",
+            "The air of the room where the piece will live, through the year. It decides how much the wood moves."
+                    + " Outside the project block it has a name, `climate shed { … }`, and parts live in it by"
+                    + " `room shed`.",
             "climate { humidity 35%..65%; temperature 18degC..24degC }",
             List.of(
-                    needed("humidity", Plain.PERCENT_RANGE, "Relative humidity, from the driest month to the dampest."),
-                    needed("temperature", Plain.TEMPERATURE_RANGE, "From the coldest to the warmest.")));
+                    needed("humidity", Plain.PERCENT_RANGE,
+                            "Relative humidity, from the driest month to the dampest, or month by month."),
+                    needed("temperature", Plain.TEMPERATURE_RANGE,
+                            "From the coldest to the warmest, or month by month.")));
+
+    /** A wood of the project's own. */
+    public static final BlockSchema WOOD = new BlockSchema(
+            "species",
+            "A wood that the tables do not hold, or that was measured; boards then name it as their species.",
+            "species bog_oak { shrinkage 8.9%, 4.5%; gravity 0.72 }",
+            List.of(
+                    optional("shrinkage", Plain.PAIR, "by `movement`",
+                            "The whole shrinkage from green to ovendry, along the rings and across them, in percent."),
+                    optional("movement", Plain.PAIR, "by `shrinkage`",
+                            "The change for each 1 % of moisture, along the rings and across them, as a fraction."),
+                    optional("gravity", Plain.NUMBER, "not known", "Specific gravity at 12 % moisture, for weights."),
+                    optional("stiffness", Plain.NUMBER, "not known", "Modulus of elasticity in GPa, for sag.")));
+
+    /** Which faces may be finished. */
+    static final List<String> FINISHES = List.of("both", "one", "none");
 
     /** What saw and plane take. */
     public static final BlockSchema ALLOW = new BlockSchema(
@@ -132,6 +152,12 @@ public final class Schemas {
                     needed("thickness", Plain.LENGTH, "Face to face."),
                     optional("from", Plain.BOARD, "any board", "The board that it comes from."),
                     RINGS,
+                    optional("room", Plain.ROOM, "the project's", "Where this part lives, if it is another room."),
+                    optional("carries", Plain.LOAD, "not said",
+                            "What lies on it, spread evenly; a weight with `at middle` lies in the middle. It decides"
+                                    + " how far a shelf sags."),
+                    optional("finish", new OneOf(FINISHES), "not said",
+                            "Which of its faces are finished. A finish slows what the seasons do; it does not stop it."),
                     optional("place", new Inner(PLACE), "not placed: sizes only", PLACE.doc()),
                     OVERRULE));
 
@@ -140,6 +166,6 @@ public final class Schemas {
 
     /** All blocks, for completion, hover and the reference. */
     public static List<BlockSchema> all() {
-        return List.of(PROJECT, CLIMATE, ALLOW, BOARD, SHEET, DISC, LINE, PATCH, PART, PLACE);
+        return List.of(PROJECT, CLIMATE, WOOD, ALLOW, BOARD, SHEET, DISC, LINE, PATCH, PART, PLACE);
     }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,8 @@ final class Session {
     final List<Measure> bareNumbers = new ArrayList<>();
     final Map<String, PartEntry> parts = new HashMap<>();
     final Map<String, BoardEntry> boards = new HashMap<>();
+    final Map<String, RoomClimate> rooms = new LinkedHashMap<>();
+    final Map<String, DeclaredSpecies> woods = new LinkedHashMap<>();
     private final Deque<Cell> running = new ArrayDeque<>();
     private final Set<Span> told = new LinkedHashSet<>();
 

@@ -19,20 +19,7 @@ public record Settings(
         String title,
         Unit units,
         LengthFormat format,
-        Optional<ClimateRange> climate,
+        Optional<RoomClimate> climate,
         boolean hand,
         Allowances allow,
-        Span at) {
-
-    /**
-     * The air of the room through the year.
-     *
-     * @param humidityLow percent, driest
-     * @param humidityHigh percent, dampest
-     * @param coldest °C
-     * @param warmest °C
-     */
-    public record ClimateRange(
-            double humidityLow, double humidityHigh, double coldest, double warmest, Span humidityAt,
-            Span temperatureAt) {}
-}
+        Span at) {}

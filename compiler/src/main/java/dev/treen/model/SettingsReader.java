@@ -17,9 +17,32 @@ final class SettingsReader {
     private final Session session;
     private final Reader reader;
 
+    private final RoomReader rooms;
+    private final SpeciesReader woods;
+
     SettingsReader(Session session, Reader reader) {
         this.session = session;
         this.reader = reader;
+        rooms = new RoomReader(session, reader);
+        woods = new SpeciesReader(session, reader);
+    }
+
+    RoomReader rooms() {
+        return rooms;
+    }
+
+    /** Whether a statement declares a room or a wood, which is read with the settings. */
+    static boolean isDeclaration(Statement.Property statement) {
+        return statement.body().isPresent()
+                && (statement.name().text().equals("climate") || statement.name().text().equals("species"));
+    }
+
+    private void declarations(SyntaxTree tree, Scope scope) {
+        for (Statement statement : tree.statements()) {
+            if (statement instanceof Statement.Property property && !rooms.declares(property, scope)) {
+                woods.declares(property, scope);
+            }
+        }
     }
 
     Settings read(SyntaxTree tree) {
@@ -43,6 +66,7 @@ final class SettingsReader {
                 .flatMap(g -> reader.word(g, List.of("mm", "cm", "in")))
                 .orElse("mm");
         Scope inUnits = new Scope(null, Reader.unitOf(units));
+        declarations(tree, inUnits);
         // Read a second time, now that it is known what a bare number means; the first reading has reported all faults.
         Properties properties = Properties.read(new Session(), Schemas.PROJECT, body, inUnits, Optional.empty());
         boolean hand = properties
@@ -56,7 +80,7 @@ final class SettingsReader {
                 block.flatMap(Statement.Project::title).map(Expr.Text::value).orElse(plainName(file.name())),
                 Reader.unitOf(units),
                 units.equals("in") ? LengthFormat.inches() : LengthFormat.millimetres(),
-                properties.inner(session, "climate", Schemas.CLIMATE).flatMap(this::climate),
+                rooms.ofProject(properties),
                 hand,
                 allowances(properties, standard),
                 at);
@@ -65,18 +89,6 @@ final class SettingsReader {
     private static String plainName(String path) {
         String name = path.substring(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
         return name.endsWith(".treen") ? name.substring(0, name.length() - ".treen".length()) : name;
-    }
-
-    private Optional<Settings.ClimateRange> climate(Properties properties) {
-        // The equation of the Wood Handbook is for air, not for steam; a room stays well inside these bounds.
-        Optional<Reader.Range> humidity = properties
-                .one("humidity")
-                .flatMap(g -> reader.range(g, dev.treen.quantity.Dimension.NUMBER, 0, 100, "%"));
-        Optional<Reader.Range> temperature = properties
-                .one("temperature")
-                .flatMap(g -> reader.range(g, dev.treen.quantity.Dimension.TEMPERATURE, -20, 60, "degC"));
-        return humidity.flatMap(h -> temperature
-                .map(t -> new Settings.ClimateRange(h.low(), h.high(), t.low(), t.high(), h.at(), t.at())));
     }
 
     Allowances allowances(Properties properties, Allowances standard) {

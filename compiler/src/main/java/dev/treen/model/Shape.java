@@ -16,15 +16,19 @@ public sealed interface Shape {
         POINT_3("three lengths, as `0, -9, 0`"),
         ANGLE("an angle, as `45deg` or `1:8`"),
         PERCENT("a percentage, as `9%`"),
-        PERCENT_RANGE("a range of percentages, as `35%..65%`"),
-        TEMPERATURE_RANGE("a range of temperatures, as `18degC..24degC`"),
+        PERCENT_RANGE("a range of percentages, as `35%..65%`, or twelve of them, January first"),
+        TEMPERATURE_RANGE("a range of temperatures, as `18degC..24degC`, or twelve of them, January first"),
         COUNT("a whole number"),
         TEXT("text in quotes"),
         DIRECTION("a direction: right, left, back, front, up or down"),
         SPECIES("a species, as `black_cherry`"),
         BOARD("the name of a board or sheet"),
         PART("the name of a part"),
-        RINGS("flat, rift, quarter or an angle");
+        ROOM("the name of a `climate`"),
+        LOAD("`books`, `heavy_books`, `library`, `things` or a weight, as `20kg`"),
+        NUMBER("a number, as `0.72`"),
+        PAIR("two figures, along the rings and across them"),
+        RINGS("flat, rift, quarter or an angle; a range as `flat..rift`; or one for each stave");
 
         private final String phrase;
 

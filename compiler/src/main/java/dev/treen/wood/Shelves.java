@@ -51,6 +51,17 @@ public final class Shelves {
      */
     public record Sag(double bendingMm, double shearMm, double laterMm, double spanOverSag, Verdict verdict) {
 
+        /** Both loads at once: small deflections add up. */
+        public Sag and(Sag other, double spanMm, Figures figures) {
+            double later = laterMm + other.laterMm;
+            return new Sag(
+                    bendingMm + other.bendingMm,
+                    shearMm + other.shearMm,
+                    later,
+                    spanMm / later,
+                    judge(spanMm, later, figures));
+        }
+
         /** The first sag in all. */
         public double firstMm() {
             return bendingMm + shearMm;

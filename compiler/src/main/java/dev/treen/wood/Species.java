@@ -45,6 +45,11 @@ public record Species(
                 Optional.empty());
     }
 
+    /** The same wood with what is known of its strength. */
+    public Species with(Strength known) {
+        return new Species(id, commonName, botanicalName, kind, coefficients, shrinkage, Optional.of(known));
+    }
+
     /** The coefficients, or those used for an unknown species; their citation says which. */
     public Coefficients coefficientsOrUnknown(Figures figures) {
         return coefficients.orElseGet(() -> Coefficients.ofUnknownSpecies(figures));

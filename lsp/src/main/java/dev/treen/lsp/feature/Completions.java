@@ -96,9 +96,10 @@ public final class Completions {
             case Shape.Inner inner -> List.of();
             case Shape.Plain plain -> switch (plain) {
                 case DIRECTION -> List.of("right", "left", "back", "front", "up", "down");
+                case LOAD -> List.of("books", "heavy_books", "library", "things");
                 case RINGS -> List.of("flat", "rift", "quarter");
                 case LENGTH, SIZE_2, SIZE_3, POINT_2, POINT_3, ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE,
-                        COUNT, TEXT, SPECIES, BOARD, PART ->
+                        COUNT, TEXT, SPECIES, BOARD, PART, ROOM, PAIR, NUMBER ->
                     List.of();
             };
         };
