@@ -47,7 +47,8 @@ public final class Checks {
             new BoardTooSmall(),
             new TooWet(),
             new RingsContradict(),
-            new ShelfSags());
+            new ShelfSags(),
+            new OpeningTight());
 
     private Checks() {
     }

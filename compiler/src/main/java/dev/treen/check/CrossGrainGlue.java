@@ -4,7 +4,6 @@ import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
 import dev.treen.finding.Severity;
-import dev.treen.joinery.Groove;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Meeting;
@@ -39,7 +38,7 @@ final class CrossGrainGlue implements Check {
         List<Finding> findings = new ArrayList<>();
         Settings settings = joined.project().settings();
         for (MadeJoint made : joined.joints()) {
-            if (!made.joint().kind().equals(Groove.KIND)) {
+            if (made.holdsFast()) {
                 for (Held held : held(made.meeting())) {
                     judged(made, held, settings).ifPresent(findings::add);
                 }

@@ -16,7 +16,8 @@ import java.util.Optional;
 public final class Facts implements FactSource {
     private static final List<FactKind> KINDS = List.of(
             new PanelFacts.Gap(),
-            new PanelFacts.Clearance(),
+            new PanelFacts.Tightest(),
+            new PanelFacts.Loosest(),
             new PanelFacts.Cover(),
             new SagFact(),
             new MassFact());

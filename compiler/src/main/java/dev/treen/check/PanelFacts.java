@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
-/** What is known of a panel in its grooves (rules of the trade M-05 and M-06). */
+/** What is known of the room of panels, doors and lids (rules of the trade M-05, M-06, M-11, M-13 and F-06). */
 final class PanelFacts {
     private static final Length NATURES = Length.ofMm(1).dividedBy(100_000);
 
@@ -25,12 +25,18 @@ final class PanelFacts {
                 Measure.datum(length), Derivation.rule(name, Measure.datum(length), how, source, List.of()));
     }
 
-    private static Map<String, Derived> each(Joined joined, Function<Panels.Held, Derived> fact) {
-        Map<String, Derived> facts = new LinkedHashMap<>();
-        for (Panels.Held panel : Panels.of(joined)) {
-            facts.put(panel.part().part().name(), fact.apply(panel));
+    private static Map<String, Derived> each(Joined joined, Function<Clearance, Derived> fact) {
+        Map<String, Clearance> tightest = new LinkedHashMap<>();
+        for (Clearance room : Clearances.of(joined)) {
+            tightest.merge(room.of().part().name(), room, PanelFacts::tighter);
         }
+        Map<String, Derived> facts = new LinkedHashMap<>();
+        tightest.forEach((part, room) -> facts.put(part, fact.apply(room)));
         return facts;
+    }
+
+    private static Clearance tighter(Clearance one, Clearance other) {
+        return other.tightest().mm() < one.tightest().mm() ? other : one;
     }
 
     /** Room at the bench. */
@@ -42,20 +48,17 @@ final class PanelFacts {
 
         @Override
         public String doc() {
-            return "The room between a panel and the bottom of its groove at the bench, where there is least.";
+            return "The room on each side of a panel, door or lid at the bench, where there is least.";
         }
 
         @Override
         public Map<String, Derived> of(Joined joined) {
-            return each(joined, panel -> {
-                Measure gap = Panels.figure(panel.tightest(), "gap");
-                return new Derived(Measure.datum(gap.value()), gap.how());
-            });
+            return each(joined, room -> natural(name(), room.benchMm(), "what is left of the opening", "derived"));
         }
     }
 
-    /** Room at the wettest. */
-    static final class Clearance implements FactKind {
+    /** Room when least is left. */
+    static final class Tightest implements FactKind {
         @Override
         public String name() {
             return "clearance";
@@ -63,20 +66,49 @@ final class PanelFacts {
 
         @Override
         public String doc() {
-            return "What is left of the room on each side of a panel in the dampest season.";
+            return "What is left of that room in the dampest season, every error of making at its worst.";
         }
 
         @Override
         public Map<String, Derived> of(Joined joined) {
-            return each(joined, panel -> natural(
-                    name(),
-                    panel.gapMm() - panel.swellingMm(),
-                    DecimalText.write(panel.gapMm(), 2) + " mm of room a side less "
-                            + DecimalText.write(panel.swellingMm(), 2) + " mm that it grows from "
-                            + DecimalText.write(panel.nature().seasons().bench(), 2) + " % to "
-                            + DecimalText.write(panel.nature().seasons().wettest(), 2) + " % moisture",
-                    panel.nature().across().citation().source()));
+            return each(joined, room -> natural(
+                    name(), room.tightest().mm(), words(room, room.swellingMm(), "less"), source(room)));
         }
+    }
+
+    /** Room when there is most. */
+    static final class Loosest implements FactKind {
+        @Override
+        public String name() {
+            return "loosest";
+        }
+
+        @Override
+        public String doc() {
+            return "What that room grows to in the driest season, every error of making at its worst.";
+        }
+
+        @Override
+        public Map<String, Derived> of(Joined joined) {
+            return each(joined, room -> natural(
+                    name(), room.loosest().mm(), words(room, room.shrinkingMm(), "and"), source(room)));
+        }
+    }
+
+    private static String words(Clearance room, double season, String sign) {
+        return DecimalText.write(room.benchMm(), 2) + " mm of room at the bench, " + sign + " "
+                + DecimalText.write(season, 2) + " mm that it moves from "
+                + DecimalText.write(room.nature().seasons().bench(), 2) + " % to "
+                + DecimalText.write(sign.equals("less")
+                        ? room.nature().seasons().wettest()
+                        : room.nature().seasons().driest(), 2)
+                + " % moisture, " + sign + " " + DecimalText.write(room.worstMm(), 2)
+                + " mm that making may take, most of it from the "
+                + room.largest().stream().findFirst().map(Clearance.Deviation::what).orElse("opening");
+    }
+
+    private static String source(Clearance room) {
+        return room.nature().coefficient(room.measure()).citation().source();
     }
 
     /** What holds it at the driest. */
@@ -93,14 +125,22 @@ final class PanelFacts {
 
         @Override
         public Map<String, Derived> of(Joined joined) {
-            return each(joined, panel -> natural(
+            Map<String, Derived> facts = new LinkedHashMap<>();
+            for (Panels.Held panel : Panels.of(joined)) {
+                facts.put(panel.part().part().name(), cover(panel));
+            }
+            return facts;
+        }
+
+        private Derived cover(Panels.Held panel) {
+            return natural(
                     name(),
                     (panel.dryMm(panel.widthMm()) - panel.openingMm()) / 2,
                     "half of what the panel, " + DecimalText.write(panel.dryMm(panel.widthMm()), 2)
                             + " mm wide at " + DecimalText.write(panel.nature().seasons().driest(), 2)
                             + " % moisture, is wider than its opening of "
                             + DecimalText.write(panel.openingMm(), 2) + " mm",
-                    panel.nature().across().citation().source()));
+                    panel.nature().across().citation().source());
         }
     }
 }

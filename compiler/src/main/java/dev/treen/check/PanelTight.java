@@ -45,7 +45,9 @@ final class PanelTight implements Check {
         for (Panels.Held panel : Panels.of(joined)) {
             double left = panel.gapMm() - panel.swellingMm();
             boolean moves = !panel.nature().still() || panel.swellingMm() > 0;
-            if (left < clear - SAME && moves) {
+            // Where the project states its tolerances, they are the room that making needs, and no rule of thumb.
+            double wanted = settings.tolerances().stated() ? Clearances.panel(panel, settings).worstMm() : clear;
+            if (left < wanted - SAME && moves) {
                 findings.add(finding(panel, left, settings));
             }
         }
@@ -70,7 +72,9 @@ final class PanelTight implements Check {
                         + Amounts.fine(panel.gapMm(), settings) + " a side: "
                         + (bursts
                                 ? Amounts.fine(-left, settings) + " too little."
-                                : "only " + Amounts.fine(left, settings) + " is left."))
+                                : "only " + Amounts.fine(left, settings) + " is left, and making may take "
+                                        + Amounts.fine(Clearances.panel(panel, settings).worstMm(), settings)
+                                        + " of it."))
                 .because(because(panel, settings))
                 .about(name)
                 .number("gap", panel.gapMm())
@@ -98,7 +102,9 @@ final class PanelTight implements Check {
 
     /** The gap that leaves the usual room for making when wettest: half the growth of the panel it would leave. */
     private static Length enough(Panels.Held panel, Settings settings) {
-        double making = Figures.standard().value("panel.making");
+        double making = settings.tolerances().stated()
+                ? Clearances.panel(panel, settings).worstMm()
+                : Figures.standard().value("panel.making");
         double between = panel.openingMm() + panel.lowDeep().plus(panel.highDeep()).toDoubleMm();
         double room = Math.max(0, between - 2 * making);
         double strain = room > 0 ? panel.nature().swelling(1, room) / room : 0;

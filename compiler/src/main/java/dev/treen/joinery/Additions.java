@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * What all joints add to every part. Where several joints add at one side, as a panel's edge that lies in two rails, the
@@ -76,12 +77,22 @@ final class Additions {
                 Optional.empty());
     }
 
+    /** The box with one side drawn in. */
+    private static Box shrunk(Box box, Side side, Length by) {
+        BigFraction to = box.coordinate(side).add(by.mm().multiply(side.sign()));
+        return side.sign() > 0
+                ? new Box(box.min(), box.max().with(side.axis(), to))
+                : new Box(box.min().with(side.axis(), to), box.max());
+    }
+
     /** The seen box with everything that is added to it. */
     Box grown(Part part, Box seen) {
         Box box = seen;
         for (Addition addition : of(part).values()) {
             if (addition.amount().value().signum() > 0) {
                 box = box.join(Rebate.step(box, addition.side(), addition.amount().value()));
+            } else if (addition.amount().value().signum() < 0) {
+                box = shrunk(box, addition.side(), addition.amount().value());
             }
         }
         return box;

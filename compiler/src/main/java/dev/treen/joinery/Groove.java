@@ -190,6 +190,11 @@ public final class Groove implements JointKind {
     }
 
     @Override
+    public boolean holdsFast() {
+        return false;
+    }
+
+    @Override
     public List<Work> works(List<MadeJoint> statement) {
         return GrooveWorks.of(statement);
     }

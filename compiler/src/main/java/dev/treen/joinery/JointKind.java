@@ -11,6 +11,11 @@ public interface JointKind {
     /** What it does to its two parts. */
     Effect make(Meeting meeting, Surroundings surroundings);
 
+    /** Whether it holds its two parts fast to each other; a panel in its groove is free to move. */
+    default boolean holdsFast() {
+        return true;
+    }
+
     /** The work of all pairs of one statement, which share their settings. Never empty lists of parts. */
     List<Work> works(List<MadeJoint> statement);
 }

@@ -17,6 +17,11 @@ public record MadeJoint(Meeting meeting, List<Figure> figures, List<Work> works)
         return meeting.joint();
     }
 
+    /** Whether it holds its two parts fast to each other. */
+    public boolean holdsFast() {
+        return JointKinds.named(joint().kind()).map(JointKind::holdsFast).orElse(true);
+    }
+
     /** The figure called {@code name}. */
     public Optional<Figure> figure(String name) {
         return figures.stream().filter(f -> f.name().equals(name)).findFirst();

@@ -3,6 +3,7 @@ package dev.treen.joinery;
 import dev.treen.model.Derivation;
 import dev.treen.model.Direction;
 import dev.treen.model.Measure;
+import dev.treen.model.Settings;
 import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.Length;
 import dev.treen.solid.Side;
@@ -21,13 +22,15 @@ import java.util.Optional;
  * @param between the bottoms of this groove and the one opposite; 0 where the other side is free
  * @param measure which measure of the panel
  * @param clear what is left for making
+ * @param clearSource who says so
  */
 record PanelRoom(
         Measure opening,
         Measure deep,
         double between,
         int measure,
-        Figure clear,
+        double clear,
+        String clearSource,
         Nature nature,
         boolean inches) {
     private static final Length FINEST = Length.ofMm(1).dividedBy(100);
@@ -42,7 +45,9 @@ record PanelRoom(
         Measure opening = panel.along(face.axis());
         Optional<Direction> slide = meeting.joint().word("slide").flatMap(Direction::named);
         boolean slides = slide.isPresent() && slide.get().axis() != Axes.number(face.axis());
-        Figure clear = figures.get(slides ? "lid.side" : "panel.making");
+        Figure usual = figures.get(slides ? "lid.side" : "panel.making");
+        Settings settings = surroundings.settings();
+        boolean stated = settings.tolerances().stated();
         Nature nature = surroundings.nature(panel.part());
         Optional<Meeting> opposite = surroundings.opposite(panel.part(), face);
         double between = opposite.map(other -> opening.value()
@@ -50,18 +55,33 @@ record PanelRoom(
                 .plus(GrooveSizes.deep(other, face.opposite(), surroundings).value())
                 .toDoubleMm())
                 .orElse(0.0);
-        return new PanelRoom(opening, deep, between, measure, clear, nature, surroundings.inches());
+        return new PanelRoom(
+                opening,
+                deep,
+                between,
+                measure,
+                stated ? made(settings) : usual.value(),
+                stated ? "the tolerances of the project, all at their worst" : usual.citation().source(),
+                nature,
+                surroundings.inches());
+    }
+
+    /** What making may take on one side: half of the opening's, the panel's and both grooves' errors (F-06). */
+    private static double made(Settings settings) {
+        return (Making.of(Making.Kind.LENGTH, settings).mm()
+                + Making.of(Making.Kind.WIDTH, settings).mm()
+                + 2 * Making.of(Making.Kind.DEPTH, settings).mm()) / 2;
     }
 
     /** Growth of the widest panel that may be put between the grooves' bottoms; nothing where it can give way. */
     private double growsAtMost() {
-        double room = between - 2 * clear.value();
+        double room = between - 2 * clear;
         return room <= 0 ? 0 : nature.swelling(measure, room / (1 + nature.swelling(measure, room) / room));
     }
 
     /** The gap between the panel's edge and the bottom of the groove. */
     Measure gap() {
-        return room("gap", growsAtMost(), clear.value(), "for making", clear.citation().source());
+        return room("gap", growsAtMost(), clear, "for making", clearSource);
     }
 
     /** The gap between the shoulder and the ploughed part (M-07), of a panel that is made with {@code gap}. */

@@ -53,6 +53,19 @@ public final class Schemas {
                     optional("resaw", Plain.LENGTH, "1", "Left on each resawn face to flatten and smooth."),
                     optional("end_waste", Plain.LENGTH, "15", "Not used at each end of an uncut board.")));
 
+    /** How exactly things are made. */
+    public static final BlockSchema TOLERANCE = new BlockSchema(
+            "tolerance",
+            "How exactly things come out, each plus or minus. Said here, a clearance has to stand all of them at once, in"
+                    + " every month, and what is left `auto` leaves room for that and no more.",
+            "tolerance { length 0.1; width 0.2; thickness 0.1; depth 0.1 }",
+            List.of(
+                    optional("length", Plain.LENGTH, "0.2 by hand, 0.15 by machine", "Of lengths, sawn and shot."),
+                    optional("width", Plain.LENGTH, "0.2 by hand, 0.15 by machine", "Of widths."),
+                    optional("thickness", Plain.LENGTH, "0.2 by hand, 0.1 by machine", "Of thicknesses."),
+                    optional("depth", Plain.LENGTH, "0.1", "Of grooves and housings, by a gauge or a stop."),
+                    optional("measured", Plain.LENGTH, "0.2", "Of what is measured on the piece as made.")));
+
     /** The project. */
     public static final BlockSchema PROJECT = new BlockSchema(
             "project",
@@ -64,7 +77,8 @@ public final class Schemas {
                     optional("climate", new Inner(CLIMATE), "30%..60% at 18degC..24degC", CLIMATE.doc()),
                     optional("tools", new OneOf(List.of("hand", "machine")), "hand",
                             "Chooses the usual allowances and cautions."),
-                    optional("allow", new Inner(ALLOW), "by `tools`", ALLOW.doc())));
+                    optional("allow", new Inner(ALLOW), "by `tools`", ALLOW.doc()),
+                    optional("tolerance", new Inner(TOLERANCE), "by `tools`", TOLERANCE.doc())));
 
     /** A round flaw. */
     public static final BlockSchema DISC = new BlockSchema(
@@ -166,6 +180,6 @@ public final class Schemas {
 
     /** All blocks, for completion, hover and the reference. */
     public static List<BlockSchema> all() {
-        return List.of(PROJECT, CLIMATE, WOOD, ALLOW, BOARD, SHEET, DISC, LINE, PATCH, PART, PLACE);
+        return List.of(PROJECT, CLIMATE, WOOD, ALLOW, TOLERANCE, BOARD, SHEET, DISC, LINE, PATCH, PART, PLACE);
     }
 }

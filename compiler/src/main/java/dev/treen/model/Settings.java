@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param format how lengths are shown
  * @param climate of the room where the piece will live; empty where the project is silent
  * @param hand whether it is made by hand
+ * @param tolerances how exactly it is made, where the project says so
  * @param at where the project block is, or the start of the file
  */
 public record Settings(
@@ -22,4 +23,5 @@ public record Settings(
         Optional<RoomClimate> climate,
         boolean hand,
         Allowances allow,
+        Tolerances tolerances,
         Span at) {}

@@ -83,12 +83,28 @@ final class SettingsReader {
                 rooms.ofProject(properties),
                 hand,
                 allowances(properties, standard),
+                tolerances(properties),
                 at);
     }
 
     private static String plainName(String path) {
         String name = path.substring(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
         return name.endsWith(".treen") ? name.substring(0, name.length() - ".treen".length()) : name;
+    }
+
+    private Tolerances tolerances(Properties properties) {
+        return properties.inner(session, "tolerance", Schemas.TOLERANCE)
+                .map(given -> new Tolerances(
+                        tolerance(given, "length"),
+                        tolerance(given, "width"),
+                        tolerance(given, "thickness"),
+                        tolerance(given, "depth"),
+                        tolerance(given, "measured")))
+                .orElse(Tolerances.NONE);
+    }
+
+    private Optional<Measure> tolerance(Properties given, String name) {
+        return given.one(name).flatMap(g -> reader.allowance(name, g));
     }
 
     Allowances allowances(Properties properties, Allowances standard) {

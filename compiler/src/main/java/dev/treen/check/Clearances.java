@@ -1,0 +1,138 @@
+package dev.treen.check;
+
+import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.Inset;
+import dev.treen.joinery.Joined;
+import dev.treen.joinery.MadeJoint;
+import dev.treen.joinery.Making;
+import dev.treen.joinery.Nature;
+import dev.treen.model.Datum;
+import dev.treen.model.Derivation;
+import dev.treen.model.Measure;
+import dev.treen.model.Settings;
+import dev.treen.quantity.Length;
+import dev.treen.quantity.Quantity;
+import dev.treen.solid.Side;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** All rooms of a project that must neither vanish nor grow too large. */
+final class Clearances {
+    private Clearances() {
+    }
+
+    static List<Clearance> of(Joined joined) {
+        Settings settings = joined.project().settings();
+        List<Clearance> all = new ArrayList<>();
+        Panels.of(joined).forEach(panel -> all.add(panel(panel, settings)));
+        Map<String, FinishedPart> parts = new HashMap<>();
+        for (MadeJoint made : joined.joints()) {
+            if (made.joint().kind().equals(Inset.KIND)) {
+                if (parts.isEmpty()) {
+                    joined.parts().forEach(part -> parts.put(part.part().name(), part));
+                }
+                made.meeting().face().ifPresent(side -> inset(made, side, joined, parts).ifPresent(all::add));
+            }
+        }
+        return all;
+    }
+
+    /** Room at one side of what lies in an opening; none to speak of on its hinge and where it stands. */
+    private static Optional<Clearance> inset(
+            MadeJoint made, Side side, Joined joined, Map<String, FinishedPart> parts) {
+        double share = Inset.share(made.joint(), side);
+        FinishedPart part = parts.get(made.joint().left().name());
+        if (share == 0 || part == null) {
+            return Optional.empty();
+        }
+        Settings settings = joined.project().settings();
+        int measure = made.meeting().left().measure(side.axis());
+        Measure own = measure == 0 ? part.length() : part.width();
+        Dimension opening = Dimension.of("opening", Panels.figure(made, "opening"), Making.Kind.LENGTH);
+        Dimension size = Dimension.of(
+                measure == 0 ? "length" : "width", own, measure == 0 ? Making.Kind.LENGTH : Making.Kind.WIDTH);
+        Derivation both = sum("", opening.leaf(), "−", size.leaf());
+        Derivation room = share < 1 ? half("room", both) : both.named("room");
+        Measure gap = Panels.figure(made, "gap");
+        return Optional.of(new Clearance(
+                part,
+                "gap",
+                room,
+                gap.at(),
+                gap.value().toDoubleMm(),
+                Nature.of(part.part(), settings),
+                measure,
+                share * own.value().toDoubleMm(),
+                List.of(opening, size).stream().map(d -> d.deviation(room, settings)).toList()));
+    }
+
+    /** A made dimension under its name, so that the room's derivation can be asked how it follows it. */
+    record Dimension(String what, Measure measure, Derivation leaf, Making.Kind kind) {
+        static Dimension of(String what, Measure measure, Making.Kind kind) {
+            return new Dimension(what, measure, measure.how().named(what), kind);
+        }
+
+        // The very leaf is meant: another dimension may have the same value and a derivation like it.
+        @SuppressWarnings("ReferenceEquality")
+        Clearance.Deviation deviation(Derivation room, Settings settings) {
+            BigFraction slope = Derivatives.of(room, node -> node == leaf);
+            return new Clearance.Deviation(what, measure.at(), kind, slope.doubleValue(), Making.of(kind, settings));
+        }
+    }
+
+    /** Room on each side of a panel: {@code (opening + groove + groove − width) ÷ 2}, the panel lying in the middle. */
+    static Clearance panel(Panels.Held panel, Settings settings) {
+        Measure low = shallowest(panel.low());
+        Measure high = shallowest(panel.high());
+        Dimension opening = Dimension.of("opening", Panels.figure(panel.low().getFirst(), "opening"),
+                Making.Kind.LENGTH);
+        Dimension one = Dimension.of("groove", low, Making.Kind.DEPTH);
+        Dimension other = Dimension.of("groove opposite", high, Making.Kind.DEPTH);
+        Dimension width = Dimension.of("width", panel.part().width(), Making.Kind.WIDTH);
+        Derivation between = sum("", sum("", opening.leaf(), "+", one.leaf()), "+", other.leaf());
+        Derivation room = half("room", sum("", between, "−", width.leaf()));
+        return new Clearance(
+                panel.part(),
+                "gap",
+                room,
+                Panels.figure(panel.tightest(), "gap").at(),
+                panel.gapMm(),
+                panel.nature(),
+                1,
+                panel.widthMm() / 2,
+                List.of(opening, one, other, width).stream().map(d -> d.deviation(room, settings)).toList());
+    }
+
+    private static Measure shallowest(List<MadeJoint> grooves) {
+        return grooves.stream()
+                .map(made -> Panels.figure(made, "deep"))
+                .min((a, b) -> a.value().compareTo(b.value()))
+                .orElseThrow();
+    }
+
+    /** The sum or difference of two lengths. */
+    static Derivation sum(String label, Derivation left, String sign, Derivation right) {
+        Length a = length(left);
+        Length b = length(right);
+        Length value = sign.equals("+") ? a.plus(b) : a.minus(b);
+        return Derivation.combined(label, Measure.datum(value), sign, left, right);
+    }
+
+    /** Half of a length. */
+    static Derivation half(String label, Derivation of) {
+        Quantity two = Quantity.number(2);
+        Derivation by = new Derivation(
+                "", new Datum.Exactly(two), new Derivation.Standard("both sides"), Optional.empty());
+        return Derivation.combined(label, Measure.datum(length(of).dividedBy(2)), "÷", of, by);
+    }
+
+    private static Length length(Derivation derivation) {
+        return derivation.value() instanceof Datum.Exactly(Quantity quantity)
+                ? quantity.asLength().orElse(Length.ZERO)
+                : Length.ZERO;
+    }
+}
