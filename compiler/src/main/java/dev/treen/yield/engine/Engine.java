@@ -61,6 +61,10 @@ public final class Engine {
             bound = new LimitedValue(f, improver, bound, budget).solve();
         } else {
             improver.first(budget, bound.value());
+            Lengths lengths = Lengths.of(f);
+            if (lengths != null && !budget.over()) {
+                bound = lengths.solve(improver, bound, budget.part(0.7));
+            }
             improver.improve(costBudget(), bound.value());
             if (wantsOffcut() && improver.best.complete()) {
                 improver.growOffcut(budget, Math.min(PATIENCE, budget.steps() / 4));
