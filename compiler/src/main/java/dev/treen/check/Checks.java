@@ -6,6 +6,7 @@ import dev.treen.finding.Severity;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.JoineryFindings;
 import dev.treen.model.Acceptance;
+import dev.treen.model.Instance;
 import dev.treen.model.ModelFindings;
 import dev.treen.model.Requirement;
 import dev.treen.source.Span;
@@ -43,6 +44,8 @@ public final class Checks {
             new GrooveShows(),
             new CrossGrainGlue(),
             new MitreOpens(),
+            new ContentsFit(),
+            new SawDepth(),
             new NotAcclimatised(),
             new BoardTooSmall(),
             new TooWet(),
@@ -72,6 +75,7 @@ public final class Checks {
         for (Requirement requirement : joined.project().requirements()) {
             found.addAll(requirement.judge(facts, joined.project().settings().format()));
         }
+        found.replaceAll(finding -> Instance.atUse(finding, joined.project().instances()));
         return new Checked(joined, facts, settled(found, joined.project().acceptances()));
     }
 
@@ -107,6 +111,11 @@ public final class Checks {
         return shown;
     }
 
+    /** Whether {@code subject} is {@code whole}, or a thing inside it: a part of an instance, a number of a row. */
+    private static boolean isPartOf(String subject, String whole) {
+        return subject.equals(whole) || subject.startsWith(whole + ".") || subject.startsWith(whole + "[");
+    }
+
     private static void accept(Acceptance acceptance, Set<Finding> left) {
         if (acceptance.because().filter(b -> !b.isBlank()).isEmpty()) {
             left.add(Finding.of(
@@ -120,7 +129,9 @@ public final class Checks {
         }
         List<Finding> matching = left.stream()
                 .filter(f -> f.code().equals(acceptance.code()))
-                .filter(f -> acceptance.on().isEmpty() || f.subjects().stream().anyMatch(acceptance.on()::contains))
+                .filter(f -> acceptance.on().isEmpty()
+                        || f.subjects().stream()
+                                .anyMatch(s -> acceptance.on().stream().anyMatch(on -> isPartOf(s, on))))
                 .toList();
         if (matching.isEmpty()) {
             left.add(Finding.of(

@@ -50,6 +50,8 @@ final class Derivatives {
         return switch (derivation.formula()) {
             case Derivation.Written written -> constant(derivation);
             case Derivation.Standard standard -> constant(derivation);
+            // Several numbers side by side are none; each of them is followed where it is used.
+            case Derivation.Listed several -> Optional.empty();
             case Derivation.Same(Derivation of) -> dual(of).or(() -> constant(derivation));
             case Derivation.Combined(String sign, Derivation left, Derivation right) ->
                 dual(left).flatMap(l -> dual(right).flatMap(r -> combined(sign, l, r)))

@@ -4,7 +4,6 @@ import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.model.Part;
 import dev.treen.model.Placing;
-import dev.treen.quantity.Length;
 import dev.treen.solid.Axis;
 import dev.treen.solid.Box;
 import dev.treen.solid.BoxContact;
@@ -32,18 +31,14 @@ public record Meeting(Joint joint, Placed left, Placed right, BoxContact contact
         }
 
         private static Optional<Box> box(Part part, Placing placing) {
-            for (int measure = 0; measure < 3; measure++) {
-                if (part.measure(measure).value().signum() <= 0) {
+            for (int axis = 0; axis < 3; axis++) {
+                if (placing.extent(part, axis).signum() <= 0) {
                     return Optional.empty();
                 }
             }
-            Vec3 at = Vec3.of(placing.at().get(0), placing.at().get(1), placing.at().get(2));
-            Vec3 size = Vec3.of(extent(part, placing, 0), extent(part, placing, 1), extent(part, placing, 2));
+            Vec3 at = Vec3.of(placing.low(part, 0), placing.low(part, 1), placing.low(part, 2));
+            Vec3 size = Vec3.of(placing.extent(part, 0), placing.extent(part, 1), placing.extent(part, 2));
             return Optional.of(Box.at(at, size));
-        }
-
-        private static Length extent(Part part, Placing placing, int axis) {
-            return part.measure(placing.measureAlong(axis)).value();
         }
 
         /** How far the part reaches along {@code axis}, as a measure with its derivation. */

@@ -44,7 +44,7 @@ final class SeenSizes {
             Part seen = part;
             for (int measure = 0; measure < 3; measure++) {
                 if (lengths[measure].signum() > 0) {
-                    seen = with(seen, measure, changed(seen.measure(measure), lengths[measure]));
+                    seen = with(seen, measure, changed(seen.measure(measure), lengths[measure]), lengths[measure]);
                 }
             }
             return seen;
@@ -60,9 +60,12 @@ final class SeenSizes {
         Placing placing = part.placing().get();
         for (int axis = 0; axis < 3; axis++) {
             int measure = placing.measureAlong(axis);
-            Length between = mate.placing().get().at().get(axis).minus(placing.at().get(axis));
+            Placing other = mate.placing().get();
+            Length between = placing.corner().high(axis)
+                    ? placing.high(part, axis).minus(other.high(mate, axis))
+                    : other.low(mate, axis).minus(placing.low(part, axis));
             boolean within = between.signum() > 0
-                    && between.compareTo(part.measure(measure).value()) <= 0;
+                    && between.compareTo(placing.extent(part, axis)) <= 0;
             if (overall(part, measure) && within) {
                 Length[] all = reach.computeIfAbsent(
                         part.name(), name -> new Length[]{Length.ZERO, Length.ZERO, Length.ZERO});
@@ -89,14 +92,20 @@ final class SeenSizes {
                 "−",
                 all.how().named("over all"),
                 joints.how().named("joints"));
-        return with(part, measure, new Measure(value, all.at(), how));
+        Length planned = switch (measure) {
+            case 0 -> part.assembled().length();
+            case 1 -> part.assembled().width();
+            default -> part.assembled().thickness();
+        };
+        return with(part, measure, new Measure(value, all.at(), how), planned.minus(joints.value()));
     }
 
     private static Measure changed(Measure measure, Length value) {
         return new Measure(value, measure.at(), measure.how());
     }
 
-    private static Part with(Part part, int measure, Measure changed) {
+    /** The part with another measure; {@code planned} is what it has in the assembly, where that was told apart. */
+    private static Part with(Part part, int measure, Measure changed, Length planned) {
         return new Part(
                 part.name(),
                 part.nameAt(),
@@ -108,6 +117,11 @@ final class SeenSizes {
                 part.rings(),
                 part.ringsAt(),
                 part.placing(),
+                part.planned().map(size -> switch (measure) {
+                    case 0 -> size.withLength(planned);
+                    case 1 -> size.withWidth(planned);
+                    default -> size.withThickness(planned);
+                }),
                 part.service(),
                 part.allow(),
                 part.doc());

@@ -47,6 +47,9 @@ final class Arithmetic {
                 case INSTANCE -> "`" + path + "`";
                 case ARRAY -> "a row of parts";
                 case FILE -> "the file `" + path + "`";
+                case PATTERN -> "the pattern `" + path + "`";
+                case PARAMETER -> "the parameter `" + path + "`";
+                case PRESET -> "`" + path + "`";
             };
             case Datum.Unknown u -> "not known";
         };

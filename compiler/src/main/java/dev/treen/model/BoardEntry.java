@@ -2,17 +2,20 @@ package dev.treen.model;
 
 import dev.treen.source.Span;
 import java.util.Optional;
+import java.util.function.Supplier;
 
-/** A board of the project before it is asked for. */
-final class BoardEntry implements Scope.Entry {
+/** A board of the project, read when it is asked for: by then the allowances of the project are known. */
+final class BoardEntry implements Scope.Entry, Declared {
     private final String path;
     private final Span nameAt;
-    private final Optional<Board> board;
+    private final Supplier<Optional<Board>> read;
+    private Optional<Board> board = Optional.empty();
+    private boolean asked;
 
-    BoardEntry(String path, Span nameAt, Optional<Board> board) {
+    BoardEntry(String path, Span nameAt, Supplier<Optional<Board>> read) {
         this.path = path;
         this.nameAt = nameAt;
-        this.board = board;
+        this.read = read;
     }
 
     String path() {
@@ -25,11 +28,15 @@ final class BoardEntry implements Scope.Entry {
     }
 
     Optional<Board> board() {
+        if (!asked) {
+            asked = true;
+            board = read.get();
+        }
         return board;
     }
 
     Derived measure(int which) {
-        return board.map(b -> which == 0 ? b.length() : which == 1 ? b.width() : b.thickness())
+        return board().map(b -> which == 0 ? b.length() : which == 1 ? b.width() : b.thickness())
                 .map(m -> new Derived(Measure.datum(m.value()), m.how()))
                 .orElseGet(() -> Expressions.unknown(nameAt));
     }

@@ -1,27 +1,34 @@
 package dev.treen.model;
 
 import dev.treen.source.Span;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** A value worked out when it is first asked for, and remembered. */
 final class Cell {
     private final Session session;
+    private final Optional<InstanceEntry> instance;
+    private final String path;
     private final String label;
     private final Span at;
     private final Supplier<Derived> make;
     private @Nullable Derived value;
     private boolean running;
 
-    Cell(Session session, String label, Span at, Supplier<Derived> make) {
+    /** A value that belongs to {@code scope} and is called {@code label} there. */
+    Cell(Session session, Scope scope, String label, Span at, Supplier<Derived> make) {
         this.session = session;
+        this.instance = scope.instance();
+        this.path = scope.prefix() + label;
         this.label = label;
         this.at = at;
         this.make = make;
     }
 
-    String label() {
-        return label;
+    /** Its whole name, which no other value of the project has. */
+    String path() {
+        return path;
     }
 
     Span at() {
@@ -41,10 +48,10 @@ final class Cell {
         }
         running = true;
         try {
-            Derived made = make.get();
+            Derived made = session.within(instance, make);
             Derived named = new Derived(made.value(), made.how().named(label));
-            value = named;
-            return named;
+            value = session.measured.inPlaceOf(path, named);
+            return value;
         } finally {
             running = false;
             session.leave();

@@ -36,7 +36,7 @@ public sealed interface Datum {
     record Thing(String path, Kind kind) implements Datum {
         /** What kind of thing. */
         public enum Kind {
-            PART, BOARD, INSTANCE, ARRAY, FILE
+            PART, BOARD, INSTANCE, ARRAY, FILE, PATTERN, PARAMETER, PRESET
         }
     }
 

@@ -25,6 +25,14 @@ public record Derivation(String label, Datum value, Formula formula, Optional<Sp
     /** The default of Treen, with where that comes from. */
     public record Standard(String source) implements Formula {}
 
+    /** Several numbers side by side: the measures of a size. */
+    public record Listed(List<Derivation> each) implements Formula {
+        /** Keeps its own copy. */
+        public Listed {
+            each = List.copyOf(each);
+        }
+    }
+
     /** Another number under a new name. */
     public record Same(Derivation of) implements Formula {}
 

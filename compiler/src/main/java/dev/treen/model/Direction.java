@@ -1,6 +1,7 @@
 package dev.treen.model;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** The six directions of an assembly as its maker stands before it: x to the right, y to the back, z up. */
@@ -41,6 +42,11 @@ public enum Direction {
     /** The word that a project writes: right, left, back, front, up, down. */
     public String word() {
         return name().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /** The words of all. */
+    public static List<String> words() {
+        return Arrays.stream(values()).map(Direction::word).toList();
     }
 
     /** The direction of {@code axis} with {@code sign}. */

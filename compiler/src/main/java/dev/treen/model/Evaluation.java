@@ -1,6 +1,7 @@
 package dev.treen.model;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * A project with what an editor asks beside it.
@@ -8,13 +9,16 @@ import java.util.List;
  * @param project the project
  * @param symbols what is declared, in the order of the file
  * @param usages where names are used, with their values
+ * @param patterns what an instance of each pattern may say, by the pattern's name
  * @param bareNumbers figures without a unit that were read as lengths
  */
-public record Evaluation(Project project, List<Symbol> symbols, List<Usage> usages, List<Measure> bareNumbers) {
+public record Evaluation(Project project, List<Symbol> symbols, List<Usage> usages, List<Measure> bareNumbers,
+        Map<String, BlockSchema> patterns) {
     /** Keeps its own copies. */
     public Evaluation {
         symbols = List.copyOf(symbols);
         usages = List.copyOf(usages);
         bareNumbers = List.copyOf(bareNumbers);
+        patterns = Map.copyOf(patterns);
     }
 }

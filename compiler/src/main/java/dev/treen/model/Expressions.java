@@ -49,8 +49,9 @@ final class Expressions {
             case Expr.Member member -> member(member, scope);
             case Expr.Element element -> element(element, scope);
             case Expr.Prefix prefix -> prefix(prefix, scope);
-            case Expr.Infix infix -> arithmetic.infix(
-                    infix, evaluate(infix.left(), scope), evaluate(infix.right(), scope));
+            case Expr.Infix infix -> chosen(infix, scope)
+                    .orElseGet(() -> arithmetic.infix(
+                            infix, evaluate(infix.left(), scope), evaluate(infix.right(), scope)));
             case Expr.Sizes sizes -> sizes(sizes, scope);
             case Expr.Between between -> between(between, scope);
             case Expr.Choice choice -> choice(choice, scope);
@@ -85,29 +86,112 @@ final class Expressions {
             unknownName(word.span(), word.name(), scope.names());
             return unknown(word.span());
         }
-        return use(word.span(), found.get(), word.name());
+        return use(word.span(), found.get());
     }
 
-    private Derived use(Span at, Scope.Entry entry, String name) {
+    private Derived use(Span at, Scope.Entry entry) {
         Derived value = switch (entry) {
             case Scope.Constant constant -> constant.cell().value();
+            case Scope.Parameter parameter -> parameter.cell().value();
             case PartEntry part -> thing(part.path(), Datum.Thing.Kind.PART, part.nameAt());
             case BoardEntry board -> thing(board.path(), Datum.Thing.Kind.BOARD, board.nameAt());
+            case InstanceEntry instance -> thing(instance.path(), Datum.Thing.Kind.INSTANCE, instance.nameAt());
             case Scope.Array array -> thing(array.path(), Datum.Thing.Kind.ARRAY, array.nameAt());
-            case Scope.Other file -> thing(name, Datum.Thing.Kind.FILE, file.nameAt());
+            case Scope.Other file -> thing(at.text(), Datum.Thing.Kind.FILE, file.nameAt());
+            case PatternEntry pattern -> thing(pattern.name(), Datum.Thing.Kind.PATTERN, pattern.nameAt());
+            case Scope.Preset preset -> thing(at.text(), Datum.Thing.Kind.PRESET, preset.nameAt());
         };
         session.usages.add(new Usage(at, entry.nameAt(), value));
         return value;
     }
 
-    private static Derived thing(String path, Datum.Thing.Kind kind, Span at) {
+    static Derived thing(String path, Datum.Thing.Kind kind, Span at) {
         return written(new Datum.Thing(path, kind), at);
     }
 
+    /** The thing that a path names: {@code caddy}, {@code rack.plank}, {@code tier[2].front}; empty for what is reckoned. */
+    Optional<Scope.Entry> entry(Expr expr, Scope scope) {
+        return switch (expr) {
+            case Expr.Word word -> scope.find(word.name());
+            case Expr.Member member -> entry(member.of(), scope)
+                    .flatMap(Expressions::insideOf)
+                    .flatMap(inside -> inside.own(member.name().text()));
+            case Expr.Element element -> entry(element.of(), scope)
+                    .flatMap(of -> of instanceof Scope.Array array
+                            ? arithmetic.whole(evaluate(element.index(), scope).value())
+                                    .map(number -> array.elements().get(number))
+                            : Optional.empty());
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Scope> insideOf(Scope.Entry entry) {
+        return switch (entry) {
+            case InstanceEntry instance -> Optional.of(instance.inside());
+            case Scope.Other file -> Optional.of(file.scope());
+            default -> Optional.empty();
+        };
+    }
+
+    // ---- choices: `base == floating`
+
+    /** A comparison of a choice with one of its words. */
+    private Optional<Derived> chosen(Expr.Infix infix, Scope scope) {
+        if (infix.operator() != Operator.EQUAL && infix.operator() != Operator.UNEQUAL) {
+            return Optional.empty();
+        }
+        return choice(infix.left(), scope).map(parameter -> {
+            session.usages.add(new Usage(
+                    infix.left().span(), parameter.nameAt(), parameter.cell().value()));
+            Datum left = parameter.cell().value().value();
+            Optional<Datum> right = choiceWord(infix.right(), parameter, scope);
+            if (left instanceof Datum.Unknown || right.isEmpty()) {
+                return unknown(infix.span());
+            }
+            Datum.Truth truth = new Datum.Truth(
+                    left.equals(right.get()) == (infix.operator() == Operator.EQUAL));
+            return written(truth, infix.span());
+        });
+    }
+
+    private Optional<Scope.Parameter> choice(Expr expr, Scope scope) {
+        return switch (expr) {
+            case Expr.Word word -> scope.choice(word.name());
+            case Expr.Member member -> entry(member.of(), scope)
+                    .flatMap(Expressions::insideOf)
+                    .flatMap(inside -> Optional.ofNullable(inside.choices().get(member.name().text())));
+            default -> Optional.empty();
+        };
+    }
+
+    private Optional<Datum> choiceWord(Expr expr, Scope.Parameter parameter, Scope scope) {
+        if (expr instanceof Expr.Word word && parameter.choices().contains(word.name())) {
+            return Optional.of(new Datum.Word(word.name()));
+        }
+        Optional<Scope.Parameter> other = choice(expr, scope);
+        if (other.isPresent()) {
+            Datum value = other.get().cell().value().value();
+            return value instanceof Datum.Unknown ? Optional.empty() : Optional.of(value);
+        }
+        Finding.Builder finding = Finding.of(
+                ModelFindings.WRONG_KIND,
+                expr.span(),
+                "`" + Reader.cut(expr.span().text()) + "` is none of the choices")
+                .found("There are " + NearWords.quoted(parameter.choices()) + ".")
+                .related(parameter.nameAt(), "declared here");
+        NearWords.of(expr.span().text(), parameter.choices())
+                .forEach(near -> finding.remedy(Remedy.safe("write `" + near + "`", new Edit(expr.span(), near))));
+        session.add(finding.build());
+        return Optional.empty();
+    }
+
     void unknownName(Span at, String name, Collection<String> known) {
+        unknownName(at, name, "Nothing is called `" + name + "`", known);
+    }
+
+    private void unknownName(Span at, String name, String headline, Collection<String> known) {
         List<String> near = NearWords.of(name, known);
-        Finding.Builder finding = Finding.of(ModelFindings.UNKNOWN_NAME, at, "Nothing is called `" + name + "`")
-                .about(name);
+        Finding.Builder finding = Finding.of(ModelFindings.UNKNOWN_NAME, at, headline).about(name);
         if (!near.isEmpty()) {
             finding.found("A similar name exists: " + NearWords.quoted(near) + ".");
             near.forEach(each -> finding.remedy(
@@ -119,11 +203,18 @@ final class Expressions {
     }
 
     private Derived member(Expr.Member member, Scope scope) {
-        if (member.of() instanceof Expr.Word word
-                && scope.find(word.name()).orElse(null) instanceof Scope.Other(Span nameAt, Scope inside)) {
-            session.usages.add(
-                    new Usage(word.span(), nameAt, thing(word.name(), Datum.Thing.Kind.FILE, nameAt)));
-            return word(new Expr.Word(member.name().span(), member.name().text()), inside);
+        Optional<Derived> option = option(member, scope);
+        if (option.isPresent()) {
+            return option.get();
+        }
+        Optional<Scope.Entry> owner = entry(member.of(), scope);
+        Optional<Scope> inside = owner.flatMap(Expressions::insideOf);
+        if (inside.isPresent()) {
+            evaluate(member.of(), scope);
+            return inside.get()
+                    .own(member.name().text())
+                    .map(entry -> use(member.name().span(), entry))
+                    .orElseGet(() -> unknownInside(member, inside.get()));
         }
         Derived of = evaluate(member.of(), scope);
         Name name = member.name();
@@ -137,7 +228,10 @@ final class Expressions {
             case Datum.Several s -> Optional.empty();
             case Datum.Text t -> Optional.empty();
             case Datum.Truth t -> Optional.empty();
-            case Datum.Word w -> Optional.empty();
+            // A measure of a size that is left to Treen is left to Treen too.
+            case Datum.Word(String word) -> word.equals("auto") && dev.treen.quantity.Size.NAMES.contains(name.text())
+                    ? Optional.of(of)
+                    : Optional.empty();
         };
         if (found.isEmpty()) {
             if (!name.text().isEmpty()) {
@@ -147,6 +241,29 @@ final class Expressions {
         }
         session.usages.add(new Usage(name.span(), found.get().how().at().orElse(name.span()), found.get()));
         return found.get();
+    }
+
+    /** {@code base.thick}: what goes with a choice, even where a part has the name of the choice. */
+    private Optional<Derived> option(Expr.Member member, Scope scope) {
+        return choice(member.of(), scope).flatMap(parameter -> Optional
+                .ofNullable(parameter.options().get(member.name().text()))
+                .map(cell -> {
+                    Derived value = cell.value();
+                    session.usages.add(new Usage(member.of().span(), parameter.nameAt(), value));
+                    session.usages.add(new Usage(member.name().span(), cell.at(), value));
+                    return value;
+                }));
+    }
+
+    private Derived unknownInside(Expr.Member member, Scope inside) {
+        if (!member.name().text().isEmpty()) {
+            unknownName(
+                    member.name().span(),
+                    member.name().text(),
+                    "`" + member.of().span().text() + "` has nothing called `" + member.name().text() + "`",
+                    inside.ownNames());
+        }
+        return unknown(member.span());
     }
 
     private void unknownMember(Expr.Member member, Datum of) {
@@ -176,7 +293,7 @@ final class Expressions {
             case BOARD -> Optional.ofNullable(session.boards.get(path))
                     .filter(board -> which >= 0)
                     .map(board -> board.measure(which));
-            case INSTANCE, ARRAY, FILE -> Optional.empty();
+            case INSTANCE, ARRAY, FILE, PATTERN, PARAMETER, PRESET -> Optional.empty();
         };
     }
 
@@ -185,8 +302,10 @@ final class Expressions {
         if (which < 0 || which >= measures.size()) {
             return Optional.empty();
         }
-        Derivation how = new Derivation(
-                of.how().label() + "." + name, measures.get(which), new Derivation.Same(of.how()), of.how().at());
+        String label = of.how().label() + "." + name;
+        Derivation how = of.how().formula() instanceof Derivation.Listed(List<Derivation> each)
+                ? each.get(which).named(label)
+                : new Derivation(label, measures.get(which), new Derivation.Same(of.how()), of.how().at());
         return Optional.of(new Derived(measures.get(which), how));
     }
 
@@ -199,9 +318,7 @@ final class Expressions {
     }
 
     private Derived element(Expr.Element element, Scope scope) {
-        Derived index = evaluate(element.index(), scope);
-        if (!(element.of() instanceof Expr.Word word)
-                || !(scope.find(word.name()).orElse(null) instanceof Scope.Array array)) {
+        if (!(entry(element.of(), scope).orElse(null) instanceof Scope.Array array)) {
             Derived of = evaluate(element.of(), scope);
             if (!(of.value() instanceof Datum.Unknown)) {
                 session.add(Finding.of(
@@ -212,6 +329,7 @@ final class Expressions {
             }
             return unknown(element.span());
         }
+        Derived index = evaluate(element.index(), scope);
         Optional<Integer> number = arithmetic.whole(index.value());
         if (number.isEmpty()) {
             if (!(index.value() instanceof Datum.Unknown)) {
@@ -221,18 +339,18 @@ final class Expressions {
             }
             return unknown(element.span());
         }
-        PartEntry part = array.elements().get(number.get());
-        if (part == null) {
+        Scope.Entry found = array.elements().get(number.get());
+        if (found == null) {
             session.add(Finding.of(
                     ModelFindings.UNKNOWN_NAME,
                     element.index().span(),
-                    "There is no `" + word.name() + "[" + number.get() + "]`")
+                    "There is no `" + element.of().span().text() + "[" + number.get() + "]`")
                     .found("There are " + array.elements().keySet().stream().min(Integer::compare).orElse(0) + " to "
                             + array.elements().keySet().stream().max(Integer::compare).orElse(0) + ".")
                     .build());
             return unknown(element.span());
         }
-        return use(element.span(), part, part.path());
+        return use(element.span(), found);
     }
 
     private Derived prefix(Expr.Prefix prefix, Scope scope) {
@@ -244,14 +362,16 @@ final class Expressions {
     }
 
     private Derived sizes(Expr.Sizes sizes, Scope scope) {
-        List<Datum> measures = new ArrayList<>();
+        List<Derived> measures = new ArrayList<>();
         for (Expr each : sizes.measures()) {
-            measures.add(evaluate(each, scope).value());
+            measures.add(evaluate(each, scope));
         }
-        Datum value = measures.stream().anyMatch(m -> m instanceof Datum.Unknown)
-                ? Datum.UNKNOWN
-                : new Datum.Sizes(List.copyOf(measures));
-        return written(value, sizes.span());
+        if (measures.stream().anyMatch(m -> m.value() instanceof Datum.Unknown)) {
+            return unknown(sizes.span());
+        }
+        Datum value = new Datum.Sizes(measures.stream().map(Derived::value).toList());
+        Derivation.Listed each = new Derivation.Listed(measures.stream().map(Derived::how).toList());
+        return new Derived(value, new Derivation("", value, each, Optional.of(sizes.span())));
     }
 
     private Derived between(Expr.Between between, Scope scope) {

@@ -40,8 +40,14 @@ public final class ModelFindings {
     public static final FindingKind OUT_OF_RANGE = FindingKind.error("out-of-range", "A value is out of its range");
     /** More parts than Treen takes. */
     public static final FindingKind TOO_MANY = FindingKind.error("too-many", "There is more than Treen takes at once");
-    /** Something that a later issue brings. */
-    public static final FindingKind NOT_YET = FindingKind.error("not-yet", "Treen does not know this yet");
+    /** What was measured differs from the plan. */
+    public static final FindingKind MEASURED = FindingKind.note("measured", "The wood came out other than planned");
+    /** What was measured differs by far. */
+    public static final FindingKind MEASURED_FAR_OFF = FindingKind.warning("measured-far-off",
+            "What was measured is far from the plan");
+    /** A measurement that would change what has been cut. */
+    public static final FindingKind ALREADY_MADE = FindingKind.error("already-made",
+            "A measurement would change a part that is already cut");
     /** A project that describes nothing. */
     public static final FindingKind EMPTY_PROJECT = FindingKind.error("empty-project", "There are no parts");
     /** A requirement that does not hold. */
@@ -68,7 +74,9 @@ public final class ModelFindings {
                 JOINED_WRONGLY,
                 OUT_OF_RANGE,
                 TOO_MANY,
-                NOT_YET,
+                MEASURED,
+                MEASURED_FAR_OFF,
+                ALREADY_MADE,
                 EMPTY_PROJECT,
                 NOT_MET);
     }

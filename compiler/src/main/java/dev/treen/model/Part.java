@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param from the board that it comes from, where one is named
  * @param rings the part's own, or its board's
  * @param ringsAt where the part's own are written, or the declaration
+ * @param planned the seen size as it was planned, where something it rests on has been measured since: the assembly is
+ *     drawn and joined as planned, and only sizes follow what was measured
  * @param service the room and the load that it has to stand
  */
 public record Part(
@@ -27,6 +29,7 @@ public record Part(
         Rings rings,
         Span ringsAt,
         Optional<Placing> placing,
+        Optional<Size> planned,
         Service service,
         Allowances allow,
         String doc) {
@@ -40,6 +43,11 @@ public record Part(
     /** The seen size. */
     public Size seen() {
         return new Size(length.value(), width.value(), thickness.value());
+    }
+
+    /** The size that it has in the assembly: as planned. */
+    public Size assembled() {
+        return planned.orElseGet(this::seen);
     }
 
     /** The measure by number: length 0, width 1, thickness 2. */

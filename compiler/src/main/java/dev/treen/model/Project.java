@@ -16,6 +16,10 @@ public record Project(
         List<Joint> joints,
         List<Requirement> requirements,
         List<Acceptance> acceptances,
+        List<GrainRun> runs,
+        List<Holding> holdings,
+        List<Instance> instances,
+        List<Measurement> measurements,
         List<Finding> findings) {
     /** Keeps its own copies. */
     public Project {
@@ -24,6 +28,17 @@ public record Project(
         joints = List.copyOf(joints);
         requirements = List.copyOf(requirements);
         acceptances = List.copyOf(acceptances);
+        runs = List.copyOf(runs);
+        holdings = List.copyOf(holdings);
+        instances = List.copyOf(instances);
+        measurements = List.copyOf(measurements);
         findings = List.copyOf(findings);
+    }
+
+    /** The same with what was measured, and with other findings. */
+    Project with(List<Measurement> measured, List<Finding> said) {
+        return new Project(
+                file, settings, boards, parts, joints, requirements, acceptances, runs, holdings, instances, measured,
+                said);
     }
 }

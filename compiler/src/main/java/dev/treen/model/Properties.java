@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The properties of one block, checked against its schema: unknown words, doubles and strangers are reported here once.
@@ -103,6 +104,18 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
     Optional<Given> one(String name) {
         List<Given> here = given.get(name);
         return here == null ? like.flatMap(l -> l.one(name)) : Optional.of(here.getFirst());
+    }
+
+    /** Those called one of {@code names}, here or in what this is like. */
+    Properties only(Set<String> names) {
+        Map<String, List<Given>> kept = new LinkedHashMap<>(given);
+        kept.keySet().retainAll(names);
+        return new Properties(kept, like.map(l -> l.only(names)));
+    }
+
+    /** The same with {@code beyond} behind everything that this falls back on. */
+    Properties over(Properties beyond) {
+        return new Properties(given, Optional.of(like.map(l -> l.over(beyond)).orElse(beyond)));
     }
 
     /** All that are given of a repeating property. */

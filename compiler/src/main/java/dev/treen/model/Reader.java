@@ -38,7 +38,7 @@ final class Reader {
         return property.values().getFirst().expr().span().to(property.values().getLast().expr().span());
     }
 
-    private Optional<Expr> single(Given given, String wanted) {
+    Optional<Expr> single(Given given, String wanted) {
         List<Value> values = given.property().values();
         if (values.size() == 1) {
             Expr expr = values.getFirst().expr();
@@ -49,6 +49,28 @@ final class Reader {
         }
         wrongKind(valueSpan(given.property()), given, wanted, values.isEmpty() ? "nothing" : "a list");
         return Optional.empty();
+    }
+
+    /**
+     * Where a writer changes the value of a property: its own text, or, where a pattern only hands on what its use says,
+     * the text of the use.
+     */
+    Span placeToChange(Given given, Derivation how) {
+        Span own = valueSpan(given.property());
+        Optional<InstanceEntry> instance = given.scope().instance();
+        boolean handedOn = instance.isPresent()
+                && given.property().values().size() == 1
+                && isReference(given.property().values().getFirst().expr());
+        return handedOn ? how.at().filter(at -> !instance.get().pattern().holds(at)).orElse(own) : own;
+    }
+
+    private static boolean isReference(Expr expr) {
+        return switch (expr) {
+            case Expr.Word word -> true;
+            case Expr.Member member -> isReference(member.of());
+            case Expr.Element element -> isReference(element.of());
+            default -> false;
+        };
     }
 
     private void wrongKind(Span at, Given given, String wanted, String found) {
@@ -88,7 +110,7 @@ final class Reader {
         return Optional.of(measure);
     }
 
-    private static String cut(String text) {
+    static String cut(String text) {
         return text.length() > 40 ? text.substring(0, 39) + "…" : text;
     }
 
@@ -196,6 +218,10 @@ final class Reader {
         if (expr.get() instanceof Expr.Word word && words.contains(word.name())) {
             return Optional.of(word.name());
         }
+        Optional<String> handedOn = handedOn(expr.get(), given.scope());
+        if (handedOn.filter(words::contains).isPresent()) {
+            return handedOn;
+        }
         Finding.Builder finding = Finding.of(
                 ModelFindings.WRONG_KIND,
                 expr.get().span(),
@@ -208,6 +234,16 @@ final class Reader {
         return Optional.empty();
     }
 
+    /** The word that a parameter of a pattern stands for. */
+    private Optional<String> handedOn(Expr expr, Scope scope) {
+        boolean named = scope.instance().isPresent()
+                && isReference(expr)
+                && (!(expr instanceof Expr.Word word) || scope.find(word.name()).isPresent());
+        return named && expressions.evaluate(expr, scope).value() instanceof Datum.Word(String word)
+                ? Optional.of(word)
+                : Optional.empty();
+    }
+
     /** Any word that means itself. */
     Optional<Expr.Word> anyWord(Given given, String wanted) {
         Optional<Expr> expr = single(given, wanted);
@@ -215,6 +251,22 @@ final class Reader {
             wrongKind(expr.get().span(), given, wanted, "`" + cut(expr.get().span().text()) + "`");
         }
         return expr.flatMap(e -> e instanceof Expr.Word word ? Optional.of(word) : Optional.empty());
+    }
+
+    /** The dotted name of the part that is named. */
+    private Optional<String> partName(Given given, String wanted) {
+        Optional<Expr> expr = single(given, wanted);
+        if (expr.isEmpty()) {
+            return Optional.empty();
+        }
+        Datum named = expressions.evaluate(expr.get(), given.scope()).value();
+        if (named instanceof Datum.Thing(String path, Datum.Thing.Kind kind) && kind == Datum.Thing.Kind.PART) {
+            return Optional.of(path);
+        }
+        if (!(named instanceof Datum.Unknown)) {
+            wrongKind(expr.get().span(), given, wanted, Arithmetic.phrase(named));
+        }
+        return Optional.empty();
     }
 
     /** A number of one dimension between two bounds, in base units; percent comes out as percent. */
@@ -328,21 +380,30 @@ final class Reader {
     /** The setting of a joint's property by its shape. */
     Optional<Setting> setting(Given given, PropertySchema schema) {
         Statement.Property property = given.property();
-        Span at = valueSpan(property);
+        Span written = valueSpan(property);
         return switch (schema.shape()) {
             case Shape.LengthOrAuto auto -> single(given, auto.phrase()).flatMap(expr -> {
-                if (expr instanceof Expr.Word word && word.name().equals("auto")) {
-                    return Optional.of(setting(property, at, new Datum.Word("auto")));
+                boolean choose = (expr instanceof Expr.Word word && word.name().equals("auto"))
+                        || handedOn(expr, given.scope()).filter("auto"::equals).isPresent();
+                if (choose) {
+                    return Optional.of(setting(property, written, new Datum.Word("auto")));
                 }
                 return length(schema.name(), expr, given.scope(), schema.name())
                         .filter(measure -> notNegative(measure, schema.name()))
                         .map(m -> new Setting(
-                                schema.name(), property.name().span(), at, Measure.datum(m.value()), m.how()));
+                                schema.name(),
+                                property.name().span(),
+                                placeToChange(given, m.how()),
+                                Measure.datum(m.value()),
+                                m.how()));
             });
             case Shape.OneOf(List<String> words) ->
-                word(given, words).map(w -> setting(property, at, new Datum.Word(w)));
-            case Shape.Plain plain -> plainSetting(given, schema, plain, at);
+                word(given, words).map(w -> setting(property, written, new Datum.Word(w)));
+            case Shape.Choice(List<String> words, BlockSchema options) ->
+                word(given, words).map(w -> setting(property, written, new Datum.Word(w)));
+            case Shape.Plain plain -> plainSetting(given, schema, plain, written);
             case Shape.Inner inner -> Optional.empty();
+            case Shape.Named named -> Optional.empty();
         };
     }
 
@@ -368,17 +429,23 @@ final class Reader {
         Statement.Property property = given.property();
         return switch (plain) {
             case LENGTH -> size(schema.name(), given)
-                    .map(m -> new Setting(schema.name(), property.name().span(), at, Measure.datum(m.value()),
+                    .map(m -> new Setting(
+                            schema.name(),
+                            property.name().span(),
+                            placeToChange(given, m.how()),
+                            Measure.datum(m.value()),
                             m.how()));
-            case SIZE_2, SIZE_3 -> sizes(given, plain == Shape.Plain.SIZE_3 ? 3 : 2)
+            case SIZE, SIZE_2, SIZE_3 -> sizes(given, plain == Shape.Plain.SIZE_3 ? 3 : 2)
                     .map(all -> setting(
                             property,
                             at,
                             new Datum.Sizes(all.stream().map(m -> Measure.datum(m.value())).toList())));
-            case DIRECTION, PART, BOARD, SPECIES, ROOM -> anyWord(given, plain.phrase())
+            case PART -> partName(given, plain.phrase())
+                    .map(path -> setting(property, at, new Datum.Word(path)));
+            case DIRECTION, BOARD, SPECIES, SAW, ROOM -> anyWord(given, plain.phrase())
                     .map(w -> setting(property, at, new Datum.Word(w.name())));
             case ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE, COUNT, TEXT, RINGS, POINT_2, POINT_3, LOAD, PAIR,
-                    NUMBER ->
+                    NUMBER, PARTS ->
                 single(given, plain.phrase()).map(expr -> {
                     Derived derived = expressions.evaluate(expr, given.scope());
                     return new Setting(schema.name(), property.name().span(), at, derived.value(), derived.how());

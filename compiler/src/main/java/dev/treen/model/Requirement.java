@@ -30,7 +30,8 @@ public final class Requirement {
 
     /** Reads it for its names: what is wrong with them whatever the facts are is said with the rest of the file. */
     void read() {
-        new Expressions(session, Later.FACTS).evaluate(statement.condition(), scope);
+        session.within(
+                scope.instance(), () -> new Expressions(session, Later.FACTS).evaluate(statement.condition(), scope));
     }
 
     /** The condition in the file. */
@@ -47,7 +48,8 @@ public final class Requirement {
     public List<Finding> judge(FactSource facts, LengthFormat format) {
         Session own = session.beside();
         Expressions expressions = new Expressions(own, facts);
-        Derived derived = expressions.evaluate(statement.condition(), scope);
+        Derived derived = own.within(
+                scope.instance(), () -> expressions.evaluate(statement.condition(), scope));
         Set<Finding> said = new HashSet<>(session.findings);
         List<Finding> found = new ArrayList<>(own.findings);
         found.removeIf(said::contains);
@@ -115,7 +117,9 @@ public final class Requirement {
 
     private void subjects(Expr expr, Finding.Builder finding) {
         switch (expr) {
-            case Expr.Member member -> finding.about(member.of().span().text());
+            case Expr.Member member -> new Expressions(session).entry(member.of(), scope)
+                    .filter(PartEntry.class::isInstance)
+                    .ifPresent(part -> finding.about(((PartEntry) part).path()));
             case Expr.Infix infix -> {
                 subjects(infix.left(), finding);
                 subjects(infix.right(), finding);

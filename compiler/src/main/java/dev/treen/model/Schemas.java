@@ -8,6 +8,7 @@ import dev.treen.model.Shape.Inner;
 import dev.treen.model.Shape.OneOf;
 import dev.treen.model.Shape.Plain;
 import java.util.List;
+import java.util.Set;
 
 /** The schema of every block but the joints', whose own classes declare theirs. */
 public final class Schemas {
@@ -66,6 +67,15 @@ public final class Schemas {
                     optional("depth", Plain.LENGTH, "0.1", "Of grooves and housings, by a gauge or a stop."),
                     optional("measured", Plain.LENGTH, "0.2", "Of what is measured on the piece as made.")));
 
+    /** A saw. */
+    public static final BlockSchema SAW = new BlockSchema(
+            "saw",
+            "A saw of the shop: what it takes and how deep it reaches. The block of a project names the one it uses.",
+            "saw tenon_saw { kerf 0.6; depth 60 }",
+            List.of(
+                    needed("kerf", Plain.LENGTH, "What it takes at each cut."),
+                    optional("depth", Plain.LENGTH, "any", "How thick a piece it goes through.")));
+
     /** The project. */
     public static final BlockSchema PROJECT = new BlockSchema(
             "project",
@@ -77,7 +87,9 @@ public final class Schemas {
                     optional("climate", new Inner(CLIMATE), "30%..60% at 18degC..24degC", CLIMATE.doc()),
                     optional("tools", new OneOf(List.of("hand", "machine")), "hand",
                             "Chooses the usual allowances and cautions."),
-                    optional("allow", new Inner(ALLOW), "by `tools`", ALLOW.doc()),
+                    optional("saw", Plain.SAW, "the kerf of `allow`",
+                            "The saw that cuts the parts, declared with `saw`."),
+                    optional("allow", new Shape.Named(ALLOW), "by `tools`", ALLOW.doc()),
                     optional("tolerance", new Inner(TOLERANCE), "by `tools`", TOLERANCE.doc())));
 
     /** A round flaw. */
@@ -112,7 +124,8 @@ public final class Schemas {
             "species", Plain.SPECIES, "movement of a lively wood", "What wood it is; decides how much it moves.");
     private static final PropertySchema RINGS = optional(
             "rings", Plain.RINGS, "flat", "How the growth rings meet the wide face; decides which way it moves most.");
-    private static final PropertySchema OVERRULE = optional("allow", new Inner(ALLOW), "the project's", ALLOW.doc());
+    private static final PropertySchema OVERRULE = optional("allow", new Shape.Named(ALLOW), "the project's",
+            ALLOW.doc());
 
     /** A board. */
     public static final BlockSchema BOARD = new BlockSchema(
@@ -144,6 +157,14 @@ public final class Schemas {
                     repeated("knot", new Inner(DISC), "A damaged spot, which parts keep clear of."),
                     OVERRULE));
 
+    private static final PropertySchema IN_ROOM = optional(
+            "room", Plain.ROOM, "the project's", "Where it lives, if it is another room.");
+    private static final PropertySchema FINISHED = optional(
+            "finish",
+            new OneOf(FINISHES),
+            "not said",
+            "Which of its faces are finished. A finish slows what the seasons do; it does not stop it.");
+
     /** Where a part lies. */
     public static final BlockSchema PLACE = new BlockSchema(
             "place",
@@ -166,20 +187,64 @@ public final class Schemas {
                     needed("thickness", Plain.LENGTH, "Face to face."),
                     optional("from", Plain.BOARD, "any board", "The board that it comes from."),
                     RINGS,
-                    optional("room", Plain.ROOM, "the project's", "Where this part lives, if it is another room."),
+                    IN_ROOM,
                     optional("carries", Plain.LOAD, "not said",
                             "What lies on it, spread evenly; a weight with `at middle` lies in the middle. It decides"
                                     + " how far a shelf sags."),
-                    optional("finish", new OneOf(FINISHES), "not said",
-                            "Which of its faces are finished. A finish slows what the seasons do; it does not stop it."),
+                    FINISHED,
                     optional("place", new Inner(PLACE), "not placed: sizes only", PLACE.doc()),
                     OVERRULE));
+
+    /** Where an instance stands. */
+    public static final BlockSchema INSTANCE_PLACE = new BlockSchema(
+            "place",
+            "Stands the instance in the assembly: x to the right, y to the back, z up.",
+            "place { at 400, 0, 0; facing left }",
+            List.of(
+                    needed("at", Plain.POINT_3, "Where its own origin lies; the pattern says which corner that is."),
+                    optional("facing", Plain.DIRECTION, "front",
+                            "Where its front looks: `front`, `right`, `back`, `left`; `up` lays it on its back, `down` on"
+                                    + " its face.")));
+
+    /** What every instance of a pattern may say, beside the pattern's own parameters. */
+    public static final BlockSchema INSTANCE = new BlockSchema(
+            "instance",
+            "A thing made by a pattern: the pattern's word, a name, and a block with its parameters. In the block,"
+                    + " `part NAME { … }` and `joint NAME { … }` change one part or joint inside.",
+            "box caddy { inside 160 x 80 x 70; from plank }",
+            List.of(
+                    optional("from", Plain.BOARD, "any board", "The board of all parts inside that name no other."),
+                    RINGS,
+                    IN_ROOM,
+                    FINISHED,
+                    OVERRULE,
+                    optional("run", Plain.PARTS, "none",
+                            "Parts inside whose grain runs from one to the next, as they lie on the board."),
+                    optional("place", new Inner(INSTANCE_PLACE), "at the origin", INSTANCE_PLACE.doc())));
+
+    /** The properties of an instance that are the defaults of its parts. */
+    static final Set<String> PART_DEFAULTS = Set.of("from", "rings", "room", "finish", "allow");
 
     private Schemas() {
     }
 
     /** All blocks, for completion, hover and the reference. */
     public static List<BlockSchema> all() {
-        return List.of(PROJECT, CLIMATE, WOOD, ALLOW, TOLERANCE, BOARD, SHEET, DISC, LINE, PATCH, PART, PLACE);
+        return List.of(
+                PROJECT,
+                CLIMATE,
+                WOOD,
+                ALLOW,
+                SAW,
+                TOLERANCE,
+                BOARD,
+                SHEET,
+                DISC,
+                LINE,
+                PATCH,
+                PART,
+                PLACE,
+                INSTANCE,
+                INSTANCE_PLACE);
     }
 }

@@ -2,8 +2,11 @@ package dev.treen.model;
 
 import dev.treen.quantity.Unit;
 import dev.treen.source.Span;
+import dev.treen.syntax.Statement;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,21 +17,39 @@ final class Scope {
     private final @Nullable Scope outer;
     private final Unit units;
     private final @Nullable Scope home;
+    private final String prefix;
+    private final Optional<InstanceEntry> instance;
     private final Map<String, Entry> entries = new LinkedHashMap<>();
+    private final Map<String, Parameter> choices = new LinkedHashMap<>();
+    private final List<Used> used = new ArrayList<>();
 
-    Scope(@Nullable Scope outer, Unit units) {
-        this(outer, units, null);
-    }
-
-    private Scope(@Nullable Scope outer, Unit units, @Nullable Scope home) {
+    private Scope(
+            @Nullable Scope outer,
+            Unit units,
+            @Nullable Scope home,
+            String prefix,
+            Optional<InstanceEntry> instance) {
         this.outer = outer;
         this.units = units;
         this.home = home;
+        this.prefix = prefix;
+        this.instance = instance;
+    }
+
+    /** The scope of a file; {@code prefix} goes before the names of its parts and boards. */
+    static Scope file(Unit units, String prefix) {
+        return new Scope(null, units, null, prefix, Optional.empty());
+    }
+
+    /** The inside of an instance: it knows the names of the file in which its pattern is written. */
+    static Scope inside(InstanceEntry instance) {
+        Scope written = instance.pattern().home();
+        return new Scope(written, written.units, null, instance.path() + ".", Optional.of(instance));
     }
 
     /** One round of a repeat in {@code outer}: names of its own, but numbered parts belong outside. */
     static Scope within(Scope outer) {
-        return new Scope(outer, outer.units, outer.home());
+        return new Scope(outer, outer.units, outer.home(), outer.prefix, outer.instance);
     }
 
     /** The scope to which numbered parts belong. */
@@ -37,33 +58,94 @@ final class Scope {
     }
 
     /** What a name means. */
-    sealed interface Entry permits Constant, PartEntry, BoardEntry, Array, Other {
+    sealed interface Entry
+            permits Constant, Parameter, PartEntry, BoardEntry, Array, Other, PatternEntry, InstanceEntry, Preset {
         Span nameAt();
     }
 
     /** A let, or the variable of a repeat. */
     record Constant(Span nameAt, Cell cell) implements Entry {}
 
-    /** Parts with numbers. */
-    record Array(Span nameAt, String path, Map<Integer, PartEntry> elements) implements Entry {}
+    /**
+     * A parameter of the instance whose inside this is.
+     *
+     * @param choices the words that it may be; empty where it is not one of a few
+     * @param options what goes with the choice, each with its value
+     */
+    record Parameter(Span nameAt, Cell cell, List<String> choices, Map<String, Cell> options) implements Entry {}
+
+    /** Things with numbers: parts or instances. */
+    record Array(Span nameAt, String path, Map<Integer, Entry> elements) implements Entry {}
 
     /** The names of a used file. */
     record Other(Span nameAt, Scope scope) implements Entry {}
+
+    /** Settings of the shop under a name: a saw, allowances, the air of a room. */
+    record Preset(Span nameAt, Statement.Property statement, Scope scope) implements Entry {
+        String kind() {
+            return statement.name().text();
+        }
+    }
+
+    /** A file whose names can be said without more words. */
+    record Used(Span at, Scope scope) {}
 
     /** What a bare number means in the file of this scope. */
     Unit units() {
         return units;
     }
 
+    /** What goes before the name of a part declared here. */
+    String prefix() {
+        return prefix;
+    }
+
+    /** The instance whose inside this is. */
+    Optional<InstanceEntry> instance() {
+        return instance;
+    }
+
     Map<String, Entry> entries() {
         return entries;
     }
 
+    /** Parameters that are one of a few words; a part may have the name of one. */
+    Map<String, Parameter> choices() {
+        return choices;
+    }
+
+    List<Used> used() {
+        return used;
+    }
+
+    /** What {@code name} means among the names declared here and nowhere else. */
+    Optional<Entry> own(String name) {
+        Entry found = entries.get(name);
+        return Optional.ofNullable(found == null ? choices.get(name) : found);
+    }
+
     Optional<Entry> find(String name) {
         for (Scope at = this; at != null; at = at.outer) {
-            Entry found = at.entries.get(name);
-            if (found != null) {
-                return Optional.of(found);
+            Optional<Entry> found = at.own(name).or(at.fromUsed(name));
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private java.util.function.Supplier<Optional<Entry>> fromUsed(String name) {
+        return () -> used.stream().flatMap(file -> file.scope().own(name).stream()).findFirst();
+    }
+
+    /** The parameter called {@code name} that is one of a few words, even where a part has the same name. */
+    Optional<Parameter> choice(String name) {
+        for (Scope at = this; at != null; at = at.outer) {
+            if (at.choices.containsKey(name)) {
+                return Optional.ofNullable(at.choices.get(name));
+            }
+            if (at.entries.containsKey(name)) {
+                return Optional.empty();
             }
         }
         return Optional.empty();
@@ -74,7 +156,16 @@ final class Scope {
         Set<String> names = new LinkedHashSet<>();
         for (Scope at = this; at != null; at = at.outer) {
             names.addAll(at.entries.keySet());
+            names.addAll(at.choices.keySet());
+            at.used.forEach(file -> names.addAll(file.scope().entries.keySet()));
         }
+        return names;
+    }
+
+    /** The names declared here and nowhere else. */
+    Set<String> ownNames() {
+        Set<String> names = new LinkedHashSet<>(entries.keySet());
+        names.addAll(choices.keySet());
         return names;
     }
 }

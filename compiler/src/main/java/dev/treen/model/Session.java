@@ -10,7 +10,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** What one evaluation gathers as it goes. Never leaves this package. */
 final class Session {
@@ -25,19 +27,51 @@ final class Session {
     final Map<String, BoardEntry> boards = new HashMap<>();
     final Map<String, RoomClimate> rooms = new LinkedHashMap<>();
     final Map<String, DeclaredSpecies> woods = new LinkedHashMap<>();
+    final Map<String, InstanceEntry> instances = new LinkedHashMap<>();
+    final MeasuredValues measured;
     private final Deque<Cell> running = new ArrayDeque<>();
     private final Set<Span> told = new LinkedHashSet<>();
+    private Optional<InstanceEntry> inside = Optional.empty();
 
-    /** One with the same parts and boards, which keeps its own findings. */
+    Session() {
+        this(MeasuredValues.NONE);
+    }
+
+    Session(MeasuredValues measured) {
+        this.measured = measured;
+    }
+
+    /** One with the same things and values, which keeps its own findings. */
     Session beside() {
-        Session other = new Session();
+        Session other = new Session(measured);
         other.parts.putAll(parts);
         other.boards.putAll(boards);
+        other.instances.putAll(instances);
         return other;
     }
 
+    /** A finding; one that lies inside a pattern is said where the pattern is used. */
     void add(Finding finding) {
-        findings.add(finding);
+        findings.add(inside.map(instance -> instance.atUse(finding)).orElse(finding));
+    }
+
+    /** Does {@code work} for the inside of {@code instance}, so that what is found there is said at its use. */
+    <T> T within(Optional<InstanceEntry> instance, Supplier<T> work) {
+        Optional<InstanceEntry> before = inside;
+        inside = instance;
+        try {
+            return work.get();
+        } finally {
+            inside = before;
+        }
+    }
+
+    /** The same for work that gives nothing. */
+    void within(Optional<InstanceEntry> instance, Runnable work) {
+        within(instance, () -> {
+            work.run();
+            return true;
+        });
     }
 
     boolean enter(Cell cell) {
@@ -46,7 +80,7 @@ final class Session {
                 add(Finding.of(
                         ModelFindings.TOO_MANY,
                         cell.at(),
-                        "`" + cell.label() + "` stands at the end of more than " + LONGEST_CHAIN
+                        "`" + cell.path() + "` stands at the end of more than " + LONGEST_CHAIN
                                 + " values that wait for each other")
                         .because("Treen follows at most " + LONGEST_CHAIN + " steps from value to value.")
                         .build());
@@ -72,18 +106,18 @@ final class Session {
         }
         StringBuilder words = new StringBuilder();
         for (Cell each : path) {
-            words.append('`').append(each.label()).append("` needs ");
+            words.append('`').append(each.path()).append("` needs ");
         }
-        words.append('`').append(cell.label()).append('`');
+        words.append('`').append(cell.path()).append('`');
         if (path.stream().anyMatch(each -> told.contains(each.at()))) {
             return;
         }
         path.forEach(each -> told.add(each.at()));
         Finding.Builder finding = Finding.of(
-                ModelFindings.GOES_IN_CIRCLES, cell.at(), "`" + cell.label() + "` depends on itself")
+                ModelFindings.GOES_IN_CIRCLES, cell.at(), "`" + cell.path() + "` depends on itself")
                 .found(words + ".")
                 .because("A size that waits for itself is never known; one of them has to be a figure.");
-        path.stream().skip(1).forEach(each -> finding.related(each.at(), "`" + each.label() + "` is in the circle"));
+        path.stream().skip(1).forEach(each -> finding.related(each.at(), "`" + each.path() + "` is in the circle"));
         add(finding.build());
     }
 }

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param climate of the room where the piece will live; empty where the project is silent
  * @param hand whether it is made by hand
  * @param tolerances how exactly it is made, where the project says so
+ * @param saw the saw that cuts the parts, where one is named
  * @param at where the project block is, or the start of the file
  */
 public record Settings(
@@ -24,4 +25,5 @@ public record Settings(
         boolean hand,
         Allowances allow,
         Tolerances tolerances,
+        Optional<Saw> saw,
         Span at) {}

@@ -5,7 +5,6 @@ import dev.treen.quantity.LengthFormat;
 import dev.treen.quantity.Unit;
 import dev.treen.source.SourceFile;
 import dev.treen.source.Span;
-import dev.treen.syntax.Block;
 import dev.treen.syntax.Expr;
 import dev.treen.syntax.Statement;
 import dev.treen.syntax.SyntaxTree;
@@ -16,13 +15,15 @@ import java.util.Optional;
 final class SettingsReader {
     private final Session session;
     private final Reader reader;
+    private final Expressions expressions;
 
     private final RoomReader rooms;
     private final SpeciesReader woods;
 
-    SettingsReader(Session session, Reader reader) {
+    SettingsReader(Session session, Reader reader, Expressions expressions) {
         this.session = session;
         this.reader = reader;
+        this.expressions = expressions;
         rooms = new RoomReader(session, reader);
         woods = new SpeciesReader(session, reader);
     }
@@ -31,51 +32,58 @@ final class SettingsReader {
         return rooms;
     }
 
-    /** Whether a statement declares a room or a wood, which is read with the settings. */
-    static boolean isDeclaration(Statement.Property statement) {
-        return statement.body().isPresent()
-                && (statement.name().text().equals("climate") || statement.name().text().equals("species"));
+    /** Reads a statement that declares a room or a wood, if it does. */
+    boolean declares(Statement.Property statement, Scope scope) {
+        return rooms.declares(statement, scope) || woods.declares(statement, scope);
     }
 
-    private void declarations(SyntaxTree tree, Scope scope) {
-        for (Statement statement : tree.statements()) {
-            if (statement instanceof Statement.Property property && !rooms.declares(property, scope)) {
-                woods.declares(property, scope);
-            }
-        }
+    /** What a bare number means in {@code tree}; what is wrong with it is said when the block is read. */
+    Unit units(SyntaxTree tree) {
+        return project(tree, false)
+                .flatMap(Statement.Project::body)
+                .stream()
+                .flatMap(body -> body.statements().stream())
+                .filter(s -> s instanceof Statement.Property property && property.name().text().equals("units"))
+                .map(s -> Reader.unitOf(Reader.valueSpan((Statement.Property) s).text()))
+                .findFirst()
+                .orElse(Unit.MM);
     }
 
-    Settings read(SyntaxTree tree) {
-        SourceFile file = tree.file();
+    private Optional<Statement.Project> project(SyntaxTree tree, boolean report) {
         Optional<Statement.Project> block = Optional.empty();
         for (Statement statement : tree.statements()) {
             if (statement instanceof Statement.Project project) {
-                if (block.isPresent()) {
+                if (block.isPresent() && report) {
                     session.add(Finding.of(ModelFindings.GIVEN_TWICE, project.span(), "There are two `project` blocks")
                             .related(block.get().span(), "the first; this one counts")
                             .build());
-                    continue;
                 }
-                block = Optional.of(project);
+                block = block.or(() -> Optional.of(project));
             }
         }
-        Scope scope = new Scope(null, Unit.MM);
-        Optional<Block> body = block.flatMap(Statement.Project::body);
-        String units = Properties.read(session, Schemas.PROJECT, body, scope, Optional.empty())
+        return block;
+    }
+
+    /** The settings of {@code tree}, whose names are those of {@code scope}. */
+    Settings read(SyntaxTree tree, Scope scope) {
+        SourceFile file = tree.file();
+        Optional<Statement.Project> block = project(tree, true);
+        Properties properties = Properties.read(
+                session, Schemas.PROJECT, block.flatMap(Statement.Project::body), scope, Optional.empty());
+        String units = properties
                 .one("units")
                 .flatMap(g -> reader.word(g, List.of("mm", "cm", "in")))
                 .orElse("mm");
-        Scope inUnits = new Scope(null, Reader.unitOf(units));
-        declarations(tree, inUnits);
-        // Read a second time, now that it is known what a bare number means; the first reading has reported all faults.
-        Properties properties = Properties.read(new Session(), Schemas.PROJECT, body, inUnits, Optional.empty());
         boolean hand = properties
                 .one("tools")
                 .flatMap(g -> reader.word(g, List.of("hand", "machine")))
                 .map(w -> w.equals("hand"))
                 .orElse(true);
         Span at = block.map(Statement::span).orElse(new Span(file, 0, 0));
-        Allowances standard = StandardAllowances.of(hand, at);
+        Optional<Saw> saw = saw(properties);
+        Allowances usual = StandardAllowances.of(hand, at);
+        Allowances standard = saw.map(s -> new Allowances(
+                s.kerf(), usual.shooting(), usual.planing(), usual.resaw(), usual.endWaste())).orElse(usual);
         return new Settings(
                 block.flatMap(Statement.Project::title).map(Expr.Text::value).orElse(plainName(file.name())),
                 Reader.unitOf(units),
@@ -84,7 +92,51 @@ final class SettingsReader {
                 hand,
                 allowances(properties, standard),
                 tolerances(properties),
+                saw,
                 at);
+    }
+
+    private Optional<Saw> saw(Properties properties) {
+        return properties.one("saw")
+                .flatMap(given -> preset(given, "saw"))
+                .flatMap(preset -> {
+                    Properties block = Properties.read(
+                            session, Schemas.SAW, preset.statement().body(), preset.scope(), Optional.empty());
+                    if (block.one("kerf").isEmpty()) {
+                        session.add(Finding.of(
+                                ModelFindings.MISSING_PROPERTY, preset.nameAt(), "This saw does not say its `kerf`")
+                                .found("Write it as `" + Schemas.SAW.example() + "`.")
+                                .build());
+                    }
+                    Optional<Measure> depth = block.one("depth").flatMap(g -> reader.size("depth", g));
+                    return block.one("kerf")
+                            .flatMap(g -> reader.allowance("kerf", g))
+                            .map(kerf -> new Saw(preset.nameAt().text(), kerf, depth, preset.nameAt()));
+                });
+    }
+
+    /** The preset of {@code kind} that a property names. */
+    private Optional<Scope.Preset> preset(Properties.Given given, String kind) {
+        if (given.property().values().isEmpty()) {
+            return Optional.empty();
+        }
+        Expr expr = given.property().values().getFirst().expr();
+        if (expr instanceof Expr.Missing) {
+            return Optional.empty();
+        }
+        Derived found = expressions.evaluate(expr, given.scope());
+        if (found.value() instanceof Datum.Unknown) {
+            return Optional.empty();
+        }
+        if (expressions.entry(expr, given.scope()).orElse(null) instanceof Scope.Preset preset
+                && preset.kind().equals(kind)) {
+            return Optional.of(preset);
+        }
+        session.add(Finding.of(ModelFindings.WRONG_KIND, expr.span(), "`" + kind + "` wants the name of one")
+                .found("`" + Reader.cut(expr.span().text()) + "` is " + Arithmetic.phrase(found.value())
+                        + "; one is declared with `" + kind + " NAME { … }`.")
+                .build());
+        return Optional.empty();
     }
 
     private static String plainName(String path) {
@@ -108,11 +160,17 @@ final class SettingsReader {
     }
 
     Allowances allowances(Properties properties, Allowances standard) {
-        Optional<Properties> block = properties.inner(session, "allow", Schemas.ALLOW);
-        if (block.isEmpty()) {
-            return standard;
-        }
-        Properties given = block.get();
+        Allowances base = properties.one("allow")
+                .flatMap(given -> preset(given, "allow"))
+                .map(preset -> over(
+                        Properties.read(
+                                session, Schemas.ALLOW, preset.statement().body(), preset.scope(), Optional.empty()),
+                        standard))
+                .orElse(standard);
+        return properties.inner(session, "allow", Schemas.ALLOW).map(block -> over(block, base)).orElse(base);
+    }
+
+    private Allowances over(Properties given, Allowances standard) {
         return new Allowances(
                 allowance(given, "kerf", standard.kerf()),
                 allowance(given, "shooting", standard.shooting()),

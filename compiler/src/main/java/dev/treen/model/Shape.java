@@ -10,6 +10,7 @@ public sealed interface Shape {
     /** The kinds that need no more words. */
     enum Plain implements Shape {
         LENGTH("a length, as `9` or `3/8in`"),
+        SIZE("two or three measures, as `160 x 80 x 70`"),
         SIZE_2("two measures, as `5 x 4`"),
         SIZE_3("three measures, as `900 x 140 x 27`"),
         POINT_2("two lengths, as `310, 45`"),
@@ -24,6 +25,8 @@ public sealed interface Shape {
         SPECIES("a species, as `black_cherry`"),
         BOARD("the name of a board or sheet"),
         PART("the name of a part"),
+        PARTS("the names of parts, with commas between"),
+        SAW("the name of a saw"),
         ROOM("the name of a `climate`"),
         LOAD("`books`, `heavy_books`, `library`, `things` or a weight, as `20kg`"),
         NUMBER("a number, as `0.72`"),
@@ -55,6 +58,22 @@ public sealed interface Shape {
         @Override
         public String phrase() {
             return "one of `" + String.join("`, `", words) + "`";
+        }
+    }
+
+    /** One of a few words, with a block of what goes with it: {@code floating { thick 7 }}. */
+    record Choice(List<String> words, BlockSchema options) implements Shape {
+        @Override
+        public String phrase() {
+            return "one of `" + String.join("`, `", words) + "`, perhaps with a block";
+        }
+    }
+
+    /** The name of what stands elsewhere, or a block, or both: then the block overrules. */
+    record Named(BlockSchema schema) implements Shape {
+        @Override
+        public String phrase() {
+            return "a block `{ … }`, or the name of one";
         }
     }
 

@@ -14,6 +14,7 @@ import dev.treen.joinery.JointKinds;
 import dev.treen.model.Evaluation;
 import dev.treen.model.Evaluator;
 import dev.treen.model.FileLoader;
+import dev.treen.model.Instance;
 import dev.treen.order.BuildOrder;
 import dev.treen.order.Ordering;
 import dev.treen.source.SourceFile;
@@ -123,7 +124,7 @@ public final class Compilation {
             boolean again = each.kind().equals(CuttingFindings.NO_ROOM)
                     && each.subjects().stream().anyMatch(known::contains);
             if (!again) {
-                all.add(each);
+                all.add(Instance.atUse(each, evaluation().project().instances()));
             }
         }
         return List.copyOf(all);

@@ -39,6 +39,10 @@ public final class Explanation {
         switch (derivation.formula()) {
             case Derivation.Written written -> line(derivation, "as written" + place(derivation));
             case Derivation.Standard(String source) -> line(derivation, "the default (" + source + ")");
+            case Derivation.Listed(List<Derivation> each) -> {
+                line(derivation, String.join(" x ", each.stream().map(this::named).toList()));
+                each.forEach(one -> explainLeaf(one, depth + 1));
+            }
             case Derivation.Same(Derivation of) -> {
                 line(derivation, of.label().isEmpty() ? value(of.value()) : named(of));
                 explain(of, depth + 1);

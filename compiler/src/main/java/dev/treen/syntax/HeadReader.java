@@ -67,6 +67,12 @@ final class HeadReader extends TreenParserBaseVisitor<Statement> {
 
     @Override
     public Statement visitJointHead(TreenParser.JointHeadContext context) {
+        List<Statement.Pair> pairs = context.pair() == null ? List.of() : pairs(context);
+        return new Statement.Joint(
+                around.span(), exprs.name(context.kind), pairs, optional(context.alias), around.body());
+    }
+
+    private List<Statement.Pair> pairs(TreenParser.JointHeadContext context) {
         List<Statement.Pair> pairs = new ArrayList<>();
         Expr left = exprs.visit(context.pair().path(0));
         boolean into = context.pair().INTO() != null;
@@ -77,8 +83,7 @@ final class HeadReader extends TreenParserBaseVisitor<Statement> {
             into = alone ? into : other.INTO() != null;
             pairs.add(new Statement.Pair(exprs.span(other), left, into, exprs.visit(other.path(alone ? 0 : 1))));
         }
-        return new Statement.Joint(
-                around.span(), exprs.name(context.kind), List.copyOf(pairs), optional(context.alias), around.body());
+        return List.copyOf(pairs);
     }
 
     @Override

@@ -33,7 +33,10 @@ public sealed interface Statement extends Node {
             implements
             Statement {}
 
-    /** {@code joint groove base into front, back as base_groove { … }}. */
+    /**
+     * {@code joint groove base into front, back as base_groove { … }}. Without pairs, inside an instance, {@code kind} is
+     * the name of a joint there, of which the block changes something.
+     */
     record Joint(Span span, Name kind, List<Pair> pairs, Optional<Name> alias, Optional<Block> body)
             implements
             Statement {}

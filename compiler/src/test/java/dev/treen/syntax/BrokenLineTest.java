@@ -30,7 +30,7 @@ class BrokenLineTest {
             size 9 x                   | size (9 x ?)              | 8  | a value is missing after `x`
             joint mitre front          | joint mitre front to ?    | 17 | `to` or `into` is missing after `front`
             joint mitre front back     | joint mitre front to back | 17 | `to` is missing after `front`
-            joint                      | joint ? ? to ?            | 5  | a name is missing after `joint`
+            joint                      | joint ?                   | 5  | a name is missing after `joint`
             require because "x"        | require ? because "x"     | 7  | a value is missing after `require`
             accept on base             | accept ? on base          | 6  | a name is missing after `accept`
             measured caddy             | measured caddy ?          | 14 | a value is missing after `caddy`

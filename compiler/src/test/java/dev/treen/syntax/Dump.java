@@ -24,7 +24,7 @@ final class Dump {
             case Statement.Part s -> doc(s.doc()) + "part " + of(s.name())
                     + s.index().map(i -> "[" + of(i) + "]").orElse("")
                     + s.like().map(l -> " like " + of(l)).orElse("") + body(s.body());
-            case Statement.Joint s -> "joint " + of(s.kind()) + " "
+            case Statement.Joint s -> "joint " + of(s.kind()) + (s.pairs().isEmpty() ? "" : " ")
                     + s.pairs().stream()
                             .map(p -> of(p.left()) + (p.into() ? " into " : " to ") + of(p.right()))
                             .collect(Collectors.joining(", "))

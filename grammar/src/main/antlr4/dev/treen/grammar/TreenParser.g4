@@ -25,7 +25,7 @@ head
     | LET name ASSIGN expr                                         # letHead
     | (BOARD | SHEET) name                                         # boardHead
     | PART name (LBRACK expr RBRACK)? (LIKE path)?                 # partHead
-    | JOINT kind = name pair (COMMA others)* (AS alias = name)?    # jointHead
+    | JOINT kind = name (pair (COMMA others)*)? (AS alias = name)? # jointHead
     | REQUIRE expr (BECAUSE text)?                                 # requireHead
     | ACCEPT code (ON path (COMMA path)*)? (BECAUSE text)?         # acceptHead
     | MEASURED path expr                                           # measuredHead

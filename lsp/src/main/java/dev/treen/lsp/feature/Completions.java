@@ -93,13 +93,15 @@ public final class Completions {
         return switch (shape) {
             case Shape.OneOf(List<String> words) -> words;
             case Shape.LengthOrAuto auto -> List.of("auto");
+            case Shape.Choice(List<String> words, BlockSchema options) -> words;
             case Shape.Inner inner -> List.of();
+            case Shape.Named named -> List.of();
             case Shape.Plain plain -> switch (plain) {
                 case DIRECTION -> List.of("right", "left", "back", "front", "up", "down");
                 case LOAD -> List.of("books", "heavy_books", "library", "things");
                 case RINGS -> List.of("flat", "rift", "quarter");
-                case LENGTH, SIZE_2, SIZE_3, POINT_2, POINT_3, ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE,
-                        COUNT, TEXT, SPECIES, BOARD, PART, ROOM, PAIR, NUMBER ->
+                case LENGTH, SIZE, SIZE_2, SIZE_3, POINT_2, POINT_3, ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE,
+                        COUNT, TEXT, SPECIES, BOARD, PART, PARTS, SAW, ROOM, PAIR, NUMBER ->
                     List.of();
             };
         };

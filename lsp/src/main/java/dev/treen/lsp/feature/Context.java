@@ -10,6 +10,7 @@ import dev.treen.model.Shape;
 import dev.treen.syntax.Block;
 import dev.treen.syntax.Statement;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -21,14 +22,22 @@ import java.util.Optional;
 record Context(Optional<BlockSchema> schema, Optional<PropertySchema> property) {
 
     static Context at(Document document, int offset) {
-        return within(document.analysis().tree().statements(), Optional.empty(), offset);
+        return within(
+                document.analysis().tree().statements(),
+                Optional.empty(),
+                offset,
+                document.analysis().evaluation().patterns());
     }
 
-    private static Context within(List<Statement> statements, Optional<BlockSchema> schema, int offset) {
+    private static Context within(
+            List<Statement> statements,
+            Optional<BlockSchema> schema,
+            int offset,
+            Map<String, BlockSchema> patterns) {
         for (Statement statement : statements) {
             Optional<Block> body = statement.body();
             if (body.isPresent() && body.get().span().start() < offset && offset < body.get().span().end()) {
-                return within(body.get().statements(), opened(statement, schema), offset);
+                return within(body.get().statements(), opened(statement, schema, patterns), offset, patterns);
             }
             if (statement instanceof Statement.Property property
                     && property.span().touches(offset)
@@ -40,7 +49,8 @@ record Context(Optional<BlockSchema> schema, Optional<PropertySchema> property) 
     }
 
     /** The schema of the block that a statement opens. */
-    private static Optional<BlockSchema> opened(Statement statement, Optional<BlockSchema> around) {
+    private static Optional<BlockSchema> opened(
+            Statement statement, Optional<BlockSchema> around, Map<String, BlockSchema> patterns) {
         return switch (statement) {
             case Statement.Project p -> Optional.of(Schemas.PROJECT);
             case Statement.Board board -> Optional.of(board.sheet() ? Schemas.SHEET : Schemas.BOARD);
@@ -49,10 +59,11 @@ record Context(Optional<BlockSchema> schema, Optional<PropertySchema> property) 
                     .filter(s -> s.kind().equals(joint.kind().text()))
                     .map(JointSchema::block)
                     .findFirst();
-            case Statement.Property property -> around.flatMap(s -> s.property(property.name().text()))
-                    .flatMap(p -> p.shape() instanceof Shape.Inner(BlockSchema inner)
-                            ? Optional.of(inner)
-                            : Optional.<BlockSchema>empty());
+            case Statement.Property property -> around
+                    .flatMap(s -> s.property(property.name().text()))
+                    .flatMap(p -> inner(p.shape()))
+                    .or(() -> Optional.ofNullable(patterns.get(property.name().text())))
+                    .or(() -> preset(property.name().text()));
             case Statement.Use u -> Optional.empty();
             case Statement.Let l -> Optional.empty();
             case Statement.Require r -> Optional.empty();
@@ -64,6 +75,25 @@ record Context(Optional<BlockSchema> schema, Optional<PropertySchema> property) 
             case Statement.Repeat r -> Optional.empty();
             case Statement.When w -> Optional.empty();
             case Statement.Broken b -> around;
+        };
+    }
+
+    private static Optional<BlockSchema> preset(String word) {
+        return switch (word) {
+            case "saw" -> Optional.of(Schemas.SAW);
+            case "allow" -> Optional.of(Schemas.ALLOW);
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<BlockSchema> inner(Shape shape) {
+        return switch (shape) {
+            case Shape.Inner(BlockSchema schema) -> Optional.of(schema);
+            case Shape.Named(BlockSchema schema) -> Optional.of(schema);
+            case Shape.Choice(List<String> words, BlockSchema options) -> Optional.of(options);
+            case Shape.Plain plain -> Optional.empty();
+            case Shape.OneOf words -> Optional.empty();
+            case Shape.LengthOrAuto auto -> Optional.empty();
         };
     }
 }

@@ -1,0 +1,133 @@
+package dev.treen.model;
+
+import dev.treen.finding.Finding;
+import dev.treen.quantity.Length;
+import dev.treen.source.Span;
+import dev.treen.syntax.Expr;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the parts of a project from their entries. */
+final class Parts {
+    private final Session session;
+    private final Expressions expressions;
+    private final Reader reader;
+    private final SettingsReader settingsReader;
+    private final Instances instances;
+    private final Settings settings;
+
+    Parts(
+            Session session,
+            Expressions expressions,
+            Reader reader,
+            SettingsReader settingsReader,
+            Instances instances,
+            Settings settings) {
+        this.session = session;
+        this.expressions = expressions;
+        this.reader = reader;
+        this.settingsReader = settingsReader;
+        this.instances = instances;
+        this.settings = settings;
+    }
+
+    Optional<Part> part(PartEntry entry) {
+        return session.within(entry.scope().instance(), () -> make(entry));
+    }
+
+    private Optional<Part> make(PartEntry entry) {
+        Optional<Measure> length = entry.known(0);
+        Optional<Measure> width = entry.known(1);
+        Optional<Measure> thickness = entry.known(2);
+        Optional<Board> from = entry.properties().one("from").flatMap(this::boardOf);
+        Optional<Placing> placing = entry.properties()
+                .inner(session, "place", Schemas.PLACE)
+                .flatMap(p -> placing(p, entry))
+                .map(p -> entry.scope().instance().map(i -> instances.pose(i).place(p)).orElse(p));
+        if (length.isEmpty() || width.isEmpty() || thickness.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Part> planned = Optional.ofNullable(session.measured.planned().get(entry.path()));
+        Rings rings = entry.properties()
+                .one("rings")
+                .flatMap(reader::rings)
+                .or(() -> from.map(Board::rings))
+                .orElse(Rings.ASSUMED);
+        Allowances standard = from.map(Board::allow).orElse(settings.allow());
+        return Optional.of(new Part(
+                entry.path(),
+                entry.nameAt(),
+                length.get(),
+                width.get(),
+                thickness.get(),
+                new Part.Overall(entry.overall(0), entry.overall(1), entry.overall(2)),
+                from,
+                rings,
+                entry.properties()
+                        .one("rings")
+                        .map(given -> Reader.valueSpan(given.property()))
+                        .orElse(entry.nameAt()),
+                planned.map(Part::placing).orElse(placing),
+                planned.map(Part::seen),
+                new ServiceReader(session, reader, settingsReader.rooms()).read(entry.properties()),
+                settingsReader.allowances(entry.properties(), standard),
+                entry.statement().doc()));
+    }
+
+    private Optional<Board> boardOf(Properties.Given given) {
+        if (given.property().values().size() != 1) {
+            return Optional.empty();
+        }
+        Expr expr = given.property().values().getFirst().expr();
+        Derived derived = expressions.evaluate(expr, given.scope());
+        if (derived.value() instanceof Datum.Thing(String path, Datum.Thing.Kind kind)
+                && kind == Datum.Thing.Kind.BOARD) {
+            return Optional.ofNullable(session.boards.get(path)).flatMap(BoardEntry::board);
+        }
+        if (!(derived.value() instanceof Datum.Unknown)) {
+            session.add(Finding.of(ModelFindings.WRONG_KIND, expr.span(), "`from` wants the name of a board or sheet")
+                    .found("`" + Reader.cut(expr.span().text()) + "` is " + Arithmetic.phrase(derived.value()) + ".")
+                    .build());
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Placing> placing(Properties properties, PartEntry entry) {
+        Optional<Direction> length = properties.one("length").flatMap(this::direction);
+        Optional<Direction> width = properties.one("width").flatMap(this::direction);
+        Optional<List<Length>> at = properties.one("at").flatMap(g -> reader.point(g, 3));
+        Span span = entry.properties()
+                .one("place")
+                .map(g -> g.property().span())
+                .orElse(entry.nameAt());
+        for (PropertySchema needed : Schemas.PLACE.properties()) {
+            if (properties.one(needed.name()).isEmpty()) {
+                session.add(Finding.of(
+                        ModelFindings.MISSING_PROPERTY,
+                        span,
+                        "The place of `" + entry.path() + "` has no `" + needed.name() + "`")
+                        .about(entry.path())
+                        .build());
+            }
+        }
+        if (length.isEmpty() || width.isEmpty() || at.isEmpty()) {
+            return Optional.empty();
+        }
+        if (length.get().axis() == width.get().axis()) {
+            session.add(Finding.of(
+                    ModelFindings.OUT_OF_RANGE,
+                    span,
+                    "Length and width of `" + entry.path() + "` lie along the same line")
+                    .about(entry.path())
+                    .build());
+            return Optional.empty();
+        }
+        Direction third = Direction.of(3 - length.get().axis() - width.get().axis(), 1);
+        return Optional.of(
+                new Placing(length.get(), width.get(), third, at.get(), Placing.Corner.LOWEST, span));
+    }
+
+    private Optional<Direction> direction(Properties.Given given) {
+        return reader.word(given, Direction.words()).flatMap(Direction::named);
+    }
+}
