@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What follows the name of a command, read by hand.
@@ -18,6 +19,12 @@ import java.util.Set;
 record Arguments(List<String> names, Map<String, String> options, Optional<String> wrong) {
     /** Reads {@code given}; {@code valued} lists the options that take a value. After {@code --} all are names. */
     static Arguments read(List<String> given, Set<String> valued) {
+        return read(given, valued, Set.of());
+    }
+
+    /** The same with the options that stand alone, {@code bare}. */
+    static Arguments read(List<String> given, Set<String> valued, Set<String> bare) {
+        List<String> known = Stream.concat(valued.stream(), bare.stream()).toList();
         List<String> names = new ArrayList<>();
         Map<String, String> options = new HashMap<>();
         for (int i = 0; i < given.size(); i++) {
@@ -30,8 +37,10 @@ record Arguments(List<String> names, Map<String, String> options, Optional<Strin
                 names.add(each);
             } else if (each.equals("--help") || each.equals("-h")) {
                 options.put("--help", "");
+            } else if (bare.contains(each)) {
+                options.put(each, "");
             } else if (!valued.contains(each)) {
-                return wrong("unknown option " + each + near(each, valued));
+                return wrong("unknown option " + each + near(each, known));
             } else if (i + 1 == given.size()) {
                 return wrong(each + " wants a value after it");
             } else {
@@ -45,7 +54,7 @@ record Arguments(List<String> names, Map<String, String> options, Optional<Strin
         return new Arguments(List.of(), Map.of(), Optional.of(what));
     }
 
-    private static String near(String option, Set<String> known) {
+    private static String near(String option, List<String> known) {
         List<String> near = NearWords.of(option, known);
         return near.isEmpty() ? "" : "; near is " + near.getFirst();
     }

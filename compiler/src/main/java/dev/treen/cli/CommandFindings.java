@@ -11,13 +11,16 @@ final class CommandFindings {
     static final FindingKind NOT_READ = FindingKind.error("file-not-read", "The project file cannot be read");
     /** Results that cannot be written. */
     static final FindingKind NOT_WRITTEN = FindingKind.error("output-not-written", "The results cannot be written");
+    /** A file that cannot be put into the one style where it stands. */
+    static final FindingKind NOT_FORMATTED = FindingKind.error("file-not-formatted",
+            "The file cannot be written in the one style");
 
     private CommandFindings() {
     }
 
     /** All of them. */
     static List<FindingKind> all() {
-        return List.of(NOT_READ, NOT_WRITTEN);
+        return List.of(NOT_READ, NOT_WRITTEN, NOT_FORMATTED);
     }
 
     /** A finding about the file {@code name} as a whole. */

@@ -66,6 +66,7 @@ public final class Main {
             case "build" -> guarded(new BuildCommand(), arguments.subList(1, arguments.size()), streams);
             case "check" -> guarded(new CheckCommand(), arguments.subList(1, arguments.size()), streams);
             case "explain" -> guarded(new ExplainCommand(), arguments.subList(1, arguments.size()), streams);
+            case "format" -> guarded(new FormatCommand(), arguments.subList(1, arguments.size()), streams);
             default -> added(name, arguments.subList(1, arguments.size()), streams);
         };
     }
@@ -108,7 +109,7 @@ public final class Main {
     }
 
     private static int added(String name, List<String> rest, Subcommand.Streams streams) {
-        List<String> known = new ArrayList<>(List.of("build", "check", "explain", "--help", "--version"));
+        List<String> known = new ArrayList<>(List.of("build", "check", "explain", "format", "--help", "--version"));
         for (Subcommand each : ServiceLoader.load(Subcommand.class)) {
             if (each.name().equals(name)) {
                 return each.run(rest, streams);
@@ -135,7 +136,8 @@ public final class Main {
                        treen --help
                 """);
         out.println("commands:");
-        for (Subcommand each : List.of(new BuildCommand(), new CheckCommand(), new ExplainCommand())) {
+        for (Subcommand each : List.of(new BuildCommand(), new CheckCommand(), new ExplainCommand(),
+                new FormatCommand())) {
             out.printf("  %-10s %s%n", each.name(), each.summary());
         }
         for (Subcommand each : ServiceLoader.load(Subcommand.class)) {

@@ -15,7 +15,7 @@ import java.util.Optional;
 /** Reads projects and the files they use from disk. */
 final class ProjectFiles implements FileLoader {
     /** Larger than the compiler reads, so that it can say so itself, and still far from filling the memory. */
-    private static final long LARGEST = 64L << 20;
+    static final long LARGEST = 64L << 20;
 
     /** A file, or why it cannot be read. */
     sealed interface Read {
@@ -36,9 +36,20 @@ final class ProjectFiles implements FileLoader {
                 return new Read.Refused("there is no file `" + name + "`");
             }
             if (Files.size(path) > LARGEST) {
-                return new Read.Refused("`" + name + "` is larger than 64 MiB and is not read");
+                return tooLarge(name);
             }
-            byte[] bytes = Files.readAllBytes(path);
+            return decode(name, Files.readAllBytes(path));
+        } catch (InvalidPathException | IOException refused) {
+            return new Read.Refused("`" + name + "` cannot be read: " + refused.getMessage());
+        }
+    }
+
+    /** The text of a file's bytes. */
+    static Read decode(String name, byte[] bytes) {
+        if (bytes.length > LARGEST) {
+            return tooLarge(name);
+        }
+        try {
             String text = StandardCharsets.UTF_8
                     .newDecoder()
                     .onMalformedInput(CodingErrorAction.REPORT)
@@ -48,9 +59,11 @@ final class ProjectFiles implements FileLoader {
             return new Read.Found(new SourceFile(name, text));
         } catch (CharacterCodingException binary) {
             return new Read.Refused("`" + name + "` is not text in UTF-8");
-        } catch (InvalidPathException | IOException refused) {
-            return new Read.Refused("`" + name + "` cannot be read: " + refused.getMessage());
         }
+    }
+
+    private static Read tooLarge(String name) {
+        return new Read.Refused("`" + name + "` is larger than 64 MiB and is not read");
     }
 
     @Override

@@ -55,6 +55,7 @@ final class WarmUp {
                 List.of("check", file),
                 List.of("check", file, "--format", "json"),
                 List.of("explain", file, "base.width"),
+                List.of("format", file, "--check"),
                 List.of("build", file, "-o", folder.resolve("out").toString()));
         for (List<String> each : lines) {
             var _ = Main.run(each, MUTED);

@@ -33,6 +33,8 @@ final class FormatFacts {
         VALUE,
         /** By the mark after what a `let` names. */
         LET,
+        /** By what follows the kind of a joint. */
+        JOINT,
         /** By the colon after a parameter's name. */
         PARAM
     }
@@ -148,6 +150,7 @@ final class FormatFacts {
         return switch (statement) {
             case Statement.Property s when !broken -> new Head(end, Column.VALUE, s.name().span().end(), false);
             case Statement.Let s when !broken -> new Head(end, Column.LET, s.name().span().end(), false);
+            case Statement.Joint s when !broken -> new Head(end, Column.JOINT, s.kind().span().end(), false);
             case Statement.Param s when !broken -> new Head(end, Column.PARAM, s.name().span().end(), false);
             case Statement _ -> new Head(end, Column.NONE, end, broken);
         };

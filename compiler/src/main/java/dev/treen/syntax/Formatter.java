@@ -12,6 +12,9 @@ import java.util.List;
  * line stays on one line. Only blanks, line ends and semicolons change, and what cannot be read stays as it is.
  */
 public final class Formatter {
+    /** Some editors of Windows put it at the start of a file; it stays where it is. */
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
+
     private Formatter() {
     }
 
@@ -95,7 +98,7 @@ public final class Formatter {
 
     /** What stands before token {@code i}, or behind the last one. */
     private static Span gap(SourceFile file, List<Span> tokens, int i) {
-        int start = i == 0 ? 0 : tokens.get(i - 1).end();
+        int start = i == 0 ? (file.text().startsWith(BYTE_ORDER_MARK) ? 1 : 0) : tokens.get(i - 1).end();
         int end = i == tokens.size() ? file.text().length() : tokens.get(i).start();
         return file.span(start, end);
     }

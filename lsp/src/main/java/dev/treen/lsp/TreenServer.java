@@ -1,10 +1,13 @@
 package dev.treen.lsp;
 
+import dev.treen.lsp.feature.Formatting;
 import dev.treen.lsp.position.PositionEncoding;
 import java.util.concurrent.CompletableFuture;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionOptions;
 import org.eclipse.lsp4j.CompletionOptions;
+import org.eclipse.lsp4j.DocumentOnTypeFormattingOptions;
+import org.eclipse.lsp4j.DocumentRangeFormattingOptions;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
 import org.eclipse.lsp4j.ServerCapabilities;
@@ -18,8 +21,9 @@ import org.eclipse.lsp4j.services.WorkspaceService;
 
 /** The language server: says what it can do, and hands each request to the feature that answers it. */
 public final class TreenServer implements LanguageServer, LanguageClientAware {
-    private final TextService text = new TextService();
-    private final WorkspaceFiles workspace = new WorkspaceFiles(text);
+    private final Desk desk = new Desk();
+    private final TextService text = new TextService(desk);
+    private final WorkspaceFiles workspace = new WorkspaceFiles(desk);
 
     /** A server that has not met its client yet. */
     public TreenServer() {
@@ -28,7 +32,7 @@ public final class TreenServer implements LanguageServer, LanguageClientAware {
     @Override
     public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
         PositionEncoding encoding = PositionEncoding.negotiate(params.getCapabilities());
-        text.encoding(encoding);
+        desk.encoding(encoding);
         ServerCapabilities can = new ServerCapabilities();
         can.setPositionEncoding(encoding.wireName());
         can.setTextDocumentSync(TextDocumentSyncKind.Incremental);
@@ -38,13 +42,21 @@ public final class TreenServer implements LanguageServer, LanguageClientAware {
         can.setInlayHintProvider(true);
         can.setCompletionProvider(new CompletionOptions(false, java.util.List.of(".", " ")));
         can.setCodeActionProvider(new CodeActionOptions(java.util.List.of(CodeActionKind.QuickFix)));
+        can.setDocumentFormattingProvider(true);
+        DocumentRangeFormattingOptions ranges = new DocumentRangeFormattingOptions();
+        ranges.setRangesSupport(true);
+        can.setDocumentRangeFormattingProvider(ranges);
+        can.setDocumentOnTypeFormattingProvider(new DocumentOnTypeFormattingOptions(
+                Formatting.TRIGGERS.getFirst(), Formatting.TRIGGERS.subList(1, Formatting.TRIGGERS.size())));
         return CompletableFuture.completedFuture(new InitializeResult(can, new ServerInfo("treen")));
     }
 
+    // The protocol answers null; its Java form cannot say so.
+    @SuppressWarnings("NullAway")
     @Override
     public CompletableFuture<Object> shutdown() {
-        text.stop();
-        return CompletableFuture.completedFuture(new Object());
+        desk.stop();
+        return CompletableFuture.completedFuture(null);
     }
 
     @Override
@@ -64,6 +76,6 @@ public final class TreenServer implements LanguageServer, LanguageClientAware {
 
     @Override
     public void connect(LanguageClient client) {
-        text.connect(client);
+        desk.connect(client);
     }
 }

@@ -6,10 +6,10 @@ import org.eclipse.lsp4j.services.WorkspaceService;
 
 /** What happens to files outside the open ones. */
 final class WorkspaceFiles implements WorkspaceService {
-    private final TextService text;
+    private final Desk desk;
 
-    WorkspaceFiles(TextService text) {
-        this.text = text;
+    WorkspaceFiles(Desk desk) {
+        this.desk = desk;
     }
 
     @Override
@@ -19,6 +19,6 @@ final class WorkspaceFiles implements WorkspaceService {
 
     @Override
     public void didChangeWatchedFiles(DidChangeWatchedFilesParams params) {
-        text.allAfresh();
+        desk.allAfresh();
     }
 }
