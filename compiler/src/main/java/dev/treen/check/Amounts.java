@@ -23,7 +23,7 @@ final class Amounts {
 
     /** A number of nature in words: hundredths of a millimetre, or thousandths of an inch. */
     static String fine(double mm, Settings settings) {
-        return settings.units() == Unit.IN
+        return settings.format().imperial()
                 ? DecimalText.write(mm / 25.4, 3) + " in"
                 : DecimalText.write(mm, 2) + " mm";
     }

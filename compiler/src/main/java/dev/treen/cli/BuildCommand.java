@@ -21,7 +21,7 @@ import java.util.Set;
 
 /** {@code treen build}: prints the plan, and writes its files whole or not at all. */
 final class BuildCommand implements Subcommand {
-    private static final String USAGE = "treen build FILE [-o FOLDER]";
+    private static final String USAGE = "treen build FILE [-o FOLDER] " + UnitsOption.USAGE;
     private static final int LONGEST_STEM = 80;
 
     @Override
@@ -36,10 +36,11 @@ final class BuildCommand implements Subcommand {
 
     @Override
     public int run(List<String> given, Streams streams) {
-        Arguments arguments = Arguments.read(given, Set.of("-o"));
+        Arguments arguments = Arguments.read(given, Set.of("-o", UnitsOption.NAME));
         if (arguments.help()) {
             streams.out().println("usage: " + USAGE);
             streams.out().println("Writes into FOLDER, or into NAME-plan beside the project.");
+            streams.out().println(UnitsOption.HELP);
             return 0;
         }
         if (arguments.wrong().isPresent()) {
@@ -47,6 +48,9 @@ final class BuildCommand implements Subcommand {
         }
         if (arguments.names().size() != 1) {
             return Terminal.wrongUse(streams, "build wants one project file", USAGE);
+        }
+        if (UnitsOption.wrong(arguments).isPresent()) {
+            return Terminal.wrongUse(streams, UnitsOption.wrong(arguments).get(), USAGE);
         }
         String name = arguments.names().getFirst();
         Path into;
@@ -57,7 +61,7 @@ final class BuildCommand implements Subcommand {
         }
         return switch (ProjectFiles.read(name)) {
             case ProjectFiles.Read.Found(SourceFile file) ->
-                build(Compilation.of(file, new ProjectFiles()), into, streams);
+                build(Compilation.of(file, new ProjectFiles(), UnitsOption.of(arguments)), into, streams);
             case ProjectFiles.Read.Refused(String why) ->
                 nothing(List.of(CommandFindings.of(CommandFindings.NOT_READ, name, why)), streams);
         };

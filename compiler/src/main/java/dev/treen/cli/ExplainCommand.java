@@ -15,11 +15,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** {@code treen explain}: how a number of a project came about, or what the code of a finding means. */
 final class ExplainCommand implements Subcommand {
-    private static final String USAGE = "treen explain FILE NAME, or treen explain CODE";
+    private static final String USAGE = "treen explain FILE NAME " + UnitsOption.USAGE + ", or treen explain CODE";
 
     @Override
     public String name() {
@@ -33,18 +34,22 @@ final class ExplainCommand implements Subcommand {
 
     @Override
     public int run(List<String> given, Streams streams) {
-        Arguments arguments = Arguments.read(given, Set.of());
+        Arguments arguments = Arguments.read(given, Set.of(UnitsOption.NAME));
         if (arguments.help()) {
             streams.out().println("usage: " + USAGE);
+            streams.out().println(UnitsOption.HELP);
             return 0;
         }
         if (arguments.wrong().isPresent()) {
             return Terminal.wrongUse(streams, arguments.wrong().get(), USAGE);
         }
+        if (UnitsOption.wrong(arguments).isPresent()) {
+            return Terminal.wrongUse(streams, UnitsOption.wrong(arguments).get(), USAGE);
+        }
         List<String> names = arguments.names();
         return switch (names.size()) {
             case 1 -> code(names.getFirst(), streams);
-            case 2 -> number(names.get(0), names.get(1), streams);
+            case 2 -> number(names.get(0), names.get(1), UnitsOption.of(arguments), streams);
             default -> Terminal.wrongUse(streams, "explain wants a file and a name, or a code", USAGE);
         };
     }
@@ -66,10 +71,10 @@ final class ExplainCommand implements Subcommand {
                 USAGE);
     }
 
-    private static int number(String file, String name, Streams streams) {
+    private static int number(String file, String name, Optional<LengthFormat> shown, Streams streams) {
         return switch (ProjectFiles.read(file)) {
             case ProjectFiles.Read.Found(SourceFile found) ->
-                number(Compilation.of(found, new ProjectFiles()), name, streams);
+                number(Compilation.of(found, new ProjectFiles(), shown), name, streams);
             case ProjectFiles.Read.Refused(String why) -> {
                 Finding finding = CommandFindings.of(CommandFindings.NOT_READ, file, why);
                 streams.err().print(Terminal.text(List.of(finding)));

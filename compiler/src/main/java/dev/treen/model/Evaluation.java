@@ -1,5 +1,6 @@
 package dev.treen.model;
 
+import dev.treen.quantity.LengthFormat;
 import java.util.List;
 import java.util.Map;
 
@@ -20,5 +21,10 @@ public record Evaluation(Project project, List<Symbol> symbols, List<Usage> usag
         usages = List.copyOf(usages);
         bareNumbers = List.copyOf(bareNumbers);
         patterns = Map.copyOf(patterns);
+    }
+
+    /** The same project with its lengths shown another way. */
+    public Evaluation shownIn(LengthFormat other) {
+        return new Evaluation(project.shownIn(other), symbols, usages, bareNumbers, patterns);
     }
 }

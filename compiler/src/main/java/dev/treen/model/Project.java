@@ -1,6 +1,7 @@
 package dev.treen.model;
 
 import dev.treen.finding.Finding;
+import dev.treen.quantity.LengthFormat;
 import dev.treen.source.SourceFile;
 import java.util.List;
 
@@ -40,5 +41,12 @@ public record Project(
         return new Project(
                 file, settings, boards, parts, joints, requirements, acceptances, runs, holdings, instances, measured,
                 said);
+    }
+
+    /** The same project with its lengths shown another way. */
+    public Project shownIn(LengthFormat other) {
+        return new Project(
+                file, settings.shownIn(other), boards, parts, joints, requirements, acceptances, runs, holdings,
+                instances, measured, findings);
     }
 }

@@ -26,4 +26,9 @@ public record Settings(
         Allowances allow,
         Tolerances tolerances,
         Optional<Saw> saw,
-        Span at) {}
+        Span at) {
+    /** The same project with its lengths shown another way. */
+    public Settings shownIn(LengthFormat other) {
+        return new Settings(title, units, other, climate, hand, allow, tolerances, saw, at);
+    }
+}

@@ -17,12 +17,14 @@ import dev.treen.model.FileLoader;
 import dev.treen.model.Instance;
 import dev.treen.order.BuildOrder;
 import dev.treen.order.Ordering;
+import dev.treen.quantity.LengthFormat;
 import dev.treen.source.SourceFile;
 import dev.treen.syntax.Parser;
 import dev.treen.syntax.SyntaxTree;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -40,10 +42,10 @@ public final class Compilation {
     private final Lazy<Cutting> cutting;
     private final Lazy<BuildOrder> order;
 
-    private Compilation(SourceFile file, FileLoader loader) {
+    private Compilation(SourceFile file, FileLoader loader, Optional<LengthFormat> shown) {
         this.file = file;
         tree = new Lazy<>(() -> Parser.parse(file));
-        evaluation = new Lazy<>(() -> Evaluator.evaluate(tree(), loader, JointKinds.schemas()));
+        evaluation = new Lazy<>(() -> shownIn(shown, Evaluator.evaluate(tree(), loader, JointKinds.schemas())));
         checked = new Lazy<>(() -> Checks.check(Joinery.join(evaluation().project())));
         cutting = new Lazy<>(() -> Cutter.cut(joined()));
         order = new Lazy<>(() -> Ordering.order(joined(), cutting()));
@@ -51,7 +53,16 @@ public final class Compilation {
 
     /** The compilation of {@code file} with the files that {@code loader} finds. */
     public static Compilation of(SourceFile file, FileLoader loader) {
-        return new Compilation(file, loader);
+        return of(file, loader, Optional.empty());
+    }
+
+    /** The same with all lengths shown as {@code shown} says, and not as the project's own units would have them. */
+    public static Compilation of(SourceFile file, FileLoader loader, Optional<LengthFormat> shown) {
+        return new Compilation(file, loader, shown);
+    }
+
+    private static Evaluation shownIn(Optional<LengthFormat> shown, Evaluation evaluation) {
+        return shown.map(evaluation::shownIn).orElse(evaluation);
     }
 
     /** The text. */

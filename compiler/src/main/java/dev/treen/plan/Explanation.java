@@ -3,6 +3,7 @@ package dev.treen.plan;
 import dev.treen.model.Datum;
 import dev.treen.model.Derivation;
 import dev.treen.quantity.DecimalText;
+import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.quantity.Quantity;
 import dev.treen.quantity.QuantityText;
@@ -88,7 +89,10 @@ public final class Explanation {
             boolean brackets = sum && (product || (right && around.equals("−")));
             return brackets ? "(" + formula(part) + ")" : formula(part);
         }
-        return named(part);
+        boolean factor = around.equals("×") || around.equals("÷");
+        return factor && part.label().isEmpty() && part.value() instanceof Datum.Bare(BigFraction amount, Unit unit)
+                ? DecimalText.write(amount, 3)
+                : named(part);
     }
 
     private String named(Derivation derivation) {
@@ -111,10 +115,19 @@ public final class Explanation {
         return found;
     }
 
+    /** On a rule a gap is a shade over nothing; a sum of such gaps wants figures. */
+    private boolean isSmall(Length length) {
+        return format.imperial() && length.abs().compareTo(Length.INCH) < 0 && !format.loss(length).isZero();
+    }
+
     private String value(Datum value) {
         return switch (value) {
-            case Datum.Exactly(Quantity quantity) -> QuantityText.write(quantity, format);
-            case Datum.Bare(BigFraction amount, Unit unit) -> DecimalText.write(amount, 3);
+            case Datum.Exactly(Quantity quantity) -> quantity.asLength()
+                    .filter(this::isSmall)
+                    .map(small -> DecimalText.write(small.inches(), 3) + " in")
+                    .orElseGet(() -> QuantityText.write(quantity, format));
+            case Datum.Bare(BigFraction amount, Unit unit) -> DecimalText.write(amount, 3)
+                    + (unit.spelling().equals(format.unit()) ? "" : " " + unit.spelling());
             case Datum.Sizes(List<Datum> measures) ->
                 String.join(" x ", measures.stream().map(this::value).toList());
             case Datum.Between(Datum low, Datum high) -> value(low) + ".." + value(high);

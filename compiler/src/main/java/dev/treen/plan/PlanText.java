@@ -15,6 +15,7 @@ import java.util.List;
 
 /** The plan for the terminal: cut list, layout and order in aligned text of at most a hundred columns. */
 public final class PlanText {
+    private static final String SHADES = " A + is a shade over the mark of the rule, a - a shade under it.";
     private static final int WIDEST = 96;
     private static final int NAMES = 26;
 
@@ -52,7 +53,7 @@ public final class PlanText {
     private void cutList() {
         heading("Cut list (" + format.unit() + ")");
         paragraph("", "Length is along the grain. Finished sizes include the joints; rough sizes the allowances."
-                + " What is marked * is made to fit: its size is only planned.");
+                + " What is marked * is made to fit: its size is only planned." + (format.imperial() ? SHADES : ""));
         out.append('\n');
         CutList list = CutList.of(plan);
         Columns columns = new Columns("llrrlrlrlrlrlrl");
@@ -86,16 +87,16 @@ public final class PlanText {
     }
 
     private void totals(CutList list) {
-        Columns columns = new Columns("rlrlrlr");
+        Columns columns = new Columns("rlrlr");
         for (CutList.Total total : list.totals()) {
             columns.row(
                     format.text(total.thickness()),
                     "thick:",
                     total.parts() + (total.parts() == 1 ? " part," : " parts,"),
                     "rough",
-                    DecimalText.write(total.area(), 3) + " m2,",
-                    "or",
-                    DecimalText.write(total.boardFeet(), 2) + " board feet");
+                    format.imperial()
+                            ? DecimalText.write(total.boardFeet(), 2) + " board feet"
+                            : DecimalText.write(total.area(), 3) + " m2");
         }
         columns.lines().forEach(line -> out.append(line).append('\n'));
         out.append('\n');

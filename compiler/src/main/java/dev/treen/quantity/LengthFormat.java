@@ -1,6 +1,8 @@
 package dev.treen.quantity;
 
 import java.math.BigInteger;
+import java.util.List;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -14,7 +16,31 @@ public sealed interface LengthFormat {
 
     /** Inches to the nearest thirty-second, as cabinet work is set out. */
     static LengthFormat inches() {
-        return new FractionalInches(32);
+        return inches(32);
+    }
+
+    /** Inches to the nearest of so many divisions, with a + or - where a length lies a shade off its mark. */
+    static LengthFormat inches(int denominator) {
+        return new FractionalInches(denominator, false, Remainder.SIGN);
+    }
+
+    /** The names by which a maker asks for a way of writing lengths. */
+    List<String> NAMES = List.of("mm", "in", "in/16", "in/32", "in/64");
+
+    /** The way of that name (see {@link #NAMES}). */
+    static Optional<LengthFormat> named(String name) {
+        return switch (name) {
+            case "mm" -> Optional.of(millimetres());
+            case "in", "in/32" -> Optional.of(inches());
+            case "in/16" -> Optional.of(inches(16));
+            case "in/64" -> Optional.of(inches(64));
+            default -> Optional.empty();
+        };
+    }
+
+    /** Whether figures are inches, and areas and volumes go with them. */
+    default boolean imperial() {
+        return unit().equals("in");
     }
 
     /** The figure alone, for a column whose head names the unit. */
@@ -81,6 +107,8 @@ public sealed interface LengthFormat {
          * Common practice, no source; the threshold is Treen's own.
          */
         HEAVY_LIGHT,
+        /** + or - behind the figure, for the same: short enough for lists and drawings. */
+        SIGN,
         /** "just over" or "just under" before the figure, if the length is off its mark at all. */
         JUST
     }
@@ -154,6 +182,16 @@ public sealed interface LengthFormat {
             return parts[1].signum() == 0 ? parts[0] + " ft" : parts[0] + " ft " + inches(parts[1], " in");
         }
 
+        private static boolean unnoticed(BigFraction off) {
+            return Exact.compare(off.abs(), NOTICED) <= 0;
+        }
+
+        private static String behindFigure(String text, String sign) {
+            boolean unit = text.endsWith(" in") || text.endsWith(" ft");
+            int end = unit ? text.length() - " in".length() : text.length();
+            return text.substring(0, end) + sign + text.substring(end);
+        }
+
         /** Puts the sign and the word for the remainder round a figure that was written without either. */
         private String marked(Length length, String figure) {
             String signed = marks(length).signum() < 0 ? "-" + figure : figure;
@@ -162,7 +200,8 @@ public sealed interface LengthFormat {
             return switch (remainder) {
                 case SILENT -> signed;
                 case HEAVY_LIGHT ->
-                    Exact.compare(off.abs(), NOTICED) <= 0 ? signed : signed + (off.signum() > 0 ? " heavy" : " light");
+                    unnoticed(off) ? signed : signed + (off.signum() > 0 ? " heavy" : " light");
+                case SIGN -> unnoticed(off) ? signed : behindFigure(signed, off.signum() > 0 ? "+" : "-");
                 case JUST -> off.signum() == 0 ? signed : (off.signum() > 0 ? "just over " : "just under ") + signed;
             };
         }

@@ -160,6 +160,21 @@ class ProjectCommandsTest {
     }
 
     @Test
+    void showsLengthsInOtherUnits() throws IOException {
+        assertThat(run("build", project, "--units", "in/16", "-o", folder.resolve("out"))).isZero();
+        assertThat(printed()).contains("Cut list (in)", "7+  x  3 11/16+", "board feet");
+        assertThat(folder.resolve("out").resolve("cut-list.csv")).content().contains(",7+,3 11/16+,");
+        assertThat(run("explain", project, "base.width", "--units", "in")).isZero();
+        assertThat(printed()).contains("base.width finished = 3 13/32- in")
+                .contains("80 mm opening + 2 × (4 mm groove − 0.033 in gap)", "0.013 in swelling + 0.02 in for making");
+        spoil("gap auto", "gap 0.2");
+        assertThat(run("check", project, "--units", "in")).isEqualTo(1);
+        assertThat(printed()).contains("0.008 in");
+        assertThat(run("check", project, "--units", "in/8")).isEqualTo(2);
+        assertThat(complained()).contains("not shown in in/8", "in/16, in/32, in/64");
+    }
+
+    @Test
     void explainsANumberAndACode() {
         assertThat(run("explain", project, "base.width")).isZero();
         assertThat(printed()).contains("base.width", "opening");

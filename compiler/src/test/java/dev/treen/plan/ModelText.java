@@ -29,7 +29,8 @@ final class ModelText {
         Project project = compilation.joined().project();
         text.put("settings", value(project.settings()));
         project.boards().forEach(board -> text.put("board " + board.name(), value(board)));
-        project.requirements().forEach(each -> text.put("require " + squeezed(each.at().text()), value(each.because())));
+        project.requirements()
+                .forEach(each -> text.put("require " + squeezed(each.at().text()), value(each.because())));
         project.acceptances().forEach(each -> text.put("accept " + each.code() + each.on(), value(each)));
         for (FinishedPart part : compilation.joined().parts()) {
             text.put("part " + part.part().name(), value(part.part()));

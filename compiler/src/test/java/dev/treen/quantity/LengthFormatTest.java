@@ -104,6 +104,18 @@ class LengthFormatTest {
     }
 
     @Test
+    void aSignStandsBehindTheFigureForTheSame() {
+        LengthFormat format = new FractionalInches(16, true, Remainder.SIGN);
+        Length more = Length.ofInches(1, 64);
+        assertThat(format.text(Length.INCH)).isEqualTo("1 in");
+        assertThat(format.text(Length.INCH.plus(more))).isEqualTo("1+ in");
+        assertThat(format.figure(Length.ofInches(7, 8).minus(more))).isEqualTo("7/8-");
+        assertThat(format.text(Length.FOOT.plus(more))).isEqualTo("1+ ft");
+        assertThat(format.text(Length.FOOT.plus(Length.INCH).minus(more))).isEqualTo("1 ft 1- in");
+        assertThat(format.text(Length.INCH.plus(more).negate())).isEqualTo("-1+ in");
+    }
+
+    @Test
     void theRoundingLossIsTold() {
         assertThat(LengthFormat.millimetres().loss(Length.ofInches(1, 64)).mm())
                 .isEqualTo(BigFraction.of(4, 10).subtract(BigFraction.of(254, 640)));
