@@ -43,7 +43,7 @@ class QuantityTextTest {
         try {
             Length length = LengthText.read("1234.5 mm", Unit.MM).found().orElseThrow();
             assertThat(QuantityText.write(Quantity.of(length), MM)).isEqualTo("1234.5 mm");
-            assertThat(QuantityText.write(Quantity.of(length), IN)).isEqualTo("48 19/32 in");
+            assertThat(QuantityText.write(Quantity.of(length), IN)).isEqualTo("48 19/32+ in");
             assertThat(DecimalText.percent(BigFraction.of(1, 8), 1)).isEqualTo("12.5%");
             assertThat(DecimalText.exact(BigFraction.of(4, 3))).isEqualTo("4/3");
             assertThat(Unit.suggestions("INCH")).containsExactly("in");

@@ -21,7 +21,7 @@ class SizeAndRangeTest {
     @Test
     void aSizeIsWrittenInTheOrderInWhichItIsRead() {
         assertThat(FRONT.text(LengthFormat.millimetres())).isEqualTo("178 x 86.3 x 9 mm");
-        assertThat(FRONT.text(LengthFormat.inches())).isEqualTo("7 x 3 13/32 x 11/32 in");
+        assertThat(FRONT.text(LengthFormat.inches())).isEqualTo("7+ x 3 13/32- x 11/32+ in");
     }
 
     @Test
