@@ -47,6 +47,6 @@ public record Project(
     public Project shownIn(LengthFormat other) {
         return new Project(
                 file, settings.shownIn(other), boards, parts, joints, requirements, acceptances, runs, holdings,
-                instances, measured, findings);
+                instances, measurements, findings);
     }
 }
