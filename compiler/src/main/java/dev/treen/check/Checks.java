@@ -51,7 +51,19 @@ public final class Checks {
             new TooWet(),
             new RingsContradict(),
             new ShelfSags(),
-            new OpeningTight());
+            new OpeningTight(),
+            new TwoFixedLines(),
+            new CarcaseFights(),
+            new LegDiamonds(),
+            new Cups(),
+            new ResawMoves(),
+            new BackBuckles(),
+            new DrawerBottomShort(),
+            new OneFaceFinished(),
+            new StavesStep(),
+            new MakingErrors(),
+            new EndGrainCarries(),
+            new NeedsAnchor());
 
     private Checks() {
     }
@@ -64,6 +76,11 @@ public final class Checks {
         ALL.forEach(check -> kinds.addAll(check.kinds()));
         kinds.addAll(List.of(WITHOUT_REASON, MATCHES_NOTHING, CANNOT_ACCEPT, AND_MORE));
         return kinds;
+    }
+
+    /** The kinds of finding of the checks alone. */
+    static List<FindingKind> kindsOfChecks() {
+        return ALL.stream().flatMap(check -> check.kinds().stream()).toList();
     }
 
     /** The project with all that Treen has to say of it. */

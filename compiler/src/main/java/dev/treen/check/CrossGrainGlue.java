@@ -112,6 +112,17 @@ final class CrossGrainGlue implements Check {
                 : Optional.of(finding(made, held, glued, nature, settings));
     }
 
+    /** As much as may be fixed rigidly, by the width and by the movement. */
+    private static double widest(Held held, Nature nature) {
+        Figures figures = Figures.standard();
+        return Math.min(
+                figures.value("cross-grain-glue.width.warning"),
+                CrossGrain.widestGluedMm(
+                        figures.value("cross-grain-glue.mismatch.warning"),
+                        nature.coefficient(held.measure()),
+                        nature.seasons()));
+    }
+
     private static Finding finding(
             MadeJoint made, Held held, CrossGrain.Glued glued, Nature nature, Settings settings) {
         String moving = held.moving().part().name();
@@ -138,7 +149,8 @@ final class CrossGrainGlue implements Check {
                 .about(made.joint().name())
                 .number("over", held.over().toDoubleMm())
                 .number("mismatch", glued.mismatchMm())
-                .remedy(Remedy.choice("fix it at the middle only, 50 to 75 mm of it, and screw the rest through slots"))
+                .remedy(Remedy.choice("fix it over no more than " + Amounts.fine(widest(held, nature), settings)
+                        + " at its middle, and screw the rest through slots"))
                 .remedy(Remedy.choice("turn the grain of one of them, so that both move alike"))
                 .build();
     }

@@ -48,7 +48,11 @@ final class GrooveNearEdge implements Check {
     private static void judge(
             MadeJoint made, Length least, Settings settings, Set<Told> told, List<Finding> findings) {
         Length up = Panels.figure(made, "up").value();
-        Length needed = Panels.figure(made, "wide").value().max(least);
+        // In the edge of a board the groove is a third (J-06, Fairham): as much stays on each side as it is wide.
+        boolean inEdge = made.meeting().face().filter(side -> made.meeting().right().measure(side.axis()) == 1)
+                .isPresent();
+        Length wide = Panels.figure(made, "wide").value();
+        Length needed = inEdge ? wide : wide.max(least);
         // A lid that slides out passes over the edge of the low end: there is no wood to break there.
         boolean open = up.signum() <= 0 && made.joint().word("slide").isPresent();
         String panel = made.joint().left().name();

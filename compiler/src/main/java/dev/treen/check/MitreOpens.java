@@ -1,5 +1,6 @@
 package dev.treen.check;
 
+import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
@@ -110,9 +111,29 @@ final class MitreOpens implements Check {
                 .about(right)
                 .about(made.joint().name())
                 .number("gap", worst.how().gapMm())
-                .remedy(Remedy.choice("make the sides narrower, or of quartered wood"))
+                .remedy(Remedy.choice("make the sides no wider than " + Amounts.fine(widest(worst), settings)
+                        + ", or of quartered wood"))
                 .remedy(Remedy.choice("take a joint that hides it: a bridle or a halving with a mitred face"))
                 .build();
+    }
+
+    /** The widest member that stays shut in every season. */
+    private static double widest(Opened worst) {
+        return Mitres.widestMemberMm(
+                Figures.standard().value("mitre-opens.warning"),
+                worst.nature().coefficient(worst.member().measure()),
+                worst.nature().seasons(),
+                Figures.standard());
+    }
+
+    /** The thinner one made as thick as the other: nothing that is fitted to it gets smaller. */
+    private static Remedy same(Member left, Member right, Settings settings) {
+        boolean first = left.width().compareTo(right.width()) < 0;
+        Member thinner = first ? left : right;
+        String figure = Amounts.written(first ? right.width() : left.width(), settings);
+        return Remedy.choice(
+                "make `" + thinner.part().part().name() + "` " + figure + " there too",
+                new Edit(thinner.part().part().measure(thinner.measure()).at(), figure));
     }
 
     private static Optional<Finding> unequal(MadeJoint made, Member left, Member right, Settings settings) {
@@ -131,7 +152,7 @@ final class MitreOpens implements Check {
                 .about(one)
                 .about(other)
                 .about(made.joint().name())
-                .remedy(Remedy.choice("give both the same thickness"))
+                .remedy(same(left, right, settings))
                 .build());
     }
 }

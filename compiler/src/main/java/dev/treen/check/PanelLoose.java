@@ -1,5 +1,6 @@
 package dev.treen.check;
 
+import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
@@ -7,9 +8,12 @@ import dev.treen.finding.Severity;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Measure;
 import dev.treen.model.Settings;
+import dev.treen.source.Span;
 import dev.treen.wood.Figures;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A panel that dries must still be held (rules of the trade M-06, derived). Pushed hard to one side it covers
@@ -77,8 +81,16 @@ final class PanelLoose implements Check {
         panel.all().forEach(made -> finding.about(made.joint().name()));
         panel.part().part().from().ifPresent(b -> finding.related(b.nameAt(), "the board: its moisture and species"));
         panel.nature().air().ifPresent(c -> finding.related(c.humidityAt(), "the air that it has to stand"));
+        List<Edit> edits = new ArrayList<>();
+        Set<Span> done = new LinkedHashSet<>();
+        panel.all().forEach(made -> made.joint()
+                .given("gap")
+                .filter(given -> done.add(given.valueAt()))
+                .ifPresent(given -> edits.add(new Edit(given.valueAt(), "auto"))));
         return finding
-                .remedy(Remedy.choice("make the gap smaller: `gap auto` leaves what the damp season needs and no more"))
+                .remedy(Remedy.choice(
+                        "make the gap smaller: `gap auto` leaves what the damp season needs and no more",
+                        edits.toArray(Edit[]::new)))
                 .remedy(Remedy.choice("make the groove deeper"))
                 .remedy(Remedy.choice("pin the panel at the middle of both ends, and accept this with that reason"))
                 .build();

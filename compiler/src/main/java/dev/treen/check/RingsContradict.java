@@ -1,5 +1,6 @@
 package dev.treen.check;
 
+import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
@@ -63,7 +64,10 @@ final class RingsContradict implements Check {
                 .related(board.nameAt(), "its board")
                 .about(part.name())
                 .about(board.name())
-                .remedy(Remedy.choice("write what the end grain of the board shows, in one of them"))
+                .remedy(Remedy.choice(
+                        "write the board's, `rings " + board.rings().word() + "`, if its end grain shows them",
+                        new Edit(part.ringsAt(), board.rings().word())))
+                .remedy(Remedy.choice("write in the board what its end grain shows"))
                 .build();
     }
 }

@@ -90,7 +90,7 @@ public final class Groove implements JointKind {
         List<Cut> cuts = new ArrayList<>();
         cuts.add(new Cut.Hollow(
                 meeting.right().part().name(), trench(meeting, face.get(), sizes), meeting.origin()));
-        sizes.shoulderSide().ifPresent(side -> cuts.add(new Cut.Hollow(
+        sizes.shoulderSides().forEach(side -> cuts.add(new Cut.Hollow(
                 meeting.left().part().name(),
                 shoulder(meeting, face.get(), side, sizes),
                 meeting.origin())));
@@ -142,7 +142,7 @@ public final class Groove implements JointKind {
 
     /** Where the groove opens beside the panel; wider than a thin panel on the side away from the nearest edge. */
     private static Box mouth(Meeting meeting, GrooveSizes sizes) {
-        Box tongue = sizes.tongue(meeting.left().box());
+        Box tongue = sizes.tongue(meeting.left().box(), Axes.of(meeting.left().placing().thickness().axis()));
         Length play = sizes.wide().value().minus(meeting.left().part().thickness().value());
         if (play.signum() <= 0) {
             return tongue;
@@ -156,13 +156,13 @@ public final class Groove implements JointKind {
     private static Box shoulder(Meeting meeting, Side face, Side side, GrooveSizes sizes) {
         Box panel = meeting.left().box();
         Axis thick = side.axis();
-        Length tongue = sizes.wide().value();
+        Box tongue = sizes.tongue(panel, thick);
         Vec3 min = panel.min();
         Vec3 max = panel.max();
         if (side.sign() > 0) {
-            min = min.with(thick, panel.min().get(thick).add(tongue.mm()));
+            min = min.with(thick, tongue.max().get(thick));
         } else {
-            max = max.with(thick, panel.max().get(thick).subtract(tongue.mm()));
+            max = max.with(thick, tongue.min().get(thick));
         }
         BigFraction back = sizes.shoulderGap().map(m -> m.value().mm()).orElse(BigFraction.ZERO);
         Axis out = face.axis();

@@ -21,7 +21,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param gap between the panel and the groove's bottom at the bench
  * @param shoulderGap between the shoulder and the ploughed part; absent where the panel is no thicker than the groove
  * @param up from the nearest edge of the ploughed part to the groove
- * @param shoulderSide the side of the panel on which the shoulder is cut
+ * @param shoulderSides the sides of the panel on which shoulders are cut: one, or both on a board of a row
  * @param opening the panel's seen measure toward this groove
  */
 record GrooveSizes(
@@ -31,7 +31,7 @@ record GrooveSizes(
         Measure gap,
         Optional<Measure> shoulderGap,
         Measure up,
-        Optional<Side> shoulderSide,
+        List<Side> shoulderSides,
         Measure opening) {
 
     /** What plough planes and cutters are usually sold in: common practice, no source. */
@@ -44,34 +44,43 @@ record GrooveSizes(
     static GrooveSizes of(Meeting meeting, Side face, Surroundings surroundings) {
         Joint joint = meeting.joint();
         Axis thick = Axes.of(meeting.left().placing().thickness().axis());
-        Measure wide = wide(meeting, surroundings);
+        boolean middle = surroundings.inRow(meeting, face)
+                && meeting.left().part().thickness().value().equals(meeting.right().part().thickness().value());
+        Measure wide = wide(meeting, middle, surroundings);
         Measure deep = deep(meeting, face, surroundings);
         PanelRoom room = PanelRoom.of(meeting, face, deep, surroundings);
         Measure gap = joint.length("gap").orElseGet(room::gap);
         boolean shouldered = wide.value().compareTo(meeting.left().part().thickness().value()) < 0;
-        Optional<Side> side = shouldered ? Optional.of(shoulderSide(joint, meeting, thick)) : Optional.empty();
-        Optional<Measure> shoulderGap = side.map(s -> joint.length("shoulder_gap").orElseGet(() -> room.shoulder(gap)));
+        List<Side> sides = !shouldered
+                ? List.of()
+                : middle ? List.of(Side.of(thick, -1), Side.of(thick, 1))
+                        : List.of(shoulderSide(joint, meeting, thick));
+        Optional<Measure> shoulderGap = shouldered
+                ? joint.length("shoulder_gap").or(() -> Optional.of(room.shoulder(gap)))
+                : Optional.empty();
         return new GrooveSizes(
-                joint, wide, deep, gap, shoulderGap, up(meeting, thick, wide.value(), side), side,
+                joint, wide, deep, gap, shoulderGap, up(meeting, thick, wide.value(), sides), sides,
                 meeting.left().along(face.axis()));
     }
 
-    private static Measure wide(Meeting meeting, Surroundings surroundings) {
+    private static Measure wide(Meeting meeting, boolean middle, Surroundings surroundings) {
         return meeting.joint().length("wide").orElseGet(() -> {
             Measure thickness = meeting.left().part().thickness();
+            // The tongue of a board in a row is a third of it (Fairham, Woodwork Joints).
+            Length most = middle ? thickness.value().dividedBy(3) : thickness.value();
             Optional<Length> iron = (surroundings.inches() ? INCH_IRONS : MM_IRONS)
                     .stream()
-                    .filter(width -> width.compareTo(thickness.value()) <= 0)
+                    .filter(width -> width.compareTo(most) <= 0)
                     .findFirst();
-            Length value = iron.orElse(thickness.value());
+            Length value = iron.orElse(most);
             return new Measure(
                     value,
                     thickness.at(),
                     Derivation.rule(
                             "wide",
                             Measure.datum(value),
-                            iron.isPresent() ? "the widest usual iron up to the panel's thickness"
-                                    : "the panel's thickness",
+                            (iron.isPresent() ? "the widest usual iron up to " : "")
+                                    + (middle ? "a third of the board" : "the panel's thickness"),
                             "common practice, no source",
                             List.of(thickness.how())));
         });
@@ -124,10 +133,10 @@ record GrooveSizes(
                 .subtract(meeting.left().box().max().get(thick)));
     }
 
-    private static Measure up(Meeting meeting, Axis thick, Length wide, Optional<Side> shoulder) {
+    private static Measure up(Meeting meeting, Axis thick, Length wide, List<Side> shoulders) {
         Box panel = meeting.left().box();
         Box wall = meeting.right().box();
-        Box tongue = tongue(panel, wide, shoulder);
+        Box tongue = tongue(panel, thick, wide, shoulders);
         BigFraction below = tongue.min().get(thick).subtract(wall.min().get(thick));
         BigFraction above = wall.max().get(thick).subtract(tongue.max().get(thick));
         Length up = Length.ofMm(below).min(Length.ofMm(above));
@@ -142,20 +151,25 @@ record GrooveSizes(
                         List.of()));
     }
 
-    private static Box tongue(Box panel, Length wide, Optional<Side> shoulder) {
-        if (shoulder.isEmpty()) {
+    private static Box tongue(Box panel, Axis thick, Length wide, List<Side> shoulders) {
+        if (shoulders.isEmpty()) {
             return panel;
         }
-        Side side = shoulder.get();
-        Axis thick = side.axis();
+        if (shoulders.size() == 2) {
+            BigFraction beside = panel.extent(thick).subtract(wide.mm()).divide(2);
+            return new Box(
+                    panel.min().with(thick, panel.min().get(thick).add(beside)),
+                    panel.max().with(thick, panel.max().get(thick).subtract(beside)));
+        }
+        Side side = shoulders.getFirst();
         return side.sign() > 0
                 ? new Box(panel.min(), panel.max().with(thick, panel.min().get(thick).add(wide.mm())))
                 : new Box(panel.min().with(thick, panel.max().get(thick).subtract(wide.mm())), panel.max());
     }
 
     /** The part of the panel's box that goes into the groove. */
-    Box tongue(Box panel) {
-        return tongue(panel, wide.value(), shoulderSide);
+    Box tongue(Box panel, Axis thick) {
+        return tongue(panel, thick, wide.value(), shoulderSides);
     }
 
     /** What the groove adds to the panel on its side: deep − gap. */

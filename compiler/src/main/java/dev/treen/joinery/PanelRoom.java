@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param measure which measure of the panel
  * @param clear what is left for making
  * @param clearSource who says so
+ * @param inRow whether the panel is one board of a row, each of which enters the next (M-20)
  */
 record PanelRoom(
         Measure opening,
@@ -31,6 +32,7 @@ record PanelRoom(
         int measure,
         double clear,
         String clearSource,
+        boolean inRow,
         Nature nature,
         boolean inches) {
     private static final Length FINEST = Length.ofMm(1).dividedBy(100);
@@ -62,6 +64,7 @@ record PanelRoom(
                 measure,
                 stated ? made(settings) : usual.value(),
                 stated ? "the tolerances of the project, all at their worst" : usual.citation().source(),
+                surroundings.inRow(meeting, face),
                 nature,
                 surroundings.inches());
     }
@@ -75,6 +78,10 @@ record PanelRoom(
 
     /** Growth of the widest panel that may be put between the grooves' bottoms; nothing where it can give way. */
     private double growsAtMost() {
+        if (inRow) {
+            // Each joint of a row takes what one board grows: half from either side.
+            return 2 * nature.swelling(measure, opening.value().toDoubleMm());
+        }
         double room = between - 2 * clear;
         return room <= 0 ? 0 : nature.swelling(measure, room / (1 + nature.swelling(measure, room) / room));
     }
@@ -87,7 +94,7 @@ record PanelRoom(
     /** The gap between the shoulder and the ploughed part (M-07), of a panel that is made with {@code gap}. */
     Measure shoulder(Measure gap) {
         double width = Math.max(0, between - 2 * gap.value().toDoubleMm());
-        double grows = width == 0 ? 0 : nature.swelling(measure, width);
+        double grows = inRow ? growsAtMost() : width == 0 ? 0 : nature.swelling(measure, width);
         Figure shows = Figures.standard().get("shoulder-tight.warning");
         return room("shoulder_gap", grows, shows.value(), "to be seen", shows.citation().source());
     }

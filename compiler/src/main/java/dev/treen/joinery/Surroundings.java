@@ -16,6 +16,7 @@ public final class Surroundings {
     private final Settings settings;
     private final Map<String, Nature> natures = new HashMap<>();
     private final Map<Edge, List<Meeting>> grooved = new HashMap<>();
+    private final Map<Edge, List<Meeting>> ploughed = new HashMap<>();
 
     private record Edge(String part, Side side) {}
 
@@ -23,9 +24,13 @@ public final class Surroundings {
         this.settings = settings;
         for (Meeting meeting : meetings) {
             if (meeting.joint().kind().equals(Groove.KIND)) {
-                meeting.face().ifPresent(side -> grooved
-                        .computeIfAbsent(new Edge(meeting.left().part().name(), side), edge -> new ArrayList<>(1))
-                        .add(meeting));
+                meeting.face().ifPresent(side -> {
+                    grooved.computeIfAbsent(new Edge(meeting.left().part().name(), side), edge -> new ArrayList<>(1))
+                            .add(meeting);
+                    ploughed.computeIfAbsent(
+                            new Edge(meeting.right().part().name(), side.opposite()), edge -> new ArrayList<>(1))
+                            .add(meeting);
+                });
             }
         }
     }
@@ -48,6 +53,17 @@ public final class Surroundings {
     /** How a part's wood moves. */
     public Nature nature(Part part) {
         return natures.computeIfAbsent(part.name(), name -> Nature.of(part, settings));
+    }
+
+    /**
+     * Whether a groove joins one board of a row to the next, edge to edge: the boards before or after them are joined
+     * likewise. A panel enters stiles that enter nothing.
+     */
+    boolean inRow(Meeting meeting, Side side) {
+        boolean edges = meeting.left().measure(side.axis()) == 1 && meeting.right().measure(side.axis()) == 1
+                && meeting.left().placing().length().axis() == meeting.right().placing().length().axis();
+        return edges && (ploughed.containsKey(new Edge(meeting.left().part().name(), side.opposite()))
+                || grooved.containsKey(new Edge(meeting.right().part().name(), side)));
     }
 
     /** A groove on the part's opposite side, where there is one: then it cannot give way. */

@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param speciesAt where it is written, or the declaration
  * @param declared the species, where the project describes it itself
  * @param moisture in percent, where measured
+ * @param core moisture in its middle in percent, where measured
+ * @param heart how far the heart of the tree lay from its face, where read from the end grain
  * @param moistureAt where it is written, or the declaration
  */
 public record Board(
@@ -29,6 +31,8 @@ public record Board(
         Rings rings,
         Optional<Double> moisture,
         Span moistureAt,
+        Optional<Double> core,
+        Optional<Measure> heart,
         List<Defect> defects,
         Allowances allow) {
     /** Keeps its own copy. */

@@ -61,6 +61,8 @@ final class BoardReader {
                 properties.one("moisture")
                         .map(given -> Reader.valueSpan(given.property()))
                         .orElse(statement.name().span()),
+                properties.one("core").flatMap(g -> reader.percent(g, WETTEST)),
+                properties.one("heart").flatMap(g -> reader.size("heart", g)),
                 defects,
                 allow));
     }

@@ -137,6 +137,11 @@ public final class Schemas {
                     SPECIES,
                     RINGS,
                     optional("moisture", Plain.PERCENT, "8%", "Moisture content, as the meter says."),
+                    optional("core", Plain.PERCENT, "as outside",
+                            "Moisture in its middle, from a fresh cut: thick boards are often damper there."),
+                    optional("heart", Plain.LENGTH, "not known",
+                            "How far the heart of the tree lay from its face, from the curve of the rings on its end; it"
+                                    + " decides how hollow a flat-sawn part goes."),
                     repeated("knot", new Inner(DISC), "A knot, which parts keep clear of."),
                     repeated("check", new Inner(LINE), "A split, which parts keep clear of."),
                     repeated("wane", new Inner(PATCH), "Missing wood at an edge."),
