@@ -78,11 +78,6 @@ public final class Checks {
         return kinds;
     }
 
-    /** The kinds of finding of the checks alone. */
-    static List<FindingKind> kindsOfChecks() {
-        return ALL.stream().flatMap(check -> check.kinds().stream()).toList();
-    }
-
     /** The project with all that Treen has to say of it. */
     public static Checked check(Joined joined) {
         List<Finding> found = new ArrayList<>(joined.project().findings());
