@@ -1,6 +1,7 @@
 package dev.treen.check;
 
 import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Making;
 import dev.treen.joinery.Nature;
 import dev.treen.model.Derivation;
@@ -15,6 +16,7 @@ import java.util.Optional;
  * are reckoned into one number at its tightest and one at its loosest.
  *
  * @param of the part that moves
+ * @param made the joint that leaves it
  * @param name what the room is called: {@code gap}, {@code clearance}
  * @param how the room at the bench, from the dimensions that make it
  * @param at where the dimension stands that should change
@@ -26,6 +28,7 @@ import java.util.Optional;
  */
 record Clearance(
         FinishedPart of,
+        MadeJoint made,
         String name,
         Derivation how,
         Span at,

@@ -60,6 +60,7 @@ final class Clearances {
         Measure gap = Panels.figure(made, "gap");
         return Optional.of(new Clearance(
                 part,
+                made,
                 "gap",
                 room,
                 gap.at(),
@@ -73,7 +74,20 @@ final class Clearances {
     /** A made dimension under its name, so that the room's derivation can be asked how it follows it. */
     record Dimension(String what, Measure measure, Derivation leaf, Making.Kind kind) {
         static Dimension of(String what, Measure measure, Making.Kind kind) {
-            return new Dimension(what, measure, measure.how().named(what), kind);
+            return new Dimension(
+                    what, measure, measure.how().named(what), measured(measure.how()) ? Making.Kind.MEASURED : kind);
+        }
+
+        /** Whether the number was measured on the piece as made: then only the measuring errs, not the making. */
+        private static boolean measured(Derivation how) {
+            return switch (how.formula()) {
+                case Derivation.Same(Derivation of) -> measured(of);
+                case Derivation.Rule(String text, String source, var inputs) -> text.startsWith("measured on the wood");
+                case Derivation.Written written -> false;
+                case Derivation.Standard standard -> false;
+                case Derivation.Combined combined -> false;
+                case Derivation.Listed listed -> false;
+            };
         }
 
         // The very leaf is meant: another dimension may have the same value and a derivation like it.
@@ -97,6 +111,7 @@ final class Clearances {
         Derivation room = half("room", sum("", between, "−", width.leaf()));
         return new Clearance(
                 panel.part(),
+                panel.tightest(),
                 "gap",
                 room,
                 Panels.figure(panel.tightest(), "gap").at(),

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The named facts of a project's parts: what `require` may ask for beside sizes, and what editors show. Each kind is
@@ -24,6 +25,8 @@ public final class Facts implements FactSource {
 
     private final Joined joined;
     private final Map<String, Map<String, Derived>> known = new HashMap<>();
+
+    private @Nullable List<RoomYear> years;
 
     private Facts(Joined joined) {
         this.joined = joined;
@@ -49,6 +52,16 @@ public final class Facts implements FactSource {
 
     private synchronized Map<String, Derived> all(FactKind kind) {
         return known.computeIfAbsent(kind.name(), name -> kind.of(joined));
+    }
+
+    /** The rooms of panels, doors and lids through the year. */
+    public synchronized List<RoomYear> years() {
+        List<RoomYear> found = years;
+        if (found == null) {
+            found = RoomYear.of(joined);
+            years = found;
+        }
+        return found;
     }
 
     @Override

@@ -13,7 +13,11 @@ import dev.treen.solid.BoxContact;
 import dev.treen.wood.Figures;
 import dev.treen.wood.Squareness;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -35,18 +39,42 @@ final class MakingErrors implements Check {
     public List<Finding> run(Joined joined) {
         Settings settings = joined.project().settings();
         List<Finding> findings = new ArrayList<>();
-        mitres(joined, settings).ifPresent(findings::add);
+        frames(joined).forEach(frame -> mitres(frame, settings).ifPresent(findings::add));
         for (Panels.Held panel : Panels.of(joined)) {
             square(panel, settings).ifPresent(findings::add);
         }
         return findings;
     }
 
-    /** The widest member of a frame of four mitres or more, whose last joint shows all the errors before it. */
-    private static Optional<Finding> mitres(Joined joined, Settings settings) {
+    /** The mitres of each frame: those that hang together over their parts. */
+    private static Collection<List<MadeJoint>> frames(Joined joined) {
+        Map<String, String> frame = new HashMap<>();
         List<MadeJoint> mitres = joined.joints().stream()
                 .filter(made -> made.joint().kind().equals("mitre"))
                 .toList();
+        for (MadeJoint made : mitres) {
+            String one = root(frame, made.joint().left().name());
+            frame.put(one, root(frame, made.joint().right().name()));
+        }
+        Map<String, List<MadeJoint>> frames = new LinkedHashMap<>();
+        mitres.forEach(made -> frames
+                .computeIfAbsent(root(frame, made.joint().left().name()), name -> new ArrayList<>())
+                .add(made));
+        return frames.values();
+    }
+
+    private static String root(Map<String, String> frame, String part) {
+        String at = part;
+        for (String next = frame.getOrDefault(at, at); !next.equals(at); next = frame.getOrDefault(at, at)) {
+            // Halving the way keeps long chains short.
+            frame.put(at, frame.getOrDefault(next, next));
+            at = next;
+        }
+        return at;
+    }
+
+    /** The widest member of a frame of four mitres or more, whose last joint shows all the errors before it. */
+    private static Optional<Finding> mitres(List<MadeJoint> mitres, Settings settings) {
         if (mitres.size() < 4) {
             return Optional.empty();
         }

@@ -1,5 +1,6 @@
 package dev.treen.cli;
 
+import dev.treen.check.RoomYear;
 import dev.treen.cutting.BoardCut;
 import dev.treen.finding.Finding;
 import dev.treen.plan.Compilation;
@@ -9,6 +10,7 @@ import dev.treen.plan.OrderMarkdown;
 import dev.treen.plan.Plan;
 import dev.treen.plan.PlanJson;
 import dev.treen.plan.PlanText;
+import dev.treen.plan.YearSvg;
 import dev.treen.source.SourceFile;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -76,7 +78,7 @@ final class BuildCommand implements Subcommand {
         if (Compilation.hasErrors(plan.findings())) {
             return nothing(plan.findings(), streams);
         }
-        Map<String, String> files = files(plan);
+        Map<String, String> files = files(plan, compilation.checked().facts().years());
         Optional<String> refused = new OutputFolder(into).write(files);
         if (refused.isPresent()) {
             Finding finding = CommandFindings.of(CommandFindings.NOT_WRITTEN, into.toString(), refused.get());
@@ -104,13 +106,16 @@ final class BuildCommand implements Subcommand {
         return file.resolveSibling(stem + "-plan");
     }
 
-    private static Map<String, String> files(Plan plan) {
+    private static Map<String, String> files(Plan plan, List<RoomYear> years) {
         Map<String, String> files = new LinkedHashMap<>();
         files.put("cut-list.csv", CutListCsv.of(plan));
         files.put("plan.json", PlanJson.of(plan));
         files.put("order.md", OrderMarkdown.of(plan));
         for (BoardCut board : plan.cutting().boards()) {
             files.put(fresh(stem(board), files), LayoutSvg.of(plan, board));
+        }
+        if (!years.isEmpty()) {
+            files.put("year.svg", YearSvg.of(plan, years));
         }
         return files;
     }

@@ -9,6 +9,7 @@ import dev.treen.joinery.MadeJoint;
 import dev.treen.model.Derivation;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Explanation;
+import dev.treen.plan.YearText;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.source.SourceFile;
 import java.util.ArrayList;
@@ -100,6 +101,12 @@ final class ExplainCommand implements Subcommand {
             streams.out().println(Explanation.of(each, format));
             streams.out().println();
         }
+        compilation.checked().facts().years().stream()
+                .filter(year -> name.equals(year.part()) || name.equals(year.part() + ".gap"))
+                .forEach(year -> {
+                    streams.out().println(YearText.of(year, format));
+                    streams.out().println();
+                });
         return 0;
     }
 

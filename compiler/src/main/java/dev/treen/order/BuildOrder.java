@@ -18,6 +18,11 @@ public record BuildOrder(List<Step> steps, int settings, int separately, boolean
         cautions = List.copyOf(cautions);
     }
 
+    /** The same with other cautions. */
+    BuildOrder minding(List<String> others) {
+        return new BuildOrder(steps, settings, separately, fewest, others);
+    }
+
     /** Hands-on time of all steps for which a figure is known. */
     public Minutes minutes() {
         return steps.stream()

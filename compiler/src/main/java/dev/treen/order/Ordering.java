@@ -3,6 +3,7 @@ package dev.treen.order;
 import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Cutting;
 import dev.treen.joinery.Joined;
+import dev.treen.joinery.ProjectCautions;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -20,7 +21,8 @@ public final class Ordering {
 
     /** The order in which {@code joined} is built from {@code cutting}. */
     public static BuildOrder order(Joined joined, Cutting cutting) {
-        return order(graph(joined, cutting));
+        BuildOrder order = order(graph(joined, cutting));
+        return order.minding(cautions(joined));
     }
 
     /** All operations and what must come before what. */
@@ -87,6 +89,14 @@ public final class Ordering {
             steps.add(new Step(steps.size() + 1, each, because, after));
         }
         return steps;
+    }
+
+    /** The usual cautions, then those that this project calls for. */
+    private static List<String> cautions(Joined joined) {
+        List<String> all = new ArrayList<>(cautions());
+        ProjectCautions.defers(joined).ifPresent(all::add);
+        ProjectCautions.of(joined).forEach(called -> all.add(called.text()));
+        return all;
     }
 
     private static List<String> cautions() {

@@ -75,7 +75,8 @@ class ProjectCommandsTest {
         assertThat(printed()).contains("Cut list", "Layout", "Order of work", "Cautions");
         assertThat(names(folder)).containsExactly("caddy-plan", "caddy.treen");
         assertThat(names(folder.resolve("caddy-plan"))).containsExactly(".treen-made", "cut-list.csv",
-                "layout-plank-leaf-1.svg", "layout-plank-leaf-2.svg", "order.md", "plan.json");
+                "layout-plank-leaf-1.svg", "layout-plank-leaf-2.svg", "order.md", "plan.json",
+                "year.svg");
     }
 
     @Test
@@ -117,7 +118,7 @@ class ProjectCommandsTest {
         assertThat(run("build", project, "-o", to)).isZero();
         Files.writeString(to.resolve(".treen-made"),
                 "../caddy.treen\n" + project + "\n..\n.\n\nplan.json\ncut-list.csv\n"
-                        + "order.md\nlayout-plank-leaf-1.svg\nlayout-plank-leaf-2.svg\n");
+                        + "order.md\nyear.svg\nlayout-plank-leaf-1.svg\nlayout-plank-leaf-2.svg\n");
         assertThat(run("build", project, "-o", to)).isZero();
         assertThat(project).exists();
     }

@@ -44,6 +44,7 @@ public final class Hovers {
         Span at = document.file().span(token.get().start(), token.get().end());
         lines.addAll(parts(document, at, format));
         lines.addAll(settings(document, at, format));
+        lines.addAll(WoodNotes.ofBoards(document, at));
         if (lines.isEmpty()) {
             Definitions.usage(document, offset).ifPresent(usage -> lines.addAll(usage(usage, format)));
         }
@@ -76,6 +77,7 @@ public final class Hovers {
                 lines.add("rough " + part.rough().text(format));
                 lines.add(block(Explanation.of(part.length().how(), format)));
                 lines.add(block(Explanation.of(part.width().how(), format)));
+                lines.addAll(WoodNotes.ofPart(document, part.part().name(), format));
             }
         }
         return lines;
@@ -86,10 +88,14 @@ public final class Hovers {
             for (Figure figure : joint.figures()) {
                 Setting setting = joint.joint().settings().get(figure.name());
                 if (setting != null && (setting.valueAt().equals(at) || setting.nameAt().equals(at))) {
-                    return List.of(
+                    List<String> lines = new ArrayList<>(List.of(
                             figure.name() + " of " + joint.joint().name() + ": "
                                     + format.text(figure.measure().value()),
-                            block(Explanation.of(figure.measure().how(), format)));
+                            block(Explanation.of(figure.measure().how(), format))));
+                    if (figure.name().equals("gap")) {
+                        lines.addAll(WoodNotes.years(document, joint.joint().left().name(), format));
+                    }
+                    return lines;
                 }
             }
         }

@@ -1,5 +1,6 @@
 package dev.treen.lsp.feature;
 
+import dev.treen.check.RoomYear;
 import dev.treen.joinery.Figure;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.MadeJoint;
@@ -7,6 +8,7 @@ import dev.treen.lsp.Document;
 import dev.treen.lsp.position.Positions;
 import dev.treen.model.Measure;
 import dev.treen.model.Setting;
+import dev.treen.plan.YearText;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.source.Span;
 import java.util.ArrayList;
@@ -41,6 +43,11 @@ public final class InlayHints {
                     add(document, asked, setting.valueAt(), text, hints, taken);
                 }
             }
+        }
+        Set<Integer> told = new HashSet<>();
+        for (RoomYear year : document.analysis().checked().facts().years()) {
+            // Beside what a value comes to: a second hint in the same place.
+            add(document, asked, year.writtenAt(), YearText.hint(year, format), hints, told);
         }
         for (Measure bare : document.analysis().evaluation().bareNumbers()) {
             add(document, asked, bare.at(), format.unit(), hints, taken);

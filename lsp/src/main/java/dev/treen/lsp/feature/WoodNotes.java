@@ -1,0 +1,50 @@
+package dev.treen.lsp.feature;
+
+import dev.treen.joinery.Joined;
+import dev.treen.joinery.ProjectCautions;
+import dev.treen.lsp.Document;
+import dev.treen.model.Board;
+import dev.treen.plan.YearText;
+import dev.treen.quantity.LengthFormat;
+import dev.treen.source.Span;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What hovers say of wood: the room of a part through the year, and the cautions that a board or part calls for. */
+final class WoodNotes {
+    private WoodNotes() {
+    }
+
+    /** The year of a part's room, and its cautions. */
+    static List<String> ofPart(Document document, String part, LengthFormat format) {
+        List<String> lines = new ArrayList<>(years(document, part, format));
+        cautions(document.analysis().checked().joined(), part, lines);
+        return lines;
+    }
+
+    /** The curve of a part's room through the year. */
+    static List<String> years(Document document, String part, LengthFormat format) {
+        return document.analysis().checked().facts().years().stream()
+                .filter(year -> year.part().equals(part))
+                .map(year -> "```text\n" + YearText.of(year, format) + "\n```")
+                .toList();
+    }
+
+    /** What there is to say of a board or its species at this place. */
+    static List<String> ofBoards(Document document, Span at) {
+        List<String> lines = new ArrayList<>();
+        Joined joined = document.analysis().checked().joined();
+        for (Board board : joined.project().boards()) {
+            if (board.nameAt().equals(at) || board.speciesAt().equals(at)) {
+                lines.add((board.sheet() ? "sheet `" : "board `") + board.name() + "`"
+                        + board.species().map(species -> " of " + species.replace('_', ' ')).orElse(""));
+                cautions(joined, board.name(), lines);
+            }
+        }
+        return lines;
+    }
+
+    private static void cautions(Joined joined, String name, List<String> lines) {
+        ProjectCautions.about(name, joined).forEach(called -> lines.add("Caution: " + called.text()));
+    }
+}
