@@ -71,7 +71,8 @@ public final class ProjectCautions {
         return ELSEWHERE.stream()
                 .filter(word -> named(joined, word))
                 .findFirst()
-                .map(word -> "This looks like a " + word + ": whether it is safe is not for Treen to say. Ask the local code,"
+                .map(word -> "This looks like a " + word
+                        + ": whether it is safe is not for Treen to say. Ask the local code,"
                         + " the product-safety standard, or a licensed engineer.");
     }
 

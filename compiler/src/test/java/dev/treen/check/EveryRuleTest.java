@@ -231,8 +231,10 @@ class EveryRuleTest {
     @Test
     void everyCodeOfTheseRulesHasARow() {
         List<Check> ofTheseRules = List.of(new KnownSpecies(), new RingsContradict(), new TooWet(), new PanelTight(),
-                new PanelLoose(), new ShoulderTight(), new DrawerBottomShort(), new OpeningTight(), new CrossGrainGlue(),
-                new MitreOpens(), new Cups(), new ResawMoves(), new BackBuckles(), new CarcaseFights(), new LegDiamonds(),
+                new PanelLoose(), new ShoulderTight(), new DrawerBottomShort(), new OpeningTight(),
+                new CrossGrainGlue(),
+                new MitreOpens(), new Cups(), new ResawMoves(), new BackBuckles(), new CarcaseFights(),
+                new LegDiamonds(),
                 new NotAcclimatised(), new OneFaceFinished(), new TwoFixedLines(), new StavesStep(), new MakingErrors(),
                 new ShelfSags(), new EndGrainCarries(), new NeedsAnchor());
         List<String> rows = rules().map(Rule::code).toList();

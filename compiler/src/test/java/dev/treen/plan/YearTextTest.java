@@ -38,7 +38,8 @@ class YearTextTest {
         assertThat(year.points()).extracting(RoomYear.Point::when).startsWith("Jan").endsWith("Dec").hasSize(12);
         String text = YearText.of(year, LengthFormat.millimetres());
         assertThat(text.lines()).hasSizeGreaterThan(16).allMatch(line -> line.length() <= 90);
-        assertThat(text).contains("  Aug  ").contains("in August, mostly by").contains("loosest").contains("in February")
+        assertThat(text).contains("  Aug  ").contains("in August, mostly by").contains("loosest")
+                .contains("in February")
                 .contains("with quarter rings").contains("of american beech").contains("in a heated room");
         assertThat(YearText.hint(year, LengthFormat.millimetres())).matches("0\\.\\d+ mm to \\d.* mm through the year");
     }
