@@ -46,7 +46,7 @@ public final class Compilation {
         this.file = file;
         tree = new Lazy<>(() -> Parser.parse(file));
         evaluation = new Lazy<>(() -> shownIn(shown, Evaluator.evaluate(tree(), loader, JointKinds.schemas())));
-        checked = new Lazy<>(() -> Checks.check(Joinery.join(evaluation().project())));
+        checked = new Lazy<>(() -> settled(Checks.check(Joinery.join(evaluation().project()))));
         cutting = new Lazy<>(() -> Cutter.cut(joined()));
         order = new Lazy<>(() -> Ordering.order(joined(), cutting()));
     }
@@ -122,6 +122,11 @@ public final class Compilation {
         return kinds;
     }
 
+    /** Without what waits for something else to be settled. */
+    private Checked settled(Checked all) {
+        return new Checked(all.joined(), all.facts(), Waiting.without(tree(), evaluation(), all.findings()));
+    }
+
     /** That a part fits nowhere is not said again where it was said that its board is too small. */
     private List<Finding> with(List<Finding> ofLayout) {
         Set<String> known = new HashSet<>();
@@ -138,6 +143,6 @@ public final class Compilation {
                 all.add(Instance.atUse(each, evaluation().project().instances()));
             }
         }
-        return List.copyOf(all);
+        return Waiting.without(tree(), evaluation(), all);
     }
 }

@@ -1,6 +1,6 @@
 package dev.treen.quantity;
 
-import dev.treen.spelling.Slips;
+import dev.treen.spelling.Near;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -85,10 +85,14 @@ public enum Unit {
             }
         }
         if (found.isEmpty()) {
+            List<String> near = Near.of(word, Arrays.stream(values())
+                    .map(unit -> unit.spelling().toLowerCase(Locale.ROOT))
+                    .filter(spelling -> spelling.length() > 1)
+                    .toList());
             Arrays.stream(values())
-                    .filter(unit -> unit.spelling().length() > 1
-                            && Slips.between(word, unit.spelling().toLowerCase(Locale.ROOT)) <= 1)
-                    .forEach(unit -> found.add(unit.spelling()));
+                    .map(Unit::spelling)
+                    .filter(spelling -> near.contains(spelling.toLowerCase(Locale.ROOT)))
+                    .forEach(found::add);
         }
         return List.copyOf(found);
     }

@@ -1,5 +1,6 @@
 package dev.treen.wood;
 
+import dev.treen.spelling.Near;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -19,8 +20,6 @@ import java.util.concurrent.ConcurrentHashMap;
  * only. Safe to share between threads.
  */
 public final class SpeciesTable {
-
-    private static final int SUGGESTIONS = 5;
 
     private static final SpeciesTable PUBLISHED = new SpeciesTable(Map.of());
 
@@ -119,7 +118,7 @@ public final class SpeciesTable {
             ids.stream().filter(known -> List.of(known.split("_")).containsAll(words)).forEach(candidates::add);
         }
         return candidates.isEmpty()
-                ? new Lookup.Unknown(name, NearNames.of(id, ids, SUGGESTIONS))
+                ? new Lookup.Unknown(name, Near.of(id, ids))
                 : new Lookup.Candidates(name, List.copyOf(candidates));
     }
 

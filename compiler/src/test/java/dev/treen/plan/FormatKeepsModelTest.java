@@ -22,9 +22,13 @@ class FormatKeepsModelTest {
         return TreenFiles.all();
     }
 
+    static List<Path> examples() {
+        return TreenFiles.examples();
+    }
+
     @ParameterizedTest
-    @MethodSource("files")
-    void filesThatShipAreInTheOneStyleAlready(Path path) {
+    @MethodSource("examples")
+    void examplesAreInTheOneStyleAlready(Path path) {
         String text = TreenFiles.file(path).text();
         assertThat(Formatter.format(Parser.parse(TreenFiles.file(path)))).as("put right by: treen format " + path)
                 .isEqualTo(text);

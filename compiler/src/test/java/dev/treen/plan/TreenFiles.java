@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 /** Every Treen file that ships: the examples and the library. What is added later is found by itself. */
 final class TreenFiles {
     private static final List<Path> PLACES = List.of(
-            Path.of("..", "examples"), Path.of("src", "main", "resources"), Path.of("..", "compiler", "treen"));
+            Path.of("..", "examples"), Path.of("src", "main", "resources"), Path.of("..", "library"));
 
     /** Finds the files that a project uses beside it. */
     static final FileLoader LOADER = TreenFiles::load;

@@ -3,6 +3,7 @@ package dev.treen.wood;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.treen.spelling.Near;
 import dev.treen.spelling.Slips;
 import dev.treen.wood.SpeciesTable.Lookup;
 import java.util.List;
@@ -138,8 +139,8 @@ class SpeciesTableTest {
         assertThat(Slips.between("kitchen", "kicthen")).isEqualTo(1);
         assertThat(Slips.between("bench", "bench")).isZero();
         assertThat(Slips.between("bench", "beech")).isEqualTo(1);
-        assertThat(NearNames.of("ek", List.of("elm", "oak", "ash"), 5)).isEmpty();
-        assertThat(NearNames.of("aok", List.of("elm", "oak", "ash"), 5)).first().isEqualTo("oak");
+        assertThat(Near.of("ek", List.of("elm", "oak", "ash"))).isEmpty();
+        assertThat(Near.of("aok", List.of("elm", "oak", "ash"))).first().isEqualTo("oak");
     }
 
     @Test

@@ -1,0 +1,234 @@
+package dev.treen.plan;
+
+import dev.treen.finding.Finding;
+import dev.treen.finding.FindingKind;
+import dev.treen.finding.Severity;
+import dev.treen.model.Evaluation;
+import dev.treen.model.ModelFindings;
+import dev.treen.model.Usage;
+import dev.treen.source.SourceFile;
+import dev.treen.source.Span;
+import dev.treen.syntax.Block;
+import dev.treen.syntax.Statement;
+import dev.treen.syntax.SyntaxFindings;
+import dev.treen.syntax.SyntaxTree;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Keeps a fault from being told again wherever it shows. While a statement does not read, what rests on it waits: a part
+ * whose board is half typed is not said to be of no known wood, and a name that the broken line may have declared is not
+ * said to be unknown. What is wrong in a line of its own is told in any case.
+ */
+final class Waiting {
+    /** Told where they are, whatever else is wrong: nothing that is typed elsewhere can be their cause. */
+    private static final Set<FindingKind> OWN = own();
+
+    /** After these it is open where the names in the rest of a block belong. */
+    private static final Set<FindingKind> SWALLOW = Set.of(
+            SyntaxFindings.BRACE_NOT_CLOSED,
+            SyntaxFindings.BRACE_NOT_OPENED,
+            SyntaxFindings.STRAY_BRACE,
+            SyntaxFindings.NESTED_TOO_DEEP,
+            SyntaxFindings.TEXT_NOT_CLOSED,
+            SyntaxFindings.COMMENT_NOT_CLOSED,
+            SyntaxFindings.MORE_FINDINGS);
+
+    private final SourceFile file;
+    private final List<Statement> statements;
+    private final List<BitSet> restsOn;
+    private final BitSet faulty = new BitSet();
+    private final BitSet misread = new BitSet();
+    private final BitSet waiting = new BitSet();
+    private boolean namesLost;
+    private boolean projectLost;
+
+    private Waiting(SyntaxTree tree, Evaluation evaluation) {
+        this.file = tree.file();
+        this.statements = tree.statements();
+        this.restsOn = new ArrayList<>(statements.size());
+        statements.forEach(each -> restsOn.add(new BitSet()));
+        for (Usage usage : evaluation.usages()) {
+            int from = at(usage.at());
+            int to = at(usage.declaredAt());
+            if (from >= 0 && to >= 0 && from != to) {
+                restsOn.get(from).set(to);
+            }
+        }
+    }
+
+    /** {@code findings} without those that wait for others among what reading the file has found. */
+    static List<Finding> without(SyntaxTree tree, Evaluation evaluation, List<Finding> findings) {
+        List<Finding> read = evaluation.project().findings().stream()
+                .filter(each -> each.severity() == Severity.ERROR)
+                .toList();
+        if (read.isEmpty()) {
+            return findings;
+        }
+        Waiting waiting = new Waiting(tree, evaluation);
+        waiting.settle(read);
+        return findings.stream().filter(each -> !waiting.waits(each)).toList();
+    }
+
+    /** Which statements are at fault, and which rest on them. */
+    private void settle(List<Finding> read) {
+        read.stream().filter(each -> OWN.contains(each.kind())).forEach(this::blame);
+        spread(read);
+        // What else is wrong is a fault of its own where it rests on none: those that rest on no other come first.
+        BitSet wrong = new BitSet();
+        read.stream().filter(each -> !waits(each)).mapToInt(each -> at(each.at())).filter(i -> i >= 0)
+                .forEach(wrong::set);
+        read.stream().filter(each -> !waits(each) && !restsOnOther(at(each.at()), wrong)).forEach(this::blame);
+        spread(read);
+        read.stream().filter(each -> !waits(each)).toList().forEach(this::blame);
+        spread(read);
+    }
+
+    /** Whether a statement rests, over any number of steps, on another of {@code these}. */
+    private boolean restsOnOther(int statement, BitSet these) {
+        BitSet seen = new BitSet();
+        Deque<Integer> next = new ArrayDeque<>();
+        if (statement >= 0) {
+            next.add(statement);
+        }
+        while (!next.isEmpty()) {
+            restsOn.get(next.remove()).stream().filter(i -> !seen.get(i)).forEach(i -> {
+                seen.set(i);
+                next.add(i);
+            });
+        }
+        if (statement >= 0) {
+            seen.clear(statement);
+        }
+        return seen.intersects(these);
+    }
+
+    private void blame(Finding finding) {
+        int statement = at(finding.at());
+        if (statement < 0) {
+            // In another file, or a brace between the statements of this one.
+            namesLost |= !finding.at().file().equals(file) || SWALLOW.contains(finding.kind());
+            return;
+        }
+        faulty.set(statement);
+        if (OWN.contains(finding.kind())) {
+            misread.set(statement);
+        }
+        Statement owner = statements.get(statement);
+        projectLost |= owner instanceof Statement.Project || holdsSettings(owner);
+        namesLost |= SWALLOW.contains(finding.kind()) || losesName(owner, finding.at());
+    }
+
+    /** Whether a statement that cannot be read looks like the project block. */
+    private static boolean holdsSettings(Statement statement) {
+        return switch (statement) {
+            case Statement.Property property when isSetting(property) -> true;
+            case Statement.Broken _,Statement.Property _ -> statement.body().stream()
+                    .flatMap(block -> block.statements().stream())
+                    .anyMatch(each -> each instanceof Statement.Property property && isSetting(property));
+            case Statement other -> false;
+        };
+    }
+
+    private static boolean isSetting(Statement.Property property) {
+        return Set.of("units", "climate", "tools", "allow").contains(property.name().text());
+    }
+
+    /** Whether what is wrong at {@code place} is in the head of a declaration, so that its name may not be the one meant. */
+    private static boolean losesName(Statement statement, Span place) {
+        List<Block> blocks = new ArrayList<>(statement.body().stream().toList());
+        if (statement instanceof Statement.When(var _, var _, var _, var otherwise)) {
+            otherwise.ifPresent(blocks::add);
+        }
+        boolean declares = switch (statement) {
+            case Statement.Pattern _,Statement.Repeat _,Statement.When _,Statement.Broken _ -> true;
+            case Statement other -> false;
+        };
+        for (Block block : blocks) {
+            if (block.span().start() < place.start() && place.end() <= block.span().end()) {
+                return declares && block.statements().stream()
+                        .filter(inner -> inner.span().start() <= place.start() && place.start() <= inner.span().end())
+                        .anyMatch(inner -> losesName(inner, place));
+            }
+        }
+        return switch (statement) {
+            case Statement.Require _,Statement.Accept _,Statement.Measured _,Statement.Holds _,Statement.Project _ ->
+                false;
+            case Statement other -> true;
+        };
+    }
+
+    /** What rests on what waits, waits; so does what has a name that may be lost. */
+    private void spread(List<Finding> read) {
+        waiting.or(faulty);
+        for (Finding each : read) {
+            if (namesLost && each.kind().equals(ModelFindings.UNKNOWN_NAME) && at(each.at()) >= 0) {
+                waiting.set(at(each.at()));
+            }
+        }
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (int i = 0; i < restsOn.size(); i++) {
+                if (!waiting.get(i) && restsOn.get(i).intersects(waiting)) {
+                    waiting.set(i);
+                    more = true;
+                }
+            }
+        }
+    }
+
+    private boolean waits(Finding finding) {
+        int statement = at(finding.at());
+        if (OWN.contains(finding.kind())) {
+            return false;
+        }
+        if (statement >= 0 && faulty.get(statement)) {
+            // What is missing may be what is misspelt.
+            return misread.get(statement) && finding.kind().equals(ModelFindings.MISSING_PROPERTY);
+        }
+        return projectLost
+                || (namesLost && finding.kind().equals(ModelFindings.UNKNOWN_NAME))
+                || (namesLost && finding.kind().equals(ModelFindings.EMPTY_PROJECT))
+                || (statement >= 0 && waiting.get(statement))
+                || finding.related().stream().anyMatch(each -> at(each.at()) >= 0 && waiting.get(at(each.at())));
+    }
+
+    /** The number of the statement at the top that holds the start of a place, or −1. */
+    private int at(Span place) {
+        if (!place.file().equals(file)) {
+            return -1;
+        }
+        int low = 0;
+        int high = statements.size() - 1;
+        while (low <= high) {
+            int middle = (low + high) >>> 1;
+            Span span = statements.get(middle).span();
+            if (place.start() < span.start()) {
+                high = middle - 1;
+            } else if (place.start() > span.end()) {
+                low = middle + 1;
+            } else {
+                return middle;
+            }
+        }
+        return -1;
+    }
+
+    private static Set<FindingKind> own() {
+        Set<FindingKind> own = new HashSet<>(SyntaxFindings.all());
+        own.addAll(List.of(
+                ModelFindings.UNKNOWN_PROPERTY,
+                ModelFindings.GIVEN_TWICE,
+                ModelFindings.DOES_NOT_BELONG,
+                ModelFindings.UNKNOWN_JOINT,
+                ModelFindings.FILE_NOT_FOUND,
+                ModelFindings.GOES_IN_CIRCLES));
+        return Set.copyOf(own);
+    }
+}

@@ -1,0 +1,228 @@
+package dev.treen.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.treen.finding.Finding;
+import dev.treen.finding.Severity;
+import dev.treen.source.SourceFile;
+import dev.treen.source.Span;
+import dev.treen.syntax.Statement;
+import dev.treen.syntax.Token;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Damages every example in every small way and looks at the project that is left. Where something is said at the damage,
+ * nothing is said anywhere else, and what does not rest on the damaged statement keeps its values. Where nothing is said
+ * at the damage, the text is another project in good order, and what is said of it is true.
+ */
+class RecoveryFiguresTest {
+    /** How many offsets the next one that is tried lies further on; 1 tries all, which takes a minute or two. */
+    private static final int STEP = Integer.getInteger("treen.recovery.step", 11);
+
+    static List<Path> examples() {
+        return TreenFiles.examples();
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void aLostTokenIsToldWhereItIsMissing(Path path) {
+        Bench bench = new Bench(path);
+        for (Token token : bench.whole.tree().tokens()) {
+            bench.without(token.start(), token.end());
+        }
+        bench.judge("tokens taken out");
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void aLostLineIsToldWhereItIsMissing(Path path) {
+        Bench bench = new Bench(path);
+        for (int line = 0; line + 1 < bench.file.lineCount(); line++) {
+            bench.without(bench.file.lineStart(line), bench.file.lineStart(line + 1));
+        }
+        bench.judge("lines taken out");
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void aLineHalfTypedIsToldThere(Path path) {
+        Bench bench = new Bench(path);
+        for (int at = 0; at < bench.file.text().length(); at += STEP) {
+            int line = bench.file.lineOf(at);
+            bench.without(at, Math.max(at, bench.file.lineStart(line) + bench.file.lineText(line).length()));
+        }
+        bench.judge("lines half typed");
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void aFileCutAnywhereIsToldAtTheCut(Path path) {
+        Bench bench = new Bench(path);
+        for (int at = 0; at < bench.file.text().length(); at += STEP) {
+            bench.without(at, bench.file.text().length());
+        }
+        bench.judge("cuts");
+    }
+
+    /** One example, whole, and what became of its damaged forms. */
+    private static final class Bench {
+        final Path path;
+        final Compilation whole;
+        final SourceFile file;
+        final Map<String, String> model;
+        final List<Statement> statements;
+        final Map<Integer, Set<Integer>> restsOn = new HashMap<>();
+        final List<String> away = new ArrayList<>();
+        final List<String> lost = new ArrayList<>();
+        int positions;
+        int told;
+        int sound;
+        int soundWithFindings;
+
+        Bench(Path path) {
+            this.path = path;
+            this.whole = TreenFiles.compile(path, TreenFiles.file(path).text());
+            this.file = whole.file();
+            this.model = ModelText.of(whole);
+            this.statements = whole.tree().statements();
+            whole.evaluation().usages().forEach(usage -> {
+                if (usage.at().file().equals(file) && usage.declaredAt().file().equals(file)) {
+                    restsOn.computeIfAbsent(statementAt(usage.at().start()), k -> new TreeSet<>())
+                            .add(statementAt(usage.declaredAt().start()));
+                }
+            });
+        }
+
+        /** The number of the statement at the top that holds an offset, or −1. */
+        private int statementAt(int offset) {
+            for (int i = 0; i < statements.size(); i++) {
+                if (statements.get(i).span().touches(offset)) {
+                    return i;
+                }
+            }
+            return -1;
+        }
+
+        /** Takes out the text from {@code start} to {@code end}. */
+        void without(int start, int end) {
+            positions++;
+            String text = file.text().substring(0, start) + file.text().substring(end);
+            Compilation damaged = TreenFiles.compile(path, text);
+            Set<Integer> touched = touched(start, end);
+            int from = touched.stream().mapToInt(i -> statements.get(i).span().start()).min().orElse(start);
+            int to = touched.stream().mapToInt(i -> statements.get(i).span().end()).max().orElse(end);
+            from = file.lineStart(Math.max(0, file.lineOf(Math.min(from, start)) - 1));
+            int toInDamaged = Math.max(to, end) - (end - start);
+            SourceFile now = damaged.file();
+            int nearTo = endOfLine(now, Math.min(now.lineCount() - 1, now.lineOf(toInDamaged) + 1));
+            int first = from;
+            List<Finding> far = new ArrayList<>();
+            boolean near = damaged.evaluation().project().findings().stream()
+                    .anyMatch(f -> f.severity() == Severity.ERROR && f.at().end() >= first && f.at().start() <= nearTo);
+            for (Finding finding : damaged.checked().findings()) {
+                Span at = finding.at();
+                boolean here = at.end() >= from && at.start() <= nearTo;
+                if (!here) {
+                    far.add(finding);
+                }
+            }
+            if (!near) {
+                sound++;
+                soundWithFindings += far.isEmpty() ? 0 : 1;
+                return;
+            }
+            told++;
+            String what = file.span(start, end) + " without `" + file.span(start, Math.min(end, start + 40)).text()
+                    + "`: ";
+            far.forEach(finding -> away.add(what + "told " + finding.code() + " " + finding.headline() + " at "
+                    + finding.at().line()));
+            compare(damaged, touched, what);
+        }
+
+        private static int endOfLine(SourceFile file, int line) {
+            return file.lineStart(line) + file.lineText(line).length();
+        }
+
+        private Set<Integer> touched(int start, int end) {
+            // What is typed behind a statement becomes a part of it, and a doc comment is one of what stands below it.
+            int first = file.lineStart(file.lineOf(start));
+            int line = file.lineOf(end);
+            int last = file.lineText(line).contains("///") && line + 1 < file.lineCount()
+                    ? endOfLine(file, line + 1)
+                    : end;
+            Set<Integer> touched = new TreeSet<>();
+            for (int i = 0; i < statements.size(); i++) {
+                Span span = statements.get(i).span();
+                if (span.start() <= last && first <= span.end()) {
+                    touched.add(i);
+                }
+            }
+            return touched;
+        }
+
+        private void compare(Compilation damaged, Set<Integer> touched, String what) {
+            Set<Integer> harmed = new TreeSet<>(touched);
+            boolean more = true;
+            while (more) {
+                more = false;
+                for (Map.Entry<Integer, Set<Integer>> each : restsOn.entrySet()) {
+                    if (each.getValue().stream().anyMatch(harmed::contains)) {
+                        more |= harmed.add(each.getKey());
+                    }
+                }
+            }
+            if (harmed.stream().anyMatch(i -> i >= 0 && statements.get(i) instanceof Statement.Project)) {
+                return;
+            }
+            Map<String, String> now = ModelText.of(damaged);
+            for (Map.Entry<String, String> each : ofOthers(harmed).entrySet()) {
+                if (!each.getValue().equals(now.get(each.getKey()))) {
+                    lost.add(what + each.getKey() + (now.containsKey(each.getKey()) ? " changed" : " lost"));
+                }
+            }
+        }
+
+        /** What the statements that do not rest on the damaged ones declare. */
+        private Map<String, String> ofOthers(Set<Integer> harmed) {
+            Map<String, String> others = new HashMap<>();
+            whole.joined().project().parts().forEach(part -> {
+                if (!harmed.contains(statementAt(part.nameAt().start()))) {
+                    put(others, "part " + part.name());
+                }
+            });
+            whole.joined().project().boards().forEach(board -> {
+                if (!harmed.contains(statementAt(board.nameAt().start()))) {
+                    put(others, "board " + board.name());
+                }
+            });
+            whole.joined().project().joints().forEach(joint -> {
+                if (!harmed.contains(statementAt(joint.at().start()))) {
+                    put(others, "joint " + joint.name());
+                }
+            });
+            return others;
+        }
+
+        private void put(Map<String, String> into, String key) {
+            if (model.containsKey(key)) {
+                into.put(key, model.get(key));
+            }
+        }
+
+        void judge(String what) {
+            System.out.printf("%s, %s: %d positions; %d told at the damage; findings away from it %d, values lost %d; "
+                    + "%d in good order, of which %d have something to be said of them%n",
+                    path.getFileName(), what, positions, told, away.size(), lost.size(), sound, soundWithFindings);
+            assertThat(List.of(away, lost)).as("findings away from the cursor, and values lost")
+                    .allMatch(List::isEmpty);
+        }
+    }
+}
