@@ -7,6 +7,7 @@ import dev.treen.finding.Severity;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Meeting;
+import dev.treen.joinery.MortiseTenon;
 import dev.treen.joinery.Nature;
 import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
@@ -39,7 +40,7 @@ final class CrossGrainGlue implements Check {
         Settings settings = joined.project().settings();
         for (MadeJoint made : joined.joints()) {
             if (made.holdsFast()) {
-                for (Held held : held(made.meeting())) {
+                for (Held held : held(made)) {
                     judged(made, held, settings).ifPresent(findings::add);
                 }
             }
@@ -55,13 +56,16 @@ final class CrossGrainGlue implements Check {
      */
     private record Held(Meeting.Placed moving, Meeting.Placed still, int measure, Length over) {}
 
-    private static List<Held> held(Meeting meeting) {
+    private static List<Held> held(MadeJoint made) {
+        Meeting meeting = made.meeting();
+        Optional<Length> glued = made.figure(MortiseTenon.GLUED).map(figure -> figure.measure().value());
         List<Held> held = new ArrayList<>();
         switch (meeting.contact()) {
             case BoxContact.FaceToFace(var side, var min, var max) -> {
                 for (Axis axis : Axis.values()) {
                     if (axis != side.axis()) {
-                        Length over = Length.ofMm(max.get(axis).subtract(min.get(axis)));
+                        Length touching = Length.ofMm(max.get(axis).subtract(min.get(axis)));
+                        Length over = glued.map(touching::min).orElse(touching);
                         across(meeting, axis, over).ifPresent(held::add);
                     }
                 }

@@ -25,11 +25,20 @@ public final class JoineryFindings {
     public static final FindingKind DOES_NOT_FIT = FindingKind.error("setting-does-not-fit",
             "A property of a joint does not fit its parts");
 
+    /** A tenon that can be made and should not be made so. */
+    public static final FindingKind TENON_PROPORTIONS = FindingKind.warning("tenon-proportions",
+            "A tenon is out of proportion");
+
+    /** Buttons whose tongues draw out of their groove. */
+    public static final FindingKind BUTTON_LETS_GO = FindingKind.warning("button-lets-go",
+            "A button loses its hold in dry air");
+
     private JoineryFindings() {
     }
 
     /** All of them. */
     public static List<FindingKind> all() {
-        return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT);
+        return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT,
+                TENON_PROPORTIONS, BUTTON_LETS_GO);
     }
 }

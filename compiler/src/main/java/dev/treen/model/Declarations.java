@@ -258,14 +258,13 @@ final class Declarations {
         Optional<Properties> beyond = like.map(PartEntry::written).or(() -> defaults);
         Properties written = Properties.read(session, Schemas.PART, part.body(), scope, beyond);
         Properties said = written;
-        for (Statement.Part over : instance.map(i -> i.overrules().part(part.name().text())).orElse(List.of())) {
-            Scope use = instance.orElseThrow().use();
-            Optional<Integer> which = over.index().flatMap(i -> number(i, use));
-            if (over.index().isEmpty() || which.equals(number)) {
+        for (Overrules.Over<Statement.Part> over : instance.map(i -> i.overrules().part(part.name().text()))
+                .orElse(List.of())) {
+            Optional<Integer> which = over.statement().index().flatMap(i -> number(i, over.scope()));
+            if (over.statement().index().isEmpty() || which.equals(number)) {
                 Properties before = said;
-                said = session.within(
-                        use.instance(),
-                        () -> Properties.read(session, Schemas.PART, over.body(), use, Optional.of(before)));
+                said = session.within(over.scope().instance(), () -> Properties.read(
+                        session, Schemas.PART, over.statement().body(), over.scope(), Optional.of(before)));
             }
         }
         return new PartEntry.Layers(written, said);

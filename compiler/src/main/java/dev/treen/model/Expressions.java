@@ -203,7 +203,7 @@ final class Expressions {
     }
 
     private Derived member(Expr.Member member, Scope scope) {
-        Optional<Derived> option = option(member, scope);
+        Optional<Derived> option = ofPart(member, scope).or(() -> option(member, scope));
         if (option.isPresent()) {
             return option.get();
         }
@@ -241,6 +241,19 @@ final class Expressions {
         }
         session.usages.add(new Usage(name.span(), found.get().how().at().orElse(name.span()), found.get()));
         return found.get();
+    }
+
+    /** {@code caddy.base.gap}, seen from outside: of a part that has the name of a choice, the part comes first. */
+    private Optional<Derived> ofPart(Expr.Member member, Scope scope) {
+        if (!(member.of() instanceof Expr.Member) || choice(member.of(), scope).isEmpty()
+                || !(entry(member.of(), scope).orElse(null) instanceof PartEntry part)) {
+            return Optional.empty();
+        }
+        return memberOf(part.path(), Datum.Thing.Kind.PART, member.name().text()).map(value -> {
+            use(member.of().span(), part);
+            session.usages.add(new Usage(member.name().span(), value.how().at().orElse(member.name().span()), value));
+            return value;
+        });
     }
 
     /** {@code base.thick}: what goes with a choice, even where a part has the name of the choice. */

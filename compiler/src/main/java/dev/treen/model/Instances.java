@@ -117,10 +117,10 @@ final class Instances {
     /** What the block of an instance changes inside, with what the thing around it changes of it. */
     private static Overrules overrules(
             Statement.Property statement, PatternEntry pattern, Scope scope, String name) {
-        List<Statement> all = new ArrayList<>(scope.instance()
+        List<Overrules.Over<Statement>> all = new ArrayList<>(scope.instance()
                 .map(outer -> outer.overrules().instance(name))
                 .orElse(List.of()));
-        statement.body().ifPresent(body -> all.addAll(body.statements()));
+        statement.body().ifPresent(body -> all.addAll(Overrules.written(body, scope)));
         return Overrules.in(all, pattern.schema());
     }
 
@@ -129,16 +129,19 @@ final class Instances {
         Optional<Properties> defaults = scope.instance().map(outer -> outer.given().only(Schemas.PART_DEFAULTS));
         Properties own = Properties.read(
                 session, pattern.schema(), statement.body().map(b -> settings(b, pattern)), scope, defaults);
-        Optional<InstanceEntry> outer = scope.instance();
-        List<Statement> beyond = outer.map(o -> o.overrules().instance(name)).orElse(List.of());
+        List<Overrules.Over<Statement>> beyond = scope.instance()
+                .map(outer -> outer.overrules().instance(name))
+                .orElse(List.of());
         if (beyond.isEmpty()) {
             return own;
         }
-        Scope use = outer.orElseThrow().use();
-        Block block = settings(new Block(statement.span(), beyond), pattern);
+        // Said in one block round the instance, so in one scope.
+        Scope written = beyond.getFirst().scope();
+        List<Statement> said = beyond.stream().map(Overrules.Over::statement).toList();
+        Block block = settings(new Block(statement.span(), said), pattern);
         return session.within(
-                use.instance(),
-                () -> Properties.read(session, pattern.schema(), Optional.of(block), use, Optional.of(own)));
+                written.instance(),
+                () -> Properties.read(session, pattern.schema(), Optional.of(block), written, Optional.of(own)));
     }
 
     private static Block settings(Block block, PatternEntry pattern) {

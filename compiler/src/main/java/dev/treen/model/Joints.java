@@ -145,9 +145,13 @@ final class Joints {
                 .flatMap(instance -> statement.alias()
                         .flatMap(alias -> instance.overrules().joint(alias.text()))
                         .map(over -> session.within(
-                                instance.use().instance(),
+                                over.scope().instance(),
                                 () -> Properties.read(
-                                        session, schema.block(), over.body(), instance.use(), Optional.of(written)))))
+                                        session,
+                                        schema.block(),
+                                        over.statement().body(),
+                                        over.scope(),
+                                        Optional.of(written)))))
                 .orElse(written);
         Map<String, Setting> settings = new LinkedHashMap<>();
         for (PropertySchema property : schema.block().properties()) {

@@ -17,7 +17,9 @@ public final class Library {
     /** How the path of every file of the library begins. */
     public static final String FOLDER = "treen/";
 
-    private static final List<String> NAMES = List.of("box");
+    private static final List<String> NAMES = List.of("bench", "bookcase", "box", "breadboard_top", "carcase", "drawer",
+            "frame_and_panel", "picture_frame", "table", "tray",
+            "wall_cabinet");
 
     private static final Map<String, SyntaxTree> READ = new ConcurrentHashMap<>();
 

@@ -5,6 +5,7 @@ import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
 import dev.treen.finding.Remedy;
 import dev.treen.source.Span;
+import dev.treen.syntax.Block;
 import dev.treen.syntax.Name;
 import dev.treen.syntax.Statement;
 import java.util.ArrayList;
@@ -22,22 +23,27 @@ import java.util.Set;
 final class Overrules {
     static final Overrules NONE = new Overrules(List.of());
 
-    private final List<Statement> statements;
+    /** A statement with the scope in which it is written. */
+    record Over<T extends Statement>(T statement, Scope scope) {}
+
+    private final List<Over<Statement>> statements;
     private final Set<Statement> met = Collections.newSetFromMap(new IdentityHashMap<>());
 
-    private Overrules(List<Statement> statements) {
+    private Overrules(List<Over<Statement>> statements) {
         this.statements = List.copyOf(statements);
     }
 
-    /** Those in {@code block}, where {@code known} are the words that are parameters. */
-    static Overrules in(List<Statement> block, BlockSchema known) {
-        List<Statement> found = new ArrayList<>();
-        for (Statement statement : block) {
-            if (isOverrule(statement, known)) {
-                found.add(statement);
-            }
-        }
+    /** Those of {@code all} that are no settings, where {@code known} are the words that are parameters. */
+    static Overrules in(List<Over<Statement>> all, BlockSchema known) {
+        List<Over<Statement>> found = all.stream()
+                .filter(over -> isOverrule(over.statement(), known))
+                .toList();
         return found.isEmpty() ? NONE : new Overrules(found);
+    }
+
+    /** The statements of {@code block}, written in {@code scope}. */
+    static List<Over<Statement>> written(Block block, Scope scope) {
+        return block.statements().stream().map(s -> new Over<>(s, scope)).toList();
     }
 
     static boolean isOverrule(Statement statement, BlockSchema known) {
@@ -52,11 +58,11 @@ final class Overrules {
     }
 
     /** The blocks about the part {@code name}; those without a number are about all of that name. */
-    List<Statement.Part> part(String name) {
-        List<Statement.Part> found = new ArrayList<>();
-        for (Statement statement : statements) {
-            if (statement instanceof Statement.Part part && part.name().text().equals(name)) {
-                found.add(part);
+    List<Over<Statement.Part>> part(String name) {
+        List<Over<Statement.Part>> found = new ArrayList<>();
+        for (Over<Statement> over : statements) {
+            if (over.statement() instanceof Statement.Part part && part.name().text().equals(name)) {
+                found.add(new Over<>(part, over.scope()));
                 met.add(part);
             }
         }
@@ -64,23 +70,23 @@ final class Overrules {
     }
 
     /** The block about the joint called {@code alias}. */
-    Optional<Statement.Joint> joint(String alias) {
-        for (Statement statement : statements) {
-            if (statement instanceof Statement.Joint joint && joint.kind().text().equals(alias)) {
+    Optional<Over<Statement.Joint>> joint(String alias) {
+        for (Over<Statement> over : statements) {
+            if (over.statement() instanceof Statement.Joint joint && joint.kind().text().equals(alias)) {
                 met.add(joint);
-                return Optional.of(joint);
+                return Optional.of(new Over<>(joint, over.scope()));
             }
         }
         return Optional.empty();
     }
 
     /** The statements of the blocks about the instance {@code name} inside. */
-    List<Statement> instance(String name) {
-        List<Statement> found = new ArrayList<>();
-        for (Statement statement : statements) {
-            if (statement instanceof Statement.Property property && property.name().text().equals(name)) {
+    List<Over<Statement>> instance(String name) {
+        List<Over<Statement>> found = new ArrayList<>();
+        for (Over<Statement> over : statements) {
+            if (over.statement() instanceof Statement.Property property && property.name().text().equals(name)) {
                 met.add(property);
-                property.body().ifPresent(body -> found.addAll(body.statements()));
+                property.body().ifPresent(body -> found.addAll(written(body, over.scope())));
             }
         }
         return found;
@@ -88,9 +94,9 @@ final class Overrules {
 
     /** Says which of them found nothing, when everything inside has been declared. */
     void reportUnmet(Session session, InstanceEntry instance, Collection<String> joints) {
-        for (Statement statement : statements) {
-            if (!met.contains(statement)) {
-                switch (statement) {
+        for (Over<Statement> over : statements) {
+            if (!met.contains(over.statement())) {
+                switch (over.statement()) {
                     case Statement.Part part -> unmet(session, instance, part.name(), "part", inside(instance, true));
                     case Statement.Joint joint -> unmet(session, instance, joint.kind(), "joint", joints);
                     case Statement.Property property -> unmetProperty(session, instance, property);

@@ -122,25 +122,28 @@ final class Parameters {
         if (!choices.isEmpty()) {
             return choice(param, choices, expr, scope);
         }
-        boolean auto = param.standard().filter(e -> isAuto(e)).isPresent();
-        if (auto && isAuto(expr)) {
-            Datum word = new Datum.Word("auto");
+        Optional<String> open = param.standard().flatMap(Parameters::openWord);
+        if (open.isPresent() && openWord(expr).equals(open)) {
+            Datum word = new Datum.Word(open.get());
             return new Derived(word, Derivation.written("", word, expr.span()));
         }
         Derived derived = expressions.evaluate(expr, scope);
         if (derived.value() instanceof Datum.Unknown) {
             return derived;
         }
-        boolean wordAuto = auto && derived.value() instanceof Datum.Word(String word) && word.equals("auto");
-        if (wordAuto || fits(param.type().name(), derived.value())) {
+        boolean handedOn = derived.value() instanceof Datum.Word(String word) && open.filter(word::equals).isPresent();
+        if (handedOn || fits(param.type().name(), derived.value())) {
             return settled(param, expr, derived);
         }
         wrong(param, expr, kind(param), Arithmetic.phrase(derived.value()));
         return Expressions.unknown(expr.span());
     }
 
-    private static boolean isAuto(Expr expr) {
-        return expr instanceof Expr.Word word && word.name().equals("auto");
+    /** {@code auto} or {@code any}: what a default leaves open, the value may leave open too. */
+    private static Optional<String> openWord(Expr expr) {
+        return expr instanceof Expr.Word word && (word.name().equals("auto") || word.name().equals("any"))
+                ? Optional.of(word.name())
+                : Optional.empty();
     }
 
     private static boolean fits(String type, Datum value) {

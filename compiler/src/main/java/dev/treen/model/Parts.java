@@ -39,7 +39,10 @@ final class Parts {
         Optional<Measure> length = entry.known(0);
         Optional<Measure> width = entry.known(1);
         Optional<Measure> thickness = entry.known(2);
-        Optional<Board> from = entry.properties().one("from").flatMap(this::boardOf);
+        Optional<Board> from = entry.properties().layers("from").stream()
+                .filter(given -> !leftOpen(given))
+                .findFirst()
+                .flatMap(this::boardOf);
         Optional<Placing> placing = entry.properties()
                 .inner(session, "place", Schemas.PLACE)
                 .flatMap(p -> placing(p, entry))
@@ -72,6 +75,21 @@ final class Parts {
                 new ServiceReader(session, reader, settingsReader.rooms()).read(entry.properties()),
                 settingsReader.allowances(entry.properties(), standard),
                 entry.statement().doc()));
+    }
+
+    /** Whether {@code from any} leaves it to what is behind: the thing that the part is in. */
+    private boolean leftOpen(Properties.Given given) {
+        if (given.property().values().size() != 1) {
+            return false;
+        }
+        Expr expr = given.property().values().getFirst().expr();
+        if (expr instanceof Expr.Word word && given.scope().find(word.name()).isEmpty()) {
+            return word.name().equals("any");
+        }
+        boolean inPattern = given.scope().instance().isPresent();
+        return inPattern
+                && expressions.evaluate(expr, given.scope()).value() instanceof Datum.Word(String word)
+                && word.equals("any");
     }
 
     private Optional<Board> boardOf(Properties.Given given) {

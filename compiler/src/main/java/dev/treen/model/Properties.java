@@ -118,6 +118,17 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
         return new Properties(given, Optional.of(like.map(l -> l.over(beyond)).orElse(beyond)));
     }
 
+    /** The property as given here, then in each block that this falls back on. */
+    List<Given> layers(String name) {
+        List<Given> layers = new ArrayList<>();
+        List<Given> here = given.get(name);
+        if (here != null) {
+            layers.add(here.getFirst());
+        }
+        like.ifPresent(l -> layers.addAll(l.layers(name)));
+        return layers;
+    }
+
     /** All that are given of a repeating property. */
     List<Given> all(String name) {
         return given.getOrDefault(name, List.of());

@@ -237,7 +237,7 @@ final class Reader {
     /** The word that a parameter of a pattern stands for. */
     private Optional<String> handedOn(Expr expr, Scope scope) {
         boolean named = scope.instance().isPresent()
-                && isReference(expr)
+                && (isReference(expr) || expr instanceof Expr.Choice)
                 && (!(expr instanceof Expr.Word word) || scope.find(word.name()).isPresent());
         return named && expressions.evaluate(expr, scope).value() instanceof Datum.Word(String word)
                 ? Optional.of(word)

@@ -73,7 +73,7 @@ final class JointWork {
     private double units(String kind, Work work, int joints) {
         return switch (kind) {
             case "groove", "rebate" -> metres(work.parts());
-            case "housing" -> joints;
+            case "housing", "mortise_tenon" -> joints;
             case "panel" -> work.parts().size();
             case "glue" -> 1;
             default -> 2.0 * work.parts().size();
