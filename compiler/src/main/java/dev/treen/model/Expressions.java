@@ -249,6 +249,7 @@ final class Expressions {
                 || !(entry(member.of(), scope).orElse(null) instanceof PartEntry part)) {
             return Optional.empty();
         }
+        evaluate(((Expr.Member) member.of()).of(), scope);
         return memberOf(part.path(), Datum.Thing.Kind.PART, member.name().text()).map(value -> {
             use(member.of().span(), part);
             session.usages.add(new Usage(member.name().span(), value.how().at().orElse(member.name().span()), value));
@@ -331,8 +332,8 @@ final class Expressions {
     }
 
     private Derived element(Expr.Element element, Scope scope) {
+        Derived of = evaluate(element.of(), scope);
         if (!(entry(element.of(), scope).orElse(null) instanceof Scope.Array array)) {
-            Derived of = evaluate(element.of(), scope);
             if (!(of.value() instanceof Datum.Unknown)) {
                 session.add(Finding.of(
                         ModelFindings.WRONG_KIND,

@@ -140,7 +140,7 @@ final class Holdings {
                 .filter(n -> n > 0 && n <= 1000);
         if (count.isEmpty() || contents.isEmpty()) {
             session.add(Finding.of(
-                    count.isEmpty() ? ModelFindings.OUT_OF_RANGE : ModelFindings.DOES_NOT_BELONG,
+                    count.isEmpty() ? ModelFindings.OUT_OF_RANGE : ModelFindings.WRONG_KIND,
                     Reader.valueSpan(given.property()),
                     count.isEmpty()
                             ? "`count` wants a whole number from 1 to 1000"

@@ -15,6 +15,7 @@ import dev.treen.syntax.SyntaxTree;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
@@ -46,6 +47,7 @@ final class Waiting {
     private final BitSet misread = new BitSet();
     private final BitSet waiting = new BitSet();
     private boolean namesLost;
+    private boolean patternsLost;
     private boolean projectLost;
 
     private Waiting(SyntaxTree tree, Evaluation evaluation) {
@@ -58,14 +60,29 @@ final class Waiting {
             int to = at(usage.declaredAt());
             if (from >= 0 && to >= 0 && from != to) {
                 restsOn.get(from).set(to);
+            } else if (from >= 0 && !usage.declaredAt().file().equals(file)) {
+                restsOn.get(from).or(uses());
             }
         }
     }
 
+    /** The statements that take in other files. */
+    private BitSet uses() {
+        BitSet uses = new BitSet();
+        for (int i = 0; i < statements.size(); i++) {
+            if (statements.get(i) instanceof Statement.Use) {
+                uses.set(i);
+            }
+        }
+        return uses;
+    }
+
     /** {@code findings} without those that wait for others among what reading the file has found. */
     static List<Finding> without(SyntaxTree tree, Evaluation evaluation, List<Finding> findings) {
+        // A name that is not known may be one that another line would have declared, so it is looked at last.
         List<Finding> read = evaluation.project().findings().stream()
                 .filter(each -> each.severity() == Severity.ERROR)
+                .sorted(Comparator.comparing(each -> each.kind().equals(ModelFindings.UNKNOWN_NAME)))
                 .toList();
         if (read.isEmpty()) {
             return findings;
@@ -77,7 +94,9 @@ final class Waiting {
 
     /** Which statements are at fault, and which rest on them. */
     private void settle(List<Finding> read) {
-        read.stream().filter(each -> OWN.contains(each.kind())).forEach(this::blame);
+        read.stream().filter(each -> OWN.contains(each.kind()) && !ofAnInstance(each)).forEach(this::blame);
+        patternsLost = !misread.isEmpty();
+        read.stream().filter(each -> ofAnInstance(each) && !patternsLost).forEach(this::blame);
         spread(read);
         // What else is wrong is a fault of its own where it rests on none: those that rest on no other come first.
         BitSet wrong = new BitSet();
@@ -183,8 +202,22 @@ final class Waiting {
         }
     }
 
+    /** A word that may well be the name of a pattern, were the line that brings it whole. */
+    private boolean ofAnInstance(Finding finding) {
+        int statement = at(finding.at());
+        return finding.kind().equals(ModelFindings.DOES_NOT_BELONG)
+                && statement >= 0
+                && statements.get(statement) instanceof Statement.Property property
+                && property.name().span().equals(finding.at())
+                && property.body().isPresent()
+                && property.values().size() == 1;
+    }
+
     private boolean waits(Finding finding) {
         int statement = at(finding.at());
+        if (patternsLost && ofAnInstance(finding)) {
+            return true;
+        }
         if (OWN.contains(finding.kind())) {
             return false;
         }

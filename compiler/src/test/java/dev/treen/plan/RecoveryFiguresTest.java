@@ -80,6 +80,7 @@ class RecoveryFiguresTest {
         final Map<String, String> model;
         final List<Statement> statements;
         final Map<Integer, Set<Integer>> restsOn = new HashMap<>();
+        final Set<String> before = new TreeSet<>();
         final List<String> away = new ArrayList<>();
         final List<String> lost = new ArrayList<>();
         int positions;
@@ -93,10 +94,21 @@ class RecoveryFiguresTest {
             this.file = whole.file();
             this.model = ModelText.of(whole);
             this.statements = whole.tree().statements();
+            whole.checked().findings().forEach(finding -> before.add(finding.code() + " " + finding.headline()));
+            Set<Integer> uses = new TreeSet<>();
+            for (int i = 0; i < statements.size(); i++) {
+                if (statements.get(i) instanceof Statement.Use) {
+                    uses.add(i);
+                }
+            }
             whole.evaluation().usages().forEach(usage -> {
-                if (usage.at().file().equals(file) && usage.declaredAt().file().equals(file)) {
-                    restsOn.computeIfAbsent(statementAt(usage.at().start()), k -> new TreeSet<>())
-                            .add(statementAt(usage.declaredAt().start()));
+                if (usage.at().file().equals(file)) {
+                    Set<Integer> on = restsOn.computeIfAbsent(statementAt(usage.at().start()), k -> new TreeSet<>());
+                    if (usage.declaredAt().file().equals(file)) {
+                        on.add(statementAt(usage.declaredAt().start()));
+                    } else {
+                        on.addAll(uses);
+                    }
                 }
             });
         }
@@ -130,7 +142,7 @@ class RecoveryFiguresTest {
             for (Finding finding : damaged.checked().findings()) {
                 Span at = finding.at();
                 boolean here = at.end() >= from && at.start() <= nearTo;
-                if (!here) {
+                if (!here && !before.contains(finding.code() + " " + finding.headline())) {
                     far.add(finding);
                 }
             }
@@ -190,21 +202,40 @@ class RecoveryFiguresTest {
             }
         }
 
+        /** The statement that declares what is called {@code name}: for what a pattern makes, the use of the pattern. */
+        private int ownerOf(Span at, String name) {
+            if (at.file().equals(file)) {
+                return statementAt(at.start());
+            }
+            int owner = whole.evaluation().project().instances().stream()
+                    .filter(i -> name.startsWith(i.path() + ".") && i.usedAt().file().equals(file))
+                    .mapToInt(i -> statementAt(i.usedAt().start()))
+                    .findFirst()
+                    .orElse(-1);
+            // What another file declares rests on the line that takes it in.
+            return owner >= 0
+                    ? owner
+                    : java.util.stream.IntStream.range(0, statements.size())
+                            .filter(i -> statements.get(i) instanceof Statement.Use)
+                            .findFirst()
+                            .orElse(-1);
+        }
+
         /** What the statements that do not rest on the damaged ones declare. */
         private Map<String, String> ofOthers(Set<Integer> harmed) {
             Map<String, String> others = new HashMap<>();
             whole.joined().project().parts().forEach(part -> {
-                if (!harmed.contains(statementAt(part.nameAt().start()))) {
+                if (!harmed.contains(ownerOf(part.nameAt(), part.name()))) {
                     put(others, "part " + part.name());
                 }
             });
             whole.joined().project().boards().forEach(board -> {
-                if (!harmed.contains(statementAt(board.nameAt().start()))) {
+                if (!harmed.contains(ownerOf(board.nameAt(), board.name()))) {
                     put(others, "board " + board.name());
                 }
             });
             whole.joined().project().joints().forEach(joint -> {
-                if (!harmed.contains(statementAt(joint.at().start()))) {
+                if (!harmed.contains(ownerOf(joint.at(), joint.left().name()))) {
                     put(others, "joint " + joint.name());
                 }
             });
