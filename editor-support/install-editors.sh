@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Installs the editors that the tests drive: Neovim, Helix, Emacs and the tree-sitter command from Debian trixie,
-# the machine's own Neovim (an older one on Debian 12) and Vim with its language-client plug-in.
+# the machine's own Neovim (an older one on Debian 12), Vim with its language-client plug-in, and Kakoune.
 #
 #   editor-support/install-editors.sh          as root, on Debian 12 or newer
 #
@@ -114,7 +114,7 @@ else
         rm -rf "$home/bin"
     fi
 fi
-from_host neovim vim-nox vim-ale tmux
+from_host neovim vim-nox vim-ale kakoune tmux
 for editor in nvim hx emacs tree-sitter; do
     [ ! -x "$home/bin/$editor" ] || say "$editor: $("$home/bin/$editor" --version | head -1)"
 done

@@ -3,4 +3,4 @@
 set -euo pipefail
 cd "$(dirname "$0")"
 bash ../node-modules.sh "$PWD"
-exec node --test --test-reporter=spec test/grammar.test.mjs
+exec node --test --test-reporter=spec test/

@@ -40,3 +40,20 @@ export function innermost(token) {
   const scope = token.scopes.at(-1);
   return scope === 'source.treen' || scope.startsWith('meta.') ? 'text' : scope.replace(/\.treen$/, '');
 }
+
+/** The tokens of a text with their places in it, in UTF-16 units. */
+export function offsetsOf(grammar, text) {
+  let stack = vsctm.INITIAL;
+  let at = 0;
+  return text.split('\n').flatMap((line) => {
+    const result = grammar.tokenizeLine(line, stack);
+    stack = result.ruleStack;
+    const start = at;
+    at += line.length + 1;
+    return result.tokens.map((token) => ({
+      start: start + token.startIndex,
+      end: start + Math.min(token.endIndex, line.length),
+      scopes: token.scopes,
+    }));
+  });
+}

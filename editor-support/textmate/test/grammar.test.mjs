@@ -45,7 +45,7 @@ function treenFiles(folder) {
     .map((name) => join(folder, name));
 }
 
-const projects = ['examples', 'compiler/src/main/resources', 'compiler/src/test/resources/dev/treen/syntax/samples']
+const projects = ['examples', 'library', 'compiler/src/main/resources', 'compiler/src/test/resources/dev/treen/syntax/samples']
   .map((folder) => join(root, folder))
   .flatMap(treenFiles);
 

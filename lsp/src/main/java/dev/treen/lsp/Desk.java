@@ -8,6 +8,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
@@ -28,10 +29,13 @@ final class Desk {
     private final Documents documents = new Documents();
     private final ExecutorService worker = Executors.newSingleThreadExecutor(
             Thread.ofPlatform().daemon().name("treen-analysis").stackSize(16L << 20).factory());
+    private final Workspace workspace = new Workspace(documents);
+    private volatile PositionEncoding encoding = PositionEncoding.UTF16;
     private volatile Diagnostics diagnostics = new Diagnostics(PositionEncoding.UTF16);
     private volatile @Nullable LanguageClient client;
 
     void encoding(PositionEncoding agreed) {
+        encoding = agreed;
         documents.encoding(agreed);
         diagnostics = new Diagnostics(agreed);
     }
@@ -48,6 +52,19 @@ final class Desk {
         return documents;
     }
 
+    Workspace workspace() {
+        return workspace;
+    }
+
+    PositionEncoding encoding() {
+        return encoding;
+    }
+
+    /** The client, once there is one. */
+    Optional<LanguageClient> client() {
+        return Optional.ofNullable(client);
+    }
+
     Diagnostics diagnostics() {
         return diagnostics;
     }
@@ -55,6 +72,7 @@ final class Desk {
     /** A text has changed: it is looked at afresh, and so is every other that may use it. */
     void changed(Document document) {
         documents.othersAfresh(document.uri());
+        workspace.afresh();
         publishSoon(document);
         documents.all().stream().filter(d -> !d.uri().equals(document.uri())).forEach(this::publishSoon);
     }
@@ -62,6 +80,7 @@ final class Desk {
     /** Files on the disk have changed: everything is looked at afresh. */
     void allAfresh() {
         documents.othersAfresh("");
+        workspace.afresh();
         documents.all().forEach(this::publishSoon);
     }
 
@@ -98,6 +117,14 @@ final class Desk {
         return CompletableFutures.computeAsync(worker, (CancelChecker cancel) -> {
             cancel.checkCanceled();
             return feature.apply(document.get());
+        });
+    }
+
+    /** What {@code work} makes of all files. */
+    <T> CompletableFuture<T> answer(Supplier<T> work) {
+        return CompletableFutures.computeAsync(worker, (CancelChecker cancel) -> {
+            cancel.checkCanceled();
+            return work.get();
         });
     }
 

@@ -7,6 +7,7 @@ import dev.treen.plan.Compilation;
 import dev.treen.plan.Lazy;
 import dev.treen.source.SourceFile;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 
 /**
@@ -69,6 +70,11 @@ public final class Document {
     /** Between offsets and the client's positions. */
     public Positions positions() {
         return positions.get();
+    }
+
+    /** The file that {@code path} in {@code from} means, as this document finds it. */
+    public Optional<SourceFile> used(String path, SourceFile from) {
+        return loader.load(path, from);
     }
 
     /** What the compiler says of it. */

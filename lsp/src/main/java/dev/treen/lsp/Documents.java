@@ -79,11 +79,23 @@ public final class Documents {
         }
     }
 
+    /** A document of a file that is not open. */
+    Document closed(SourceFile file) {
+        return new Document(uriOf(file.name()), 0, file, encoding, loader());
+    }
+
+    /** The file that {@code path} in {@code from} means, where there is one. */
+    public Optional<SourceFile> used(String path, SourceFile from) {
+        return loader().load(path, from);
+    }
+
     private Optional<SourceFile> read(Path path) {
         Document opened = open.get(uriOf(path.toString()));
-        if (opened != null) {
-            return Optional.of(opened.file());
-        }
+        return opened != null ? Optional.of(opened.file()) : onDisk(path);
+    }
+
+    /** A file as it is on the disk. */
+    Optional<SourceFile> onDisk(Path path) {
         try {
             return Files.isRegularFile(path) && Files.size(path) <= LARGEST
                     ? Optional.of(new SourceFile(path.toString(), Files.readString(path)))

@@ -1,18 +1,18 @@
 package dev.treen.lsp;
 
-import dev.treen.lsp.feature.Formatting;
 import dev.treen.lsp.position.PositionEncoding;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
-import org.eclipse.lsp4j.CodeActionKind;
-import org.eclipse.lsp4j.CodeActionOptions;
-import org.eclipse.lsp4j.CompletionOptions;
-import org.eclipse.lsp4j.DocumentOnTypeFormattingOptions;
-import org.eclipse.lsp4j.DocumentRangeFormattingOptions;
+import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.DidChangeWatchedFilesRegistrationOptions;
+import org.eclipse.lsp4j.FileSystemWatcher;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
-import org.eclipse.lsp4j.ServerCapabilities;
+import org.eclipse.lsp4j.InitializedParams;
+import org.eclipse.lsp4j.Registration;
+import org.eclipse.lsp4j.RegistrationParams;
 import org.eclipse.lsp4j.ServerInfo;
-import org.eclipse.lsp4j.TextDocumentSyncKind;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.services.LanguageClient;
 import org.eclipse.lsp4j.services.LanguageClientAware;
 import org.eclipse.lsp4j.services.LanguageServer;
@@ -22,6 +22,7 @@ import org.eclipse.lsp4j.services.WorkspaceService;
 /** The language server: says what it can do, and hands each request to the feature that answers it. */
 public final class TreenServer implements LanguageServer, LanguageClientAware {
     private final Desk desk = new Desk();
+    private volatile boolean watch;
     private final TextService text = new TextService(desk);
     private final WorkspaceFiles workspace = new WorkspaceFiles(desk);
 
@@ -33,22 +34,28 @@ public final class TreenServer implements LanguageServer, LanguageClientAware {
     public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
         PositionEncoding encoding = PositionEncoding.negotiate(params.getCapabilities());
         desk.encoding(encoding);
-        ServerCapabilities can = new ServerCapabilities();
-        can.setPositionEncoding(encoding.wireName());
-        can.setTextDocumentSync(TextDocumentSyncKind.Incremental);
-        can.setHoverProvider(true);
-        can.setDefinitionProvider(true);
-        can.setDocumentSymbolProvider(true);
-        can.setInlayHintProvider(true);
-        can.setCompletionProvider(new CompletionOptions(false, java.util.List.of(".", " ")));
-        can.setCodeActionProvider(new CodeActionOptions(java.util.List.of(CodeActionKind.QuickFix)));
-        can.setDocumentFormattingProvider(true);
-        DocumentRangeFormattingOptions ranges = new DocumentRangeFormattingOptions();
-        ranges.setRangesSupport(true);
-        can.setDocumentRangeFormattingProvider(ranges);
-        can.setDocumentOnTypeFormattingProvider(new DocumentOnTypeFormattingOptions(
-                Formatting.TRIGGERS.getFirst(), Formatting.TRIGGERS.subList(1, Formatting.TRIGGERS.size())));
-        return CompletableFuture.completedFuture(new InitializeResult(can, new ServerInfo("treen")));
+        if (params.getWorkspaceFolders() != null) {
+            params.getWorkspaceFolders().forEach(folder -> desk.workspace().add(folder.getUri()));
+        }
+        watch = watches(params.getCapabilities());
+        return CompletableFuture.completedFuture(new InitializeResult(Abilities.in(encoding), new ServerInfo("treen")));
+    }
+
+    @Override
+    public void initialized(InitializedParams params) {
+        if (watch) {
+            Registration files = new Registration("treen-files", "workspace/didChangeWatchedFiles",
+                    new DidChangeWatchedFilesRegistrationOptions(
+                            List.of(new FileSystemWatcher(Either.forLeft("**/*.treen")))));
+            desk.client().ifPresent(client -> {
+                var _ = client.registerCapability(new RegistrationParams(List.of(files)));
+            });
+        }
+    }
+
+    private static boolean watches(ClientCapabilities can) {
+        return can != null && can.getWorkspace() != null && can.getWorkspace().getDidChangeWatchedFiles() != null
+                && Boolean.TRUE.equals(can.getWorkspace().getDidChangeWatchedFiles().getDynamicRegistration());
     }
 
     // The protocol answers null; its Java form cannot say so.

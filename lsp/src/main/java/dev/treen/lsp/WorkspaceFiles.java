@@ -1,10 +1,23 @@
 package dev.treen.lsp;
 
+import dev.treen.lsp.feature.Pulls;
+import dev.treen.lsp.feature.WorkspaceSymbols;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import org.eclipse.lsp4j.DidChangeConfigurationParams;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
+import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
+import org.eclipse.lsp4j.SymbolInformation;
+import org.eclipse.lsp4j.WorkspaceDiagnosticParams;
+import org.eclipse.lsp4j.WorkspaceDiagnosticReport;
+import org.eclipse.lsp4j.WorkspaceSymbol;
+import org.eclipse.lsp4j.WorkspaceSymbolParams;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.services.WorkspaceService;
 
-/** What happens to files outside the open ones. */
+/** What concerns files outside the open ones, and all of them together. */
 final class WorkspaceFiles implements WorkspaceService {
     private final Desk desk;
 
@@ -20,5 +33,25 @@ final class WorkspaceFiles implements WorkspaceService {
     @Override
     public void didChangeWatchedFiles(DidChangeWatchedFilesParams params) {
         desk.allAfresh();
+    }
+
+    @Override
+    public void didChangeWorkspaceFolders(DidChangeWorkspaceFoldersParams params) {
+        params.getEvent().getRemoved().forEach(folder -> desk.workspace().remove(folder.getUri()));
+        params.getEvent().getAdded().forEach(folder -> desk.workspace().add(folder.getUri()));
+    }
+
+    @Override
+    public CompletableFuture<Either<List<? extends SymbolInformation>, List<? extends WorkspaceSymbol>>> symbol(
+            WorkspaceSymbolParams params) {
+        return desk.answer(() -> Either.forRight(
+                new WorkspaceSymbols(desk.encoding()).find(desk.workspace().all(), params.getQuery())));
+    }
+
+    @Override
+    public CompletableFuture<WorkspaceDiagnosticReport> diagnostic(WorkspaceDiagnosticParams params) {
+        Map<String, String> known = new HashMap<>();
+        params.getPreviousResultIds().forEach(each -> known.put(each.getUri(), each.getValue()));
+        return desk.answer(() -> new Pulls(desk.diagnostics()).of(desk.workspace().all(), known));
     }
 }

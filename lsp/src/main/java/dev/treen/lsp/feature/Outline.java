@@ -30,7 +30,7 @@ public final class Outline {
         return symbols;
     }
 
-    private static SymbolKind kind(String kind) {
+    static SymbolKind kind(String kind) {
         return switch (kind) {
             case "let" -> SymbolKind.Constant;
             case "board", "sheet" -> SymbolKind.Object;

@@ -1,0 +1,165 @@
+package dev.treen.lsp;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonObject;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Clients that mean no good, or are broken, against the whole server. The numbers of the errors are those of the
+ * Language Server Protocol 3.17 and of JSON-RPC 2.0.
+ */
+@Timeout(180)
+class HostileSessionTest {
+    private static final String URI = "file:///nowhere/hostile.treen";
+    private static final String TEXT = "let a = 1\\nlet é = \\\"𝄞\\\"\\npart b { length 3 }\\n";
+
+    private static RawClient begun() {
+        RawClient client = new RawClient();
+        client.send(request(1, "initialize", "{\"processId\":null,\"rootUri\":null,\"capabilities\":{}}"));
+        assertThat(client.answerTo("1").has("result")).isTrue();
+        client.send(notification("initialized", "{}"));
+        return client;
+    }
+
+    private static RawClient opened() {
+        RawClient client = begun();
+        client.send(notification("textDocument/didOpen", "{\"textDocument\":{\"uri\":\"" + URI
+                + "\",\"languageId\":\"treen\",\"version\":1,\"text\":\"" + TEXT + "\"}}"));
+        client.next("textDocument/publishDiagnostics");
+        return client;
+    }
+
+    private static String request(int id, String method, String params) {
+        return "{\"jsonrpc\":\"2.0\",\"id\":" + id + ",\"method\":\"" + method + "\",\"params\":" + params + "}";
+    }
+
+    private static String notification(String method, String params) {
+        return "{\"jsonrpc\":\"2.0\",\"method\":\"" + method + "\",\"params\":" + params + "}";
+    }
+
+    private static String symbols(int id) {
+        return request(id, "textDocument/documentSymbol", "{\"textDocument\":{\"uri\":\"" + URI + "\"}}");
+    }
+
+    private static String change(String range, String version) {
+        return notification("textDocument/didChange", "{\"textDocument\":{\"uri\":\"" + URI + "\",\"version\":"
+                + version + "},\"contentChanges\":[{\"range\":" + range + ",\"text\":\"x\"}]}");
+    }
+
+    private static void expectAlive(RawClient client) {
+        client.send(symbols(900));
+        assertThat(client.answerTo("900").has("result")).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"textDocument/hover", "textDocument/completion", "textDocument/documentSymbol", "shutdown"})
+    void nothingIsDoneBeforeInitialize(String method) {
+        try (RawClient client = new RawClient()) {
+            client.send(request(7, method, "{\"textDocument\":{\"uri\":\"" + URI
+                    + "\"},\"position\":{\"line\":0,\"character\":0}}"));
+            assertThat(error(client.answerTo("7"))).isEqualTo(-32002);
+        }
+    }
+
+    @Test
+    void nothingIsDoneAfterShutdown() {
+        try (RawClient client = opened()) {
+            client.send("{\"jsonrpc\":\"2.0\",\"id\":8,\"method\":\"shutdown\"}");
+            client.answerTo("8");
+            client.send(symbols(9));
+            assertThat(error(client.answerTo("9"))).isEqualTo(-32600);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"file:///nowhere/unknown.treen", "untitled:Untitled-1", "not an address", "file://%zz", "",
+            "https://example.org/a.treen"})
+    void unknownFilesAreAnsweredAndForgotten(String uri) {
+        try (RawClient client = opened()) {
+            String at = "{\"textDocument\":{\"uri\":\"" + uri + "\"},\"position\":{\"line\":3,\"character\":3}}";
+            client.send(request(10, "textDocument/hover", at));
+            client.send(request(11, "textDocument/completion", at));
+            client.send(request(12, "textDocument/documentSymbol", at));
+            client.answerTo("10");
+            client.answerTo("11");
+            client.answerTo("12");
+            client.send(notification("textDocument/didClose", "{\"textDocument\":{\"uri\":\"" + uri + "\"}}"));
+            expectAlive(client);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{\"start\":{\"line\":-1,\"character\":0},\"end\":{\"line\":0,\"character\":0}}",
+            "{\"start\":{\"line\":2,\"character\":0},\"end\":{\"line\":0,\"character\":0}}",
+            "{\"start\":{\"line\":9,\"character\":9},\"end\":{\"line\":2147483647,\"character\":2147483647}}",
+            "{\"start\":{\"line\":1,\"character\":10},\"end\":{\"line\":1,\"character\":10}}"})
+    void wrongRangesSpoilNothing(String range) {
+        try (RawClient client = opened()) {
+            client.send(change(range, "2"));
+            client.send(request(13, "textDocument/hover", "{\"textDocument\":{\"uri\":\"" + URI
+                    + "\"},\"position\":{\"line\":2147483647,\"character\":-5}}"));
+            client.answerTo("13");
+            expectAlive(client);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1", "0", "-7", "null", "2147483647"})
+    void staleVersionsSpoilNothing(String version) {
+        try (RawClient client = opened()) {
+            client.send(change("{\"start\":{\"line\":0,\"character\":0},\"end\":{\"line\":0,\"character\":0}}",
+                    version));
+            expectAlive(client);
+        }
+    }
+
+    @Test
+    void charactersMayComeInPieces() {
+        try (RawClient client = begun()) {
+            String open = notification("textDocument/didOpen", "{\"textDocument\":{\"uri\":\"" + URI
+                    + "\",\"languageId\":\"treen\",\"version\":1,\"text\":\"" + TEXT + "\"}}");
+            byte[] body = open.getBytes(StandardCharsets.UTF_8);
+            client.sendRaw(("Content-Length: " + body.length + "\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+            for (byte one : body) {
+                client.sendRaw(new byte[]{one});
+            }
+            client.next("textDocument/publishDiagnostics");
+            client.send(symbols(14));
+            assertThat(client.answerTo("14").toString()).contains("\"é\"");
+        }
+    }
+
+    /** As one message that says its length, and as bytes that belong to none. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aHundredMegabytesOfRubbishCostOnlyThemselves(boolean framed) {
+        int piece = 1 << 20;
+        int pieces = 100;
+        try (RawClient client = opened()) {
+            if (framed) {
+                client.sendRaw(("Content-Length: " + (long) piece * pieces + "\r\n\r\n")
+                        .getBytes(StandardCharsets.US_ASCII));
+            }
+            byte[] rubbish = new byte[piece];
+            Arrays.fill(rubbish, (byte) '~');
+            for (int i = 0; i < pieces; i++) {
+                client.sendRaw(rubbish);
+            }
+            if (!framed) {
+                client.sendRaw("\r\n\r\n".getBytes(StandardCharsets.US_ASCII));
+            }
+            expectAlive(client);
+        }
+    }
+
+    private static int error(JsonObject answer) {
+        assertThat(answer.has("error")).as("%s", answer).isTrue();
+        return answer.getAsJsonObject("error").get("code").getAsInt();
+    }
+}

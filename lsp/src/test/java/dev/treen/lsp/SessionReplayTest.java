@@ -1,0 +1,91 @@
+package dev.treen.lsp;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * What real editors said, said again. The sessions were written down by {@code editor-support/record-session.mjs} while
+ * the editors' tests drove them. Each answer must have at least the shape that the editor got then.
+ */
+@Timeout(120)
+class SessionReplayTest {
+    @TempDir
+    private Path project;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"emacs-30", "helix-25.01", "neovim-0.10", "neovim-0.7", "vim-9.0-ale"})
+    void answersAsTheEditorWasAnswered(String editor) throws IOException {
+        List<JsonObject> lines = lines(editor);
+        assertThat(lines.getFirst().getAsJsonObject("message").get("method").getAsString()).isEqualTo("initialize");
+        try (RawClient client = new RawClient()) {
+            boolean exited = false;
+            for (JsonObject line : lines) {
+                JsonObject message = line.getAsJsonObject("message");
+                boolean says = message.has("method") && line.get("from").getAsString().equals("editor");
+                if (says) {
+                    client.send(message.toString());
+                    exited |= message.get("method").getAsString().equals("exit");
+                    if (message.has("id")) {
+                        String id = message.get("id").toString();
+                        compare(editor, id, lines, client.answerTo(id));
+                    }
+                }
+            }
+            if (exited) {
+                assertThat(client.server.awaitExit()).isZero();
+            }
+        }
+    }
+
+    private List<JsonObject> lines(String editor) throws IOException {
+        Path session = Path.of("src/test/resources/dev/treen/lsp/sessions", editor + ".jsonl");
+        String folder = project.toUri().toString().replaceAll("/$", "");
+        return Files.readAllLines(session).stream()
+                .map(line -> line.replace("file:///project", folder))
+                .map(line -> JsonParser.parseString(line).getAsJsonObject())
+                .toList();
+    }
+
+    private static void compare(String editor, String id, List<JsonObject> lines, JsonObject answer) {
+        lines.stream()
+                .filter(line -> line.get("from").getAsString().equals("server"))
+                .map(line -> line.getAsJsonObject("message"))
+                .filter(message -> !message.has("method") && message.get("id").toString().equals(id))
+                .findFirst()
+                .ifPresent(then -> assertThat(shape(answer)).as("%s, request %s", editor, id)
+                        .containsAll(shape(then)));
+    }
+
+    /** Every path to a value within, with the kind of the value; the elements of a list count as one. */
+    private static Set<String> shape(JsonObject message) {
+        Set<String> paths = new TreeSet<>();
+        walk("", message, paths);
+        return paths;
+    }
+
+    private static void walk(String path, JsonElement value, Set<String> into) {
+        switch (value) {
+            case JsonObject object -> object.entrySet().forEach(entry -> {
+                // Documents in a workspace edit are named by their address.
+                String key = entry.getKey().startsWith("file:") ? "file" : entry.getKey();
+                walk(path + "." + key, entry.getValue(), into);
+            });
+            case JsonArray array -> array.forEach(element -> walk(path + "[]", element, into));
+            default -> into.add(path);
+        }
+    }
+}

@@ -1,0 +1,161 @@
+package dev.treen.lsp.feature;
+
+import static dev.treen.lsp.Editor.applied;
+import static dev.treen.lsp.Editor.file;
+import static dev.treen.lsp.Editor.get;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.treen.lsp.Editor;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.DocumentHighlight;
+import org.eclipse.lsp4j.DocumentHighlightKind;
+import org.eclipse.lsp4j.DocumentHighlightParams;
+import org.eclipse.lsp4j.ImplementationParams;
+import org.eclipse.lsp4j.LinkedEditingRangeParams;
+import org.eclipse.lsp4j.Location;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.PrepareRenameParams;
+import org.eclipse.lsp4j.ReferenceContext;
+import org.eclipse.lsp4j.ReferenceParams;
+import org.eclipse.lsp4j.RenameParams;
+import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.lsp4j.TypeDefinitionParams;
+import org.eclipse.lsp4j.WorkspaceSymbol;
+import org.eclipse.lsp4j.WorkspaceSymbolParams;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Names over one file and over several: found, marked, changed. */
+class NamesTest {
+    private static final String TRAY = """
+            project "Tray" { units mm }
+            board plank { species black_cherry; size 900 x 140 x 27; rings flat; moisture 9% }
+            let wall = 9
+            pattern rim {
+              param high : length = 40
+              part edge { length 200; width high; thickness wall; from plank }
+            }
+            part front { length 160; width 40; thickness wall; from plank }
+            part back like front
+            rim upper { high front.width }
+            """;
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private static List<? extends Location> references(Editor editor, String uri, Position at) throws Exception {
+        return get(editor.document().references(new ReferenceParams(file(uri), at, new ReferenceContext(true))));
+    }
+
+    @Test
+    void everyPlaceThatSaysAName() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(TRAY);
+            assertThat(references(editor, uri, editor.at(uri, "wall = 9", 1)))
+                    .extracting(Location::getRange)
+                    .extracting(range -> editor.read(uri, range))
+                    .containsExactly("wall", "wall", "wall");
+            assertThat(references(editor, uri, editor.at(uri, "width high", 7))).hasSize(3);
+            assertThat(references(editor, uri, editor.at(uri, "units", 1))).isEmpty();
+            List<? extends DocumentHighlight> marks = get(editor.document().documentHighlight(
+                    new DocumentHighlightParams(file(uri), editor.at(uri, "like front", 6))));
+            assertThat(marks.stream().map(DocumentHighlight::getKind))
+                    .containsExactly(DocumentHighlightKind.Write, DocumentHighlightKind.Read,
+                            DocumentHighlightKind.Read);
+        }
+    }
+
+    @Test
+    void aNewNameInAllPlacesAtOnce() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(TRAY);
+            Position at = editor.at(uri, "thickness wall", 12);
+            var prepared = get(editor.document().prepareRename(new PrepareRenameParams(file(uri), at))).getSecond();
+            assertThat(prepared.getPlaceholder()).isEqualTo("wall");
+            var edit = get(editor.document().rename(new RenameParams(file(uri), at, "thick_side")));
+            assertThat(applied(TRAY, edit.getChanges().get(uri))).isEqualTo(TRAY.replace("wall", "thick_side"));
+            assertThat(get(editor.document().prepareRename(
+                    new PrepareRenameParams(file(uri), editor.at(uri, "units", 1))))).isNull();
+        }
+    }
+
+    @Test
+    void aNameThatIsTakenOrIsNoneIsRefusedWithTheReason() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(TRAY);
+            Position at = editor.at(uri, "wall = 9", 1);
+            for (Map.Entry<String, String> each : Map.of("front", "something else, line 8", "2nd", "cannot be a name",
+                    "when", "reserved word", "", "cannot be a name").entrySet()) {
+                assertThatThrownBy(() -> get(editor.document().rename(
+                        new RenameParams(file(uri), at, each.getKey())))).hasMessageContaining(each.getValue());
+            }
+            assertThatThrownBy(() -> get(editor.document().rename(
+                    new RenameParams(file(uri), editor.at(uri, "units", 1), "x"))))
+                    .hasMessageContaining("no name here");
+        }
+    }
+
+    @Test
+    void placesThatChangeWhileTheNameIsTyped() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(TRAY);
+            var linked = get(editor.document().linkedEditingRange(
+                    new LinkedEditingRangeParams(file(uri), editor.at(uri, "wall = 9", 1))));
+            assertThat(linked.getRanges()).hasSize(3);
+            assertThat(get(editor.document().linkedEditingRange(
+                    new LinkedEditingRangeParams(file(uri), editor.at(uri, "units", 1))))).isNull();
+        }
+    }
+
+    @Test
+    void allFilesOfAFolderAndNoneOfAnother() throws Exception {
+        Path kitchen = Files.createDirectory(folder.resolve("kitchen"));
+        Path shed = Files.createDirectory(folder.resolve("shed"));
+        String rack = "board plank { species black_cherry; size 900 x 140 x 27; rings flat; moisture 9% }\n";
+        String tray = "use \"rack\"\npart base { length 100; width 50; thickness 9; from plank }\n";
+        for (Path each : List.of(kitchen, shed)) {
+            Files.writeString(each.resolve("rack.treen"), rack);
+            Files.writeString(each.resolve("tray.treen"), tray);
+        }
+        try (Editor editor = new Editor(new ClientCapabilities(), kitchen, shed)) {
+            String uri = editor.open(kitchen.resolve("rack.treen"));
+            Position at = editor.at(uri, "plank", 1);
+            assertThat(references(editor, uri, at)).hasSize(2)
+                    .allSatisfy(each -> assertThat(each.getUri()).contains("kitchen"));
+            Map<String, List<TextEdit>> edits = get(editor.document()
+                    .rename(new RenameParams(file(uri), at, "slab"))).getChanges();
+            assertThat(edits).hasSize(2);
+            assertThat(applied(rack, edits.get(uri))).isEqualTo(rack.replace("plank", "slab"));
+            assertThat(applied(tray, edits.get(kitchen.resolve("tray.treen").toUri().toString())))
+                    .isEqualTo(tray.replace("plank", "slab"));
+            var symbols = get(editor.server().getWorkspaceService().symbol(new WorkspaceSymbolParams("bse")));
+            assertThat(symbols.getRight()).extracting(WorkspaceSymbol::getName).containsExactly("base", "base");
+        }
+    }
+
+    @Test
+    void fromAThingToWhatItIsMadeFromAndBack() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(TRAY);
+            assertThat(get(editor.document().typeDefinition(
+                    new TypeDefinitionParams(file(uri), editor.at(uri, "rim upper", 5)))).getLeft())
+                    .extracting(Location::getRange).containsExactly(editor.range(uri, "rim"));
+            assertThat(get(editor.document().typeDefinition(
+                    new TypeDefinitionParams(file(uri), editor.at(uri, "part front", 6)))).getLeft())
+                    .extracting(Location::getRange).containsExactly(editor.range(uri, "plank"));
+            assertThat(get(editor.document().implementation(
+                    new ImplementationParams(file(uri), editor.at(uri, "pattern rim", 9)))).getLeft())
+                    .extracting(Location::getRange).extracting(range -> editor.read(uri, range))
+                    .containsExactly("upper");
+            assertThat(get(editor.document().implementation(
+                    new ImplementationParams(file(uri), editor.at(uri, "board plank", 7)))).getLeft())
+                    .extracting(Location::getRange).extracting(range -> editor.read(uri, range))
+                    .contains("front", "back");
+        }
+    }
+}

@@ -1,0 +1,159 @@
+package dev.treen.lsp.feature;
+
+import static dev.treen.lsp.Editor.file;
+import static dev.treen.lsp.Editor.get;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.treen.lsp.Editor;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.lsp4j.CallHierarchyIncomingCallsParams;
+import org.eclipse.lsp4j.CallHierarchyItem;
+import org.eclipse.lsp4j.CallHierarchyOutgoingCallsParams;
+import org.eclipse.lsp4j.CallHierarchyPrepareParams;
+import org.eclipse.lsp4j.DocumentLinkParams;
+import org.eclipse.lsp4j.FoldingRange;
+import org.eclipse.lsp4j.FoldingRangeRequestParams;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.SelectionRange;
+import org.eclipse.lsp4j.SelectionRangeParams;
+import org.eclipse.lsp4j.SemanticTokensDeltaParams;
+import org.eclipse.lsp4j.SemanticTokensEdit;
+import org.eclipse.lsp4j.SemanticTokensParams;
+import org.eclipse.lsp4j.SemanticTokensRangeParams;
+import org.eclipse.lsp4j.SignatureHelpParams;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What an editor shows of a file without being asked about a word. */
+class ViewsTest {
+    private static final String TRAY = """
+            // A tray for pencils,
+            // all invented.
+            let wall = 9
+            let high = wall + 20 ° 30
+
+            /// Seen first.
+            part front {
+              length     160
+              width      wall
+              thickness  9
+            }
+            joint mitre front to front { gap 1 }
+            """;
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    @Test
+    void blocksAndCommentsFold() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(TRAY);
+            assertThat(get(editor.document().foldingRange(new FoldingRangeRequestParams(file(uri)))))
+                    .extracting(FoldingRange::getStartLine, FoldingRange::getEndLine)
+                    .containsExactlyInAnyOrder(
+                            org.assertj.core.groups.Tuple.tuple(0, 1), org.assertj.core.groups.Tuple.tuple(6, 9));
+        }
+    }
+
+    @Test
+    void selectionsGrowFromTheWordToTheFile() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(TRAY);
+            SelectionRange range = get(editor.document().selectionRange(
+                    new SelectionRangeParams(file(uri), List.of(editor.at(uri, "160", 1))))).getFirst();
+            List<String> texts = new ArrayList<>();
+            for (SelectionRange each = range; each != null; each = each.getParent()) {
+                texts.add(editor.read(uri, each.getRange()));
+            }
+            assertThat(texts).first().isEqualTo("160");
+            assertThat(texts).last().isEqualTo(TRAY);
+            assertThat(texts).contains("length     160").anyMatch(text -> text.startsWith("part front {"));
+            for (int i = 1; i < texts.size(); i++) {
+                assertThat(texts.get(i)).contains(texts.get(i - 1));
+            }
+        }
+    }
+
+    private static List<Integer> patched(List<Integer> data, List<SemanticTokensEdit> edits) {
+        List<Integer> now = new ArrayList<>(data);
+        edits.forEach(edit -> {
+            now.subList(edit.getStart(), edit.getStart() + edit.getDeleteCount()).clear();
+            now.addAll(edit.getStart(), edit.getData());
+        });
+        return now;
+    }
+
+    @Test
+    void coloursComeWholeInPartAndAsWhatHasChanged() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(TRAY);
+            var whole = get(editor.document().semanticTokensFull(new SemanticTokensParams(file(uri))));
+            assertThat(whole.getData().size() % 5).isZero();
+            var line = get(editor.document().semanticTokensRange(new SemanticTokensRangeParams(
+                    file(uri), new Range(new Position(2, 0), new Position(2, 12)))));
+            List<String> legend = editor.greeting().getCapabilities().getSemanticTokensProvider().getLegend()
+                    .getTokenTypes();
+            assertThat(List.of(3, 8, 13, 18)).extracting(i -> legend.get(line.getData().get(i)))
+                    .containsExactly("keyword", "variable", "operator", "number");
+            editor.type(uri, editor.range(uri, "160"), "200 + wall");
+            var change = get(editor.document().semanticTokensFullDelta(
+                    new SemanticTokensDeltaParams(file(uri), whole.getResultId()))).getRight();
+            assertThat(change.getEdits()).hasSize(1);
+            assertThat(change.getEdits().getFirst().getData().size()).isLessThan(20);
+            var again = get(editor.document().semanticTokensFull(new SemanticTokensParams(file(uri))));
+            assertThat(patched(whole.getData(), change.getEdits())).isEqualTo(again.getData());
+            assertThat(get(editor.document().semanticTokensFullDelta(
+                    new SemanticTokensDeltaParams(file(uri), "forgotten"))).getLeft().getData())
+                    .isEqualTo(again.getData());
+        }
+    }
+
+    @Test
+    void usedFilesAreLinks() throws Exception {
+        Files.writeString(folder.resolve("rack.treen"), "let wall = 9\n");
+        Path tray = Files.writeString(folder.resolve("tray.treen"), "use \"rack\"\nuse \"nowhere\"\n");
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(tray);
+            var links = get(editor.document().documentLink(new DocumentLinkParams(file(uri))));
+            assertThat(links).hasSize(1);
+            assertThat(editor.read(uri, links.getFirst().getRange())).isEqualTo("rack");
+            assertThat(links.getFirst().getTarget()).endsWith("rack.treen");
+        }
+    }
+
+    @Test
+    void whatDependsOnASizeBothWays() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(TRAY.replace(" ° 30", ""));
+            CallHierarchyItem wall = get(editor.document().prepareCallHierarchy(
+                    new CallHierarchyPrepareParams(file(uri), editor.at(uri, "wall", 1)))).getFirst();
+            assertThat(wall.getName()).isEqualTo("wall");
+            assertThat(get(editor.document().callHierarchyIncomingCalls(new CallHierarchyIncomingCallsParams(wall))))
+                    .extracting(each -> each.getFrom().getName()).containsExactlyInAnyOrder("high", "front");
+            CallHierarchyItem high = get(editor.document().prepareCallHierarchy(
+                    new CallHierarchyPrepareParams(file(uri), editor.at(uri, "high", 1)))).getFirst();
+            assertThat(get(editor.document().callHierarchyOutgoingCalls(new CallHierarchyOutgoingCallsParams(high))))
+                    .extracting(each -> each.getTo().getName()).containsExactly("wall");
+        }
+    }
+
+    @Test
+    void aJointSaysWhatItCanBeTold() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open("part a { length 1; width 1; thickness 1 }\njoint groove a into a { wide 5 }\n");
+            var help = get(editor.document().signatureHelp(
+                    new SignatureHelpParams(file(uri), editor.at(uri, "wide 5", 6))));
+            assertThat(help.getSignatures().getFirst().getLabel()).startsWith("joint groove A into B { ");
+            var parameters = help.getSignatures().getFirst().getParameters();
+            var span = parameters.get(help.getActiveParameter()).getLabel().getRight();
+            assertThat(help.getSignatures().getFirst().getLabel().substring(span.getFirst(), span.getSecond()))
+                    .isEqualTo("wide");
+            assertThat(get(editor.document().signatureHelp(
+                    new SignatureHelpParams(file(uri), editor.at(uri, "length", 1))))).isNull();
+        }
+    }
+}
