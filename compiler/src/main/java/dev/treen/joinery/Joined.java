@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.Optional;
 
 /** A project with its joints made. */
-public record Joined(Project project, List<FinishedPart> parts, List<MadeJoint> joints, List<Finding> findings, Natures natures) {
+public record Joined(Project project, List<FinishedPart> parts, List<MadeJoint> joints, List<Finding> findings,
+        Natures natures) {
     /** Keeps its own copies. */
     public Joined {
         parts = List.copyOf(parts);

@@ -93,7 +93,8 @@ class FactsTest {
     void numberedPartsAndPartsOfInstancesHaveFacts() {
         Bench shelves = Bench.shelf()
                 .with("part shelf {", "repeat i in 1..1 { part shelf[i] {")
-                .with("place { length right; width back; at 0, 0, 4 }\n}", "place { length right; width back; at 0, 0, 4 } } }")
+                .with("place { length right; width back; at 0, 0, 4 }\n}",
+                        "place { length right; width back; at 0, 0, 4 } } }")
                 .with("joint housing shelf into", "joint housing shelf[1] into");
         assertThat(requiring(shelves, "require shelf[1].sag <= 6mm").codes()).isEmpty();
         assertThat(requiring(shelves, "require shelf[1].sag <= 1/32in because \"it carries books\"").codes())
@@ -111,7 +112,8 @@ class FactsTest {
                 tray small { }
                 """);
         assertThat(requiring(tray, "require small.floor.clearance >= 0.1mm").codes()).isEmpty();
-        assertThat(requiring(tray, "require small.floor.clearance >= 3mm").codes()).containsExactly("requirement-not-met");
+        assertThat(requiring(tray, "require small.floor.clearance >= 3mm").codes())
+                .containsExactly("requirement-not-met");
     }
 
     /** A size must not wait for a check of itself: outside `require` a fact is an unknown name. */
