@@ -65,7 +65,7 @@ final class Assumptions implements Check {
         Set<Span> told = new HashSet<>();
         for (Part part : moving) {
             if (told.add(part.from().map(Board::nameAt).orElse(part.nameAt()))) {
-                silent(part, Nature.of(part, settings), findings);
+                silent(part, joined.nature(part), findings);
             }
         }
         return findings;

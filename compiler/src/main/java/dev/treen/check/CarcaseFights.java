@@ -31,11 +31,10 @@ final class CarcaseFights implements Check {
 
     @Override
     public List<Finding> run(Joined joined) {
-        Settings settings = joined.project().settings();
         List<Finding> findings = new ArrayList<>();
         for (MadeJoint made : joined.joints()) {
             if (made.holdsFast()) {
-                over(made.meeting()).flatMap(over -> judged(made, over, settings)).ifPresent(findings::add);
+                over(made.meeting()).flatMap(over -> judged(made, over, joined)).ifPresent(findings::add);
             }
         }
         return findings;
@@ -72,11 +71,12 @@ final class CarcaseFights implements Check {
         return meeting.left().measure(axis) != 0 && meeting.right().measure(axis) != 0;
     }
 
-    private static Optional<Finding> judged(MadeJoint made, Over over, Settings settings) {
+    private static Optional<Finding> judged(MadeJoint made, Over over, Joined joined) {
+        Settings settings = joined.project().settings();
         Meeting.Placed left = made.meeting().left();
         Meeting.Placed right = made.meeting().right();
-        Nature one = Nature.of(left.part(), settings);
-        Nature other = Nature.of(right.part(), settings);
+        Nature one = joined.nature(left.part());
+        Nature other = joined.nature(right.part());
         if (one.still() || other.still()) {
             return Optional.empty();
         }

@@ -5,7 +5,6 @@ import dev.treen.joinery.Inset;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Making;
-import dev.treen.joinery.Nature;
 import dev.treen.model.Datum;
 import dev.treen.model.Derivation;
 import dev.treen.model.Measure;
@@ -65,7 +64,7 @@ final class Clearances {
                 room,
                 gap.at(),
                 gap.value().toDoubleMm(),
-                Nature.of(part.part(), settings),
+                joined.nature(part.part()),
                 measure,
                 share * own.value().toDoubleMm(),
                 List.of(opening, size).stream().map(d -> d.deviation(room, settings)).toList()));

@@ -37,7 +37,10 @@ final class Cups implements Check {
         Settings settings = joined.project().settings();
         Set<String> lids = new HashSet<>();
         for (MadeJoint made : joined.joints()) {
-            if (made.joint().kind().equals(Inset.KIND) || made.joint().given("slide").isPresent()) {
+            boolean laid = made.joint().kind().equals(Inset.KIND)
+                    && made.joint().word("hinge").isEmpty()
+                    && made.joint().word("runs").isEmpty();
+            if (laid || made.joint().given("slide").isPresent()) {
                 lids.add(made.joint().left().name());
             }
         }

@@ -46,7 +46,7 @@ final class MitreOpens implements Check {
                 Optional<Member> left = member(meeting, meeting.left(), meeting.endOfLeft());
                 Optional<Member> right = member(meeting, meeting.right(), meeting.endOfRight());
                 if (left.isPresent() && right.isPresent()) {
-                    opening(made, left.get(), right.get(), settings).ifPresent(findings::add);
+                    opening(made, left.get(), right.get(), joined).ifPresent(findings::add);
                     unequal(made, left.get(), right.get(), settings).ifPresent(findings::add);
                 }
             }
@@ -66,16 +66,16 @@ final class MitreOpens implements Check {
 
     private record Opened(Member member, Mitres.Opened how, Nature nature) {}
 
-    private static Optional<Finding> opening(MadeJoint made, Member left, Member right, Settings settings) {
+    private static Optional<Finding> opening(MadeJoint made, Member left, Member right, Joined joined) {
         return Stream.of(left, right)
-                .flatMap(member -> opened(member, settings).stream())
+                .flatMap(member -> opened(member, joined).stream())
                 .max(Comparator.comparingDouble(opened -> opened.how().gapMm()))
                 .filter(worst -> worst.how().verdict().grade() != Verdict.Grade.FINE)
-                .map(worst -> finding(made, worst, settings));
+                .map(worst -> finding(made, worst, joined.project().settings()));
     }
 
-    private static Optional<Opened> opened(Member member, Settings settings) {
-        Nature nature = Nature.of(member.part().part(), settings);
+    private static Optional<Opened> opened(Member member, Joined joined) {
+        Nature nature = joined.nature(member.part().part());
         if (nature.still() || member.measure() == 0) {
             return Optional.empty();
         }

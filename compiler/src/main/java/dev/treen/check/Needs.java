@@ -1,10 +1,12 @@
 package dev.treen.check;
 
 import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.Inset;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.Nature;
 import dev.treen.joinery.Woods;
 import dev.treen.model.Board;
+import dev.treen.model.Joint;
 import dev.treen.model.RoomClimate;
 import dev.treen.model.Settings;
 import dev.treen.wood.Climate;
@@ -69,11 +71,17 @@ final class Needs {
 
     private static RoomYear.Need need(
             String what, Clearance room, Coefficient coefficient, Seasons seasons, Settings settings) {
-        double making = settings.tolerances().stated()
-                ? room.worstMm()
-                : Figures.standard().value("panel.making");
+        double making = settings.tolerances().stated() ? room.worstMm() : usual(room.made().joint());
         return new RoomYear.Need(
                 what, Movement.swelling(room.movesMm(), coefficient, seasons).changeMm() + making);
+    }
+
+    /** What is usually left for making, in such a joint. */
+    private static double usual(Joint joint) {
+        if (joint.kind().equals(Inset.KIND)) {
+            return Inset.clear(joint).value();
+        }
+        return Figures.standard().value(joint.given("slide").isPresent() ? "lid.side" : "panel.making");
     }
 
     /** The other woods of the project, then some that are usual. */

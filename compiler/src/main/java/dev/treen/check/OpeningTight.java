@@ -35,6 +35,9 @@ final class OpeningTight implements Check {
 
     @Override
     public List<Finding> run(Joined joined) {
+        if (joined.joints().stream().noneMatch(made -> made.joint().kind().equals(Inset.KIND))) {
+            return List.of();
+        }
         List<Clearance> rooms = Clearances.of(joined);
         List<Finding> findings = new ArrayList<>();
         Set<String> told = new HashSet<>();

@@ -7,7 +7,6 @@ import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Meeting;
 import dev.treen.joinery.Nature;
 import dev.treen.model.Measure;
-import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
 import dev.treen.solid.Axis;
 import dev.treen.solid.BoxContact;
@@ -101,7 +100,6 @@ final class Panels {
     }
 
     static List<Held> of(Joined joined) {
-        Settings settings = joined.project().settings();
         Map<String, Map<Integer, List<MadeJoint>>> across = new LinkedHashMap<>();
         for (MadeJoint made : joined.joints()) {
             if (made.joint().kind().equals(Groove.KIND)) {
@@ -120,7 +118,7 @@ final class Panels {
             List<MadeJoint> low = sides.getOrDefault(-1, List.of());
             List<MadeJoint> high = sides.getOrDefault(1, List.of());
             if (!low.isEmpty() && !high.isEmpty()) {
-                held.add(new Held(part, low, high, Nature.of(part.part(), settings)));
+                held.add(new Held(part, low, high, joined.nature(part.part())));
             }
         }
         return held;

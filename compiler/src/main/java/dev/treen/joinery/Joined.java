@@ -1,17 +1,24 @@
 package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
+import dev.treen.model.Part;
 import dev.treen.model.Project;
 import java.util.List;
 import java.util.Optional;
 
 /** A project with its joints made. */
-public record Joined(Project project, List<FinishedPart> parts, List<MadeJoint> joints, List<Finding> findings) {
+public record Joined(Project project, List<FinishedPart> parts, List<MadeJoint> joints, List<Finding> findings,
+        Natures natures) {
     /** Keeps its own copies. */
     public Joined {
         parts = List.copyOf(parts);
         joints = List.copyOf(joints);
         findings = List.copyOf(findings);
+    }
+
+    /** How a part's wood moves. */
+    public Nature nature(Part part) {
+        return natures.of(part);
     }
 
     /** The finished part called {@code name}. */

@@ -70,7 +70,7 @@ public final class Joinery {
         List<MadeJoint> joints = new ArrayList<>();
         statements.values().forEach(all -> joints.addAll(withWorks(all)));
         List<FinishedPart> parts = project.parts().stream().map(this::finished).toList();
-        return new Joined(project, parts, joints, findings);
+        return new Joined(project, parts, joints, findings, new Natures(project.settings()));
     }
 
     private Map<Integer, List<MadeJoint>> made(List<Meeting> meetings) {

@@ -88,6 +88,34 @@ class FactsTest {
                 .containsExactly("unknown-name");
     }
 
+    /** Numbered parts and parts inside instances of patterns have their facts too. */
+    @Test
+    void numberedPartsAndPartsOfInstancesHaveFacts() {
+        Bench shelves = Bench.shelf()
+                .with("part shelf {", "repeat i in 1..1 { part shelf[i] {")
+                .with("place { length right; width back; at 0, 0, 4 }\n}",
+                        "place { length right; width back; at 0, 0, 4 } } }")
+                .with("joint housing shelf into", "joint housing shelf[1] into");
+        assertThat(requiring(shelves, "require shelf[1].sag <= 6mm").codes()).isEmpty();
+        assertThat(requiring(shelves, "require shelf[1].sag <= 1/32in because \"it carries books\"").codes())
+                .containsExactly("requirement-not-met");
+        Bench tray = Bench.of("""
+                project "Trays" { climate { humidity 35%..65%; temperature 18degC..24degC } }
+                board plank { species black_cherry; size 900 x 140 x 27; rings flat; moisture 9% }
+                pattern tray {
+                  param deep : length = 80mm
+                  part low  { length 200; width 30; thickness 15; from plank; place { length right; width up; at 0, -15, 0 } }
+                  part high like low { place { at 0, deep, 0 } }
+                  part floor { length 200; width deep; thickness 6; from plank; place { length right; width back; at 0, 0, 12 } }
+                  joint groove floor into low, high { wide 6; deep 5; gap auto }
+                }
+                tray small { }
+                """);
+        assertThat(requiring(tray, "require small.floor.clearance >= 0.1mm").codes()).isEmpty();
+        assertThat(requiring(tray, "require small.floor.clearance >= 3mm").codes())
+                .containsExactly("requirement-not-met");
+    }
+
     /** A size must not wait for a check of itself: outside `require` a fact is an unknown name. */
     @Test
     void onlyRequirementsMayAskForFacts() {

@@ -30,7 +30,8 @@ class ExamplesTest {
 
     /** Turkish has its own i, Arabic its own digits; Kiritimati is already in tomorrow. */
     @ParameterizedTest
-    @CsvSource({"tea-caddy, tr-TR", "tea-caddy, ar-EG-u-nu-arab", "wall-shelf, tr-TR", "wall-shelf, ar-EG-u-nu-arab"})
+    @CsvSource({"tea-caddy, tr-TR", "tea-caddy, ar-EG-u-nu-arab", "wall-shelf, tr-TR", "wall-shelf, ar-EG-u-nu-arab",
+            "spice-cupboard, tr-TR"})
     void givesItsOutputsEverywhere(String name, String locale, @TempDir Path out) throws IOException {
         Locale before = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();

@@ -157,9 +157,13 @@ class TreenServerTest {
         var text_ = server.getTextDocumentService();
         var hints = text_.inlayHint(new InlayHintParams(file, new Range(new Position(0, 0), new Position(999, 0))))
                 .get(60, TimeUnit.SECONDS);
-        assertThat(hints.toString()).contains("178 x 94").contains("= 0.8 mm");
+        assertThat(hints.toString()).contains("178 x 94").contains("= 0.8 mm")
+                .contains("mm through the year");
         var hover = text_.hover(new HoverParams(file, at("part base", 6))).get(60, TimeUnit.SECONDS);
-        assertThat(hover.getContents().getRight().getValue()).contains("groove").contains("swelling");
+        assertThat(hover.getContents().getRight().getValue()).contains("groove").contains("swelling")
+                .contains("room of base on each side through the year").contains("tightest");
+        var board = text_.hover(new HoverParams(file, at("board plank", 7))).get(60, TimeUnit.SECONDS);
+        assertThat(board.getContents().getRight().getValue()).contains("of black cherry").contains("Caution: ");
         var symbols = text_.documentSymbol(new DocumentSymbolParams(file)).get(60, TimeUnit.SECONDS);
         assertThat(symbols.toString()).contains("base").contains("plank");
         var completions = text_.completion(new CompletionParams(file, at("species   black", 10)))
