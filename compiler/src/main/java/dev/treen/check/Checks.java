@@ -104,7 +104,8 @@ public final class Checks {
         Map<String, Integer> counts = new LinkedHashMap<>();
         List<Finding> shown = new ArrayList<>();
         for (Finding each : ordered) {
-            if (counts.merge(each.at().file().name(), 1, Integer::sum) <= MOST_IN_A_FILE) {
+            boolean endOfList = each.kind().equals(SyntaxFindings.MORE_FINDINGS);
+            if (endOfList || counts.merge(each.at().file().name(), 1, Integer::sum) <= MOST_IN_A_FILE) {
                 shown.add(each);
             }
         }

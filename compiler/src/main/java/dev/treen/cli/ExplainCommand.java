@@ -12,7 +12,6 @@ import dev.treen.plan.Explanation;
 import dev.treen.plan.YearText;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.source.SourceFile;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +20,8 @@ import java.util.Set;
 
 /** {@code treen explain}: how a number of a project came about, or what the code of a finding means. */
 final class ExplainCommand implements Subcommand {
-    private static final String USAGE = "treen explain FILE NAME " + UnitsOption.USAGE + ", or treen explain CODE";
+    private static final String USAGE = "treen explain FILE NAME " + UnitsOption.USAGE
+            + ", treen explain CODE, or treen explain for all codes";
 
     @Override
     public String name() {
@@ -49,18 +49,33 @@ final class ExplainCommand implements Subcommand {
         }
         List<String> names = arguments.names();
         return switch (names.size()) {
+            case 0 -> codes(streams);
             case 1 -> code(names.getFirst(), streams);
             case 2 -> number(names.get(0), names.get(1), UnitsOption.of(arguments), streams);
             default -> Terminal.wrongUse(streams, "explain wants a file and a name, or a code", USAGE);
         };
     }
 
+    private static int codes(Streams streams) {
+        List<FindingKind> kinds = FindingCatalogue.kinds();
+        int wide = kinds.stream().mapToInt(kind -> kind.code().length()).max().orElse(0);
+        for (FindingKind kind : kinds) {
+            streams.out().println(
+                    padded(kind.code(), wide) + "  " + padded(kind.severity().word(), "warning".length()) + "  "
+                            + kind.title());
+        }
+        return 0;
+    }
+
+    private static String padded(String text, int wide) {
+        return text + " ".repeat(Math.max(0, wide - text.length()));
+    }
+
     private static int code(String code, Streams streams) {
-        List<FindingKind> kinds = new ArrayList<>(Compilation.kinds());
-        kinds.addAll(CommandFindings.all());
+        List<FindingKind> kinds = FindingCatalogue.kinds();
         for (FindingKind kind : kinds) {
             if (kind.code().equals(code)) {
-                streams.out().println(kind.severity().word() + " " + code + ": " + kind.title() + ".");
+                streams.out().print(FindingCatalogue.page(kind).plain());
                 return 0;
             }
         }

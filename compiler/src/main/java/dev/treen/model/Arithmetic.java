@@ -22,6 +22,11 @@ final class Arithmetic {
     /** What can be called. */
     static final List<String> FUNCTIONS = List.of("min", "max", "abs", "round", "round_up", "round_down");
 
+    /** More digits than this above or below the line of a fraction are not reckoned with. */
+    static final int MOST_DIGITS = 1_000;
+
+    private static final int MOST_BITS = (int) Math.ceil(MOST_DIGITS * Math.log(10) / Math.log(2));
+
     private final Session session;
 
     Arithmetic(Session session) {
@@ -90,6 +95,15 @@ final class Arithmetic {
             refuse(infix, left.value(), right.value());
             return Expressions.unknown(infix.span());
         }
+        if (tooLong(value.get())) {
+            session.add(Finding.of(
+                    ModelFindings.TOO_MANY,
+                    infix.span(),
+                    "`" + infix.span().text() + "` has more digits than Treen reckons with: over " + MOST_DIGITS)
+                    .because("No rule has such a mark; a number multiplied by itself again and again has.")
+                    .build());
+            return Expressions.unknown(infix.span());
+        }
         return new Derived(
                 value.get(),
                 new Derivation(
@@ -97,6 +111,18 @@ final class Arithmetic {
                         value.get(),
                         new Derivation.Combined(sign(infix.operator()), left.how(), right.how()),
                         Optional.of(infix.span())));
+    }
+
+    private static boolean tooLong(Datum value) {
+        return switch (value) {
+            case Datum.Exactly(Quantity quantity) -> tooLong(quantity.amount());
+            case Datum.Bare(BigFraction amount, Unit unit) -> tooLong(amount);
+            default -> false;
+        };
+    }
+
+    private static boolean tooLong(BigFraction number) {
+        return number.getNumerator().bitLength() > MOST_BITS || number.getDenominator().bitLength() > MOST_BITS;
     }
 
     private static String sign(Operator operator) {
