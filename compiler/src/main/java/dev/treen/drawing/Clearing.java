@@ -46,7 +46,8 @@ final class Clearing {
     }
 
     private boolean reachable(Spot from, Spot anchor) {
-        return taken.stream().noneMatch(box -> box.crossedBy(from, anchor));
+        Bounds point = new Bounds(anchor.x(), anchor.y(), anchor.x(), anchor.y());
+        return taken.stream().filter(box -> !box.contains(point)).noneMatch(box -> box.crossedBy(from, anchor));
     }
 
     /** Words near what they tell of, with a leader where they are not beside it; nothing where there is no room at all. */

@@ -71,10 +71,19 @@ public sealed interface Mark {
      * @param size of the letters in millimetres
      * @param turned whether they are read from the right, upwards (ISO 129-1; from memory)
      */
-    record Label(Spot middle, String words, double size, boolean bold, boolean turned) implements Mark {
+    record Label(Spot middle, String words, double size, boolean bold, boolean turned, From from) implements Mark {
+        /** Where the letters begin or end for sure, whatever the font. */
+        enum From {
+            MIDDLE, LEFT, RIGHT
+        }
+
+        Label(Spot middle, String words, double size, boolean bold, boolean turned) {
+            this(middle, words, size, bold, turned, From.MIDDLE);
+        }
+
         @Override
         public Label moved(double dx, double dy) {
-            return new Label(middle.plus(dx, dy), words, size, bold, turned);
+            return new Label(middle.plus(dx, dy), words, size, bold, turned, from);
         }
 
         @Override

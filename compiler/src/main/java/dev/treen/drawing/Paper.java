@@ -98,7 +98,7 @@ record Paper(double width, double height, List<Scale> scales) {
             shown = shown.substring(0, shown.length() - (shown.endsWith("…") ? 2 : 1)) + "…";
         }
         double wide = Lettering.width(shown, most, bold);
-        return new Mark.Label(new Spot(x + wide / 2, y), shown, most, bold, false);
+        return new Mark.Label(new Spot(x + wide / 2, y), shown, most, bold, false, Mark.Label.From.LEFT);
     }
 
     private static void box(List<Mark> marks, Bounds box, Pen pen) {

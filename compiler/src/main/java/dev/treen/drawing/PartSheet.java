@@ -14,7 +14,7 @@ import java.util.Map;
  * The working drawing of one part: the views that its cuts need by first-angle projection, with every figure that is marked
  * out on it, counted from the left end, the face edge and the face side, and none of them twice.
  */
-public final class PartSheet {
+final class PartSheet {
     private static final double BETWEEN = 7;
 
     private final Settings settings;

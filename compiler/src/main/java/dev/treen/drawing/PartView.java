@@ -28,13 +28,24 @@ final class PartView {
     /** How well a level is seen. */
     enum Quality {
         /** At the end of a hidden line. */
-        END_HIDDEN,
+        END_HIDDEN(0),
         /** As a hidden line. */
-        HIDDEN,
+        HIDDEN(1),
         /** At the end of a line. */
-        END,
+        END(2),
         /** As a line. */
-        LINE
+        LINE(3);
+
+        private final int rank;
+
+        Quality(int rank) {
+            this.rank = rank;
+        }
+
+        /** The higher, the better it is seen. */
+        int rank() {
+            return rank;
+        }
     }
 
     /**

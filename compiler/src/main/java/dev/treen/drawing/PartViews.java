@@ -124,7 +124,7 @@ record PartViews(
         private int gain(PartView view) {
             int gain = 0;
             for (Level level : levels) {
-                int wanted = Math.min(Quality.END.ordinal(), rank(all.values(), level));
+                int wanted = Math.min(Quality.END.rank(), rank(all.values(), level));
                 gain += rank(chosen, level) < wanted && rank(List.of(view), level) >= wanted ? 1 : 0;
             }
             for (Slope slope : slopes) {
@@ -137,7 +137,7 @@ record PartViews(
         private static int rank(Iterable<PartView> views, Level level) {
             int best = -1;
             for (PartView view : views) {
-                best = Math.max(best, view.sight(level).map(s -> s.quality().ordinal()).orElse(-1));
+                best = Math.max(best, view.sight(level).map(s -> s.quality().rank()).orElse(-1));
             }
             return best;
         }

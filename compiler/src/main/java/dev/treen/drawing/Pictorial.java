@@ -137,7 +137,8 @@ final class Pictorial {
         List<String> right = new ArrayList<>();
         for (String name : ordered) {
             boolean wantsLeft = at(anchors, name).x() < picture.middle().x();
-            (wantsLeft && left.size() < most || right.size() >= most ? left : right).add(name);
+            boolean goesLeft = right.size() >= most || (wantsLeft && left.size() < most);
+            (goesLeft ? left : right).add(name);
         }
         column(left, anchors, picture, room, true);
         column(right, anchors, picture, room, false);
@@ -170,7 +171,8 @@ final class Pictorial {
             Spot anchor = at(anchors, sorted.get(i));
             marks.add(new Mark.Line(from, anchor, Pen.THIN));
             marks.add(new Mark.Ring(anchor, 0.6, true));
-            marks.add(new Mark.Label(new Spot(x, y), name, Lettering.USUAL, false, false));
+            marks.add(new Mark.Label(new Spot(x, y), name, Lettering.USUAL, false, false,
+                    left ? Mark.Label.From.RIGHT : Mark.Label.From.LEFT));
         }
     }
 }

@@ -104,7 +104,8 @@ final class Run {
             String figure = places.get(i).figure();
             double long_ = Lettering.width(figure, Lettering.USUAL, false);
             double half = upright ? Lettering.height(Lettering.USUAL) / 2 : long_ / 2;
-            marks.add(new Mark.Label(spot(spread.get(i), from + 0.6 + half), figure, Lettering.USUAL, false, turned));
+            marks.add(new Mark.Label(spot(spread.get(i), from + 0.6 + half), figure, Lettering.USUAL, false, turned,
+                    below ? Mark.Label.From.MIDDLE : Mark.Label.From.RIGHT));
         }
     }
 

@@ -61,7 +61,17 @@ public record Sheet(double width, double height, String title, String descriptio
     /** Letters stand on a line a little below their middle. */
     private static void label(Svg svg, Mark.Label label) {
         double down = label.size() * 0.34;
-        double x = label.middle().x();
+        double half = Lettering.width(label.words(), label.size(), label.bold()) / 2;
+        double x = label.middle().x() + switch (label.from()) {
+            case MIDDLE -> 0;
+            case LEFT -> -half;
+            case RIGHT -> half;
+        };
+        String anchor = switch (label.from()) {
+            case MIDDLE -> "middle";
+            case LEFT -> "start";
+            case RIGHT -> "end";
+        };
         double y = label.middle().y() + down;
         String size = Svg.number(label.size());
         String weight = label.bold() ? "bold" : "normal";
@@ -69,7 +79,7 @@ public record Sheet(double width, double height, String title, String descriptio
             String turn = "rotate(-90 " + Svg.number(x) + " " + Svg.number(label.middle().y()) + ")";
             svg.text(x, y, "middle", label.words(), "font-size", size, "font-weight", weight, "transform", turn);
         } else {
-            svg.text(x, y, "middle", label.words(), "font-size", size, "font-weight", weight);
+            svg.text(x, y, anchor, label.words(), "font-size", size, "font-weight", weight);
         }
     }
 }
