@@ -2,6 +2,7 @@ package dev.treen.cli;
 
 import dev.treen.check.RoomYear;
 import dev.treen.cutting.BoardCut;
+import dev.treen.drawing.Drawings;
 import dev.treen.finding.Finding;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.CutListCsv;
@@ -112,17 +113,18 @@ final class BuildCommand implements Subcommand {
         files.put("plan.json", PlanJson.of(plan));
         files.put("order.md", OrderMarkdown.of(plan));
         for (BoardCut board : plan.cutting().boards()) {
-            files.put(fresh(stem(board), files), LayoutSvg.of(plan, board));
+            files.put(fresh(stem("layout-" + board.name()), files), LayoutSvg.of(plan, board));
         }
         if (!years.isEmpty()) {
             files.put("year.svg", YearSvg.of(plan, years));
         }
+        Drawings.of(plan.joined()).forEach((name, sheet) -> files.put(fresh(stem(name), files), sheet.svg()));
         return files;
     }
 
-    /** File systems have no room for very long names. */
-    private static String stem(BoardCut board) {
-        String stem = "layout-" + board.name().replace(' ', '-');
+    /** File systems have no room for very long names, and shells stumble over blanks and brackets. */
+    private static String stem(String name) {
+        String stem = name.replaceAll("[^\\p{L}\\p{N}_.]+", "-").replaceAll("-+$", "");
         return stem.length() <= LONGEST_STEM ? stem : stem.substring(0, LONGEST_STEM);
     }
 

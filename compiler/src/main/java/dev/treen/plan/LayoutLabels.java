@@ -2,6 +2,7 @@ package dev.treen.plan;
 
 import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Rectangle;
+import dev.treen.drawing.Svg;
 import dev.treen.quantity.LengthFormat;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,6 +3,7 @@ package dev.treen.plan;
 import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Rectangle;
 import dev.treen.cutting.Strip;
+import dev.treen.drawing.Svg;
 import dev.treen.model.Defect;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;

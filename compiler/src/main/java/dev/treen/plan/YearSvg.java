@@ -1,6 +1,7 @@
 package dev.treen.plan;
 
 import dev.treen.check.RoomYear;
+import dev.treen.drawing.Svg;
 import dev.treen.quantity.LengthFormat;
 import java.util.List;
 

@@ -74,8 +74,9 @@ class ProjectCommandsTest {
         assertThat(complained()).isEmpty();
         assertThat(printed()).contains("Cut list", "Layout", "Order of work", "Cautions");
         assertThat(names(folder)).containsExactly("caddy-plan", "caddy.treen");
-        assertThat(names(folder.resolve("caddy-plan"))).containsExactly(".treen-made", "cut-list.csv",
-                "layout-plank-leaf-1.svg", "layout-plank-leaf-2.svg", "order.md", "plan.json",
+        assertThat(names(folder.resolve("caddy-plan"))).containsExactly(".treen-made", "assembled.svg",
+                "cut-list.csv", "layout-plank-leaf-1.svg", "layout-plank-leaf-2.svg", "order.md", "part-base.svg",
+                "part-front.svg", "part-left.svg", "part-lid.svg", "part-right.svg", "plan.json", "taken-apart.svg",
                 "year.svg");
     }
 
@@ -97,7 +98,7 @@ class ProjectCommandsTest {
                         + "part of_" + b + " { length 200; width 80; thickness 9; from " + b + " }\n")
                 .reduce("", String::concat));
         assertThat(run("build", project, "-o", folder.resolve("out"))).isZero();
-        assertThat(names(folder.resolve("out"))).filteredOn(n -> n.endsWith(".svg")).hasSize(4)
+        assertThat(names(folder.resolve("out"))).filteredOn(n -> n.startsWith("layout-")).hasSize(4)
                 .contains("layout-slab.svg", "layout-Slab-2.svg");
     }
 
@@ -117,8 +118,7 @@ class ProjectCommandsTest {
         Path to = folder.resolve("out");
         assertThat(run("build", project, "-o", to)).isZero();
         Files.writeString(to.resolve(".treen-made"),
-                "../caddy.treen\n" + project + "\n..\n.\n\nplan.json\ncut-list.csv\n"
-                        + "order.md\nyear.svg\nlayout-plank-leaf-1.svg\nlayout-plank-leaf-2.svg\n");
+                "../caddy.treen\n" + project + "\n..\n.\n\n" + String.join("\n", names(to)) + "\n");
         assertThat(run("build", project, "-o", to)).isZero();
         assertThat(project).exists();
     }

@@ -42,10 +42,11 @@ class ArchitectureTest {
         KNOWS.put("model", List.of("syntax"));
         KNOWS.put("joinery", List.of("model", "solid", "wood"));
         KNOWS.put("check", List.of("joinery"));
+        KNOWS.put("drawing", List.of("joinery"));
         // Between the solver, which knows only rectangles, and the project: an order needs the boards as they are cut.
         KNOWS.put("cutting", List.of("joinery", "yield"));
         KNOWS.put("order", List.of("cutting"));
-        KNOWS.put("plan", List.of("check", "order"));
+        KNOWS.put("plan", List.of("check", "order", "drawing"));
         KNOWS.put("cli", List.of("plan"));
     }
 

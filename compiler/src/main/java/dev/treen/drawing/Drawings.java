@@ -1,0 +1,63 @@
+package dev.treen.drawing;
+
+import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.Joined;
+import dev.treen.model.Settings;
+import dev.treen.solid.Placed;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** All drawings of a project. */
+public final class Drawings {
+    private Drawings() {
+    }
+
+    /** The drawings by what they show: each part under its name, then the whole assembled and taken apart. */
+    public static Map<String, Sheet> of(Joined joined) {
+        Settings settings = joined.project().settings();
+        Map<String, Sheet> sheets = new LinkedHashMap<>();
+        for (List<FinishedPart> alike : alike(joined.parts())) {
+            sheets.put("part-" + alike.getFirst().part().name(), part(settings, alike));
+        }
+        List<Placed> placed = placed(joined);
+        if (!placed.isEmpty()) {
+            sheets.put("assembled", Pictorial.assembled(settings.title(), placed, settings.format()));
+        }
+        if (placed.size() > 1) {
+            sheets.put("taken-apart", Pictorial.exploded(settings.title(), placed, settings.format()));
+        }
+        return sheets;
+    }
+
+    /** The working drawing of parts that are alike. */
+    static Sheet part(Settings settings, List<FinishedPart> alike) {
+        return PartSheet.of(settings, alike, PartViews.of(Laid.of(alike.getFirst())));
+    }
+
+    /** The parts that have a place and a body, as solids by their names. */
+    public static List<Placed> placed(Joined joined) {
+        return joined.parts().stream()
+                .flatMap(part -> part.solid().filter(s -> !s.isEmpty()).stream()
+                        .map(solid -> new Placed(part.part().name(), solid)))
+                .toList();
+    }
+
+    /** Parts of one board that look the same from all six sides share a drawing. */
+    static List<List<FinishedPart>> alike(List<FinishedPart> parts) {
+        Map<Object, List<FinishedPart>> groups = new LinkedHashMap<>();
+        for (FinishedPart part : parts) {
+            if (drawable(part)) {
+                Object key = List.of(part.part().from().map(b -> b.name()).orElse(""), Look.of(Laid.of(part)));
+                groups.computeIfAbsent(key, k -> new ArrayList<>()).add(part);
+            }
+        }
+        return List.copyOf(groups.values());
+    }
+
+    private static boolean drawable(FinishedPart part) {
+        var size = part.finished();
+        return size.length().signum() > 0 && size.width().signum() > 0 && size.thickness().signum() > 0;
+    }
+}

@@ -1,0 +1,85 @@
+package dev.treen.drawing;
+
+import java.util.List;
+
+/**
+ * What stands on one sheet of paper.
+ *
+ * @param width in millimetres
+ * @param height in millimetres
+ * @param title for those who hear the drawing
+ * @param description the same, longer: what the drawing says
+ * @param marks in the order in which they are drawn
+ */
+public record Sheet(double width, double height, String title, String description, List<Mark> marks) {
+    /** Keeps its own copy. */
+    public Sheet {
+        marks = List.copyOf(marks);
+    }
+
+    /** The sheet as SVG that prints true to size. */
+    public String svg() {
+        Svg svg = new Svg();
+        for (Mark mark : marks) {
+            switch (mark) {
+                case Mark.Line line -> line(svg, line);
+                case Mark.Area area -> svg.path(path(area), "fill", grey(area.grey()), "fill-rule", "evenodd");
+                case Mark.Ring ring -> svg.circle(ring.middle().x(), ring.middle().y(), ring.radius(), "fill",
+                        ring.black() ? "#000000" : "#ffffff", "stroke", "#000000", "stroke-width",
+                        Svg.number(Pen.THIN.width()));
+                case Mark.Label label -> label(svg, label);
+            }
+        }
+        return svg.printed(width, height, title, description);
+    }
+
+    private static void line(Svg svg, Mark.Line line) {
+        String wide = Svg.number(line.pen().width());
+        String[] look = line.pen().dashes().isEmpty()
+                ? new String[]{"stroke-width", wide, "stroke-linecap", "round"}
+                : new String[]{"stroke-width", wide, "stroke-dasharray", line.pen().dashes()};
+        svg.line(line.from().x(), line.from().y(), line.to().x(), line.to().y(), look);
+    }
+
+    private static String path(Mark.Area area) {
+        StringBuilder d = new StringBuilder();
+        for (List<Spot> outline : area.outlines()) {
+            char move = 'M';
+            for (Spot spot : outline) {
+                d.append(move).append(Svg.number(spot.x())).append(' ').append(Svg.number(spot.y()));
+                move = 'L';
+            }
+            d.append('z');
+        }
+        return d.toString();
+    }
+
+    private static String grey(int light) {
+        return String.format(java.util.Locale.ROOT, "#%02x%02x%02x", light, light, light);
+    }
+
+    /** Letters stand on a line a little below their middle. */
+    private static void label(Svg svg, Mark.Label label) {
+        double down = label.size() * 0.34;
+        double half = Lettering.width(label.words(), label.size(), label.bold()) / 2;
+        double x = label.middle().x() + switch (label.from()) {
+            case MIDDLE -> 0;
+            case LEFT -> -half;
+            case RIGHT -> half;
+        };
+        String anchor = switch (label.from()) {
+            case MIDDLE -> "middle";
+            case LEFT -> "start";
+            case RIGHT -> "end";
+        };
+        double y = label.middle().y() + down;
+        String size = Svg.number(label.size());
+        String weight = label.bold() ? "bold" : "normal";
+        if (label.turned()) {
+            String turn = "rotate(-90 " + Svg.number(x) + " " + Svg.number(label.middle().y()) + ")";
+            svg.text(x, y, "middle", label.words(), "font-size", size, "font-weight", weight, "transform", turn);
+        } else {
+            svg.text(x, y, anchor, label.words(), "font-size", size, "font-weight", weight);
+        }
+    }
+}

@@ -1,0 +1,107 @@
+package dev.treen.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.treen.plan.Compilation;
+import dev.treen.plan.Projects;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DrawingsTest {
+    /** Half of this is the room that rounding may take. */
+    private static final double TOUCH = 0.1;
+
+    private static Map<String, Sheet> drawn(String example) {
+        return Drawings.of(Projects.example(example).joined());
+    }
+
+    private static <T extends Mark> List<T> all(Sheet sheet, Class<T> kind) {
+        return sheet.marks().stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tea-caddy", "wall-shelf"})
+    void wordsLieOnNoLineAndOnNoOtherWords(String example) {
+        drawn(example).forEach((name, sheet) -> {
+            List<Mark.Label> labels = all(sheet, Mark.Label.class);
+            for (int i = 0; i < labels.size(); i++) {
+                Bounds box = labels.get(i).bounds().grown(-TOUCH / 2);
+                String words = name + ": " + labels.get(i).words();
+                for (Mark.Line line : all(sheet, Mark.Line.class)) {
+                    assertThat(box.crossedBy(line.from(), line.to())).as(words + " and " + line).isFalse();
+                }
+                for (int j = i + 1; j < labels.size(); j++) {
+                    assertThat(box.overlaps(labels.get(j).bounds())).as(words + labels.get(j).words()).isFalse();
+                }
+            }
+        });
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tea-caddy", "wall-shelf"})
+    void everythingLiesOnThePaper(String example) {
+        drawn(example).forEach((name, sheet) -> assertThat(new Bounds(9, 9, sheet.width() - 9, sheet.height() - 9)
+                .contains(Mark.bounds(sheet.marks()))).as(name).isTrue());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tea-caddy", "wall-shelf"})
+    void everyFigureStandsOnceAndTheSizesOverAllAreAmongThem(String example) {
+        Compilation compilation = Projects.example(example);
+        compilation.joined().parts().forEach(part -> {
+            PartViews views = PartViews.of(Laid.of(part));
+            List<Level> told = new ArrayList<>();
+            views.levels().values().forEach(told::addAll);
+            Set<Level> once = new HashSet<>(told);
+            assertThat(told).hasSameSizeAs(once);
+            assertThat(once).contains(
+                    new Level(Measured.LENGTH, part.length().value()),
+                    new Level(Measured.WIDTH, part.width().value()),
+                    new Level(Measured.THICKNESS, part.thickness().value()));
+        });
+    }
+
+    /** The caddy's front: a base groove 5 up, 5 wide and 4 deep, as the project says, its ends mitred. */
+    @Test
+    void aMitredAndGroovedSideCanBeMarkedOut() {
+        Sheet front = drawn("tea-caddy").get("part-front");
+        assertThat(front).isNotNull();
+        assertThat(front.description())
+                .contains("Across from the face edge: 5 mm, 10 mm, 84 mm, 89 mm, 94 mm.")
+                .contains("In thickness from the face side: 4 mm, 9 mm.")
+                .contains("Slope 45°.");
+        assertThat(all(front, Mark.Label.class)).extracting(Mark.Label::words)
+                .contains("2× 45°", "grain", "face edge", "face side", "1:1", "front, back");
+    }
+
+    @Test
+    void aScaleOfOneToOnePrintsTrue() {
+        Sheet front = drawn("tea-caddy").get("part-front");
+        assertThat(front).isNotNull();
+        assertThat(front.svg()).contains("width=\"297mm\" height=\"210mm\" viewBox=\"0 0 297 210\"");
+        double longest = all(front, Mark.Line.class).stream()
+                .filter(line -> line.pen() == Pen.SEEN && line.from().y() < 180)
+                .mapToDouble(line -> line.from().to(line.to()))
+                .max()
+                .orElse(0);
+        assertThat(longest).isEqualTo(178, org.assertj.core.api.Assertions.within(1e-6));
+    }
+
+    @Test
+    void drawsTheSameBytesAgain() {
+        drawn("wall-shelf").forEach((name, sheet) -> assertThat(drawn("wall-shelf").get(name)).isEqualTo(sheet));
+    }
+
+    @Test
+    void placesAreMovedApartAsLittleAsCanBe() {
+        assertThat(Spread.apart(List.of(0.0, 1.0, 20.0), 4, Double.NEGATIVE_INFINITY))
+                .containsExactly(-1.5, 2.5, 20.0);
+        assertThat(Spread.apart(List.of(0.0, 1.0), 4, 0)).containsExactly(0.0, 4.0);
+    }
+}
