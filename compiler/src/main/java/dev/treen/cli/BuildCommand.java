@@ -10,6 +10,7 @@ import dev.treen.plan.OrderMarkdown;
 import dev.treen.plan.Plan;
 import dev.treen.plan.PlanJson;
 import dev.treen.plan.PlanText;
+import dev.treen.plan.RackText;
 import dev.treen.plan.YearSvg;
 import dev.treen.source.SourceFile;
 import java.nio.file.InvalidPathException;
@@ -116,6 +117,10 @@ final class BuildCommand implements Subcommand {
         }
         if (!years.isEmpty()) {
             files.put("year.svg", YearSvg.of(plan, years));
+        }
+        String rack = RackText.of(plan);
+        if (!rack.isEmpty()) {
+            files.put("rack.treen", rack);
         }
         return files;
     }
