@@ -32,7 +32,7 @@ final class Prices {
         price = new long[board.f.types];
         double most = 1;
         for (int t = 0; t < board.f.types; t++) {
-            most += (double) board.f.value[t] * Math.max(1, total(t));
+            most += (double) board.value[t] * Math.max(1, total(t));
         }
         long fine = 1;
         while (fine < 1024 && most * fine * 4 < 1L << 60) {
@@ -49,7 +49,7 @@ final class Prices {
     long[] profit(long[] prices) {
         var profit = new long[board.f.types];
         for (int t = 0; t < profit.length; t++) {
-            profit[t] = Math.max(0, board.f.value[t] * scale - prices[t]);
+            profit[t] = Math.max(0, board.value[t] * scale - prices[t]);
         }
         return profit;
     }
@@ -130,7 +130,7 @@ final class Prices {
         for (int t = 0; t < now.length; t++) {
             double g = total(t) - (double) boards * counts[t];
             if (g < 0 || now[t] > 0) {
-                now[t] = Math.max(0, Math.min(now[t] - Math.round(far / steep * g), board.f.value[t] * scale));
+                now[t] = Math.max(0, Math.min(now[t] - Math.round(far / steep * g), board.value[t] * scale));
             }
         }
         return true;
