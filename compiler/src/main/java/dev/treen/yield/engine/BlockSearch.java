@@ -41,6 +41,8 @@ final class BlockSearch {
     private long tries;
     /** The most value so far, from outside or from a block. */
     long best;
+    /** A value that is good enough to stop. */
+    long enough = Long.MAX_VALUE;
     /** The block of that value, or -1. */
     int winner = -1;
 
@@ -106,7 +108,7 @@ final class BlockSearch {
             close(next);
             joinAll(next);
             boolean full = blocks.size > MOST_BLOCKS || (long) blocks.size * blocks.types > MOST_COUNTS;
-            if (full || budget.over()) {
+            if (full || budget.over() || best >= enough) {
                 return false;
             }
         }

@@ -9,7 +9,7 @@ import java.util.List;
  * together. Branch and bound; at every node each row alone, with a fraction of one board, says what is still to come.
  */
 final class CoverRows {
-    private static final int NODES = 60_000;
+    private static final int NODES = 30_000;
     private static final int MOST_ROWS = 16;
     private static final int MOST_BOARDS = 200;
 
@@ -42,13 +42,9 @@ final class CoverRows {
 
     /** The least weight, at least {@code known}; {@link Long#MAX_VALUE} if all boards together are not enough. */
     long least(long known) {
-        long most = known;
-        for (int r = 0; r < rooms.size(); r++) {
-            most = Math.max(most, Cover.least(f.weight, rooms.get(r), f.count, needs.get(r)));
-        }
         boolean single = Arrays.stream(f.count).allMatch(n -> n <= 1);
-        if (rooms.size() < 2 || !single || f.stocks > MOST_BOARDS || most == Long.MAX_VALUE) {
-            return most;
+        if (rooms.size() < 2 || !single || f.stocks > MOST_BOARDS) {
+            return eachAlone(known);
         }
         order = byWorth(0);
         orders = new int[rooms.size()][];
@@ -61,8 +57,16 @@ final class CoverRows {
         }
         best = Long.MAX_VALUE;
         nodes = 0;
-        search(0, 0, needs.stream().mapToDouble(n -> n).toArray(), most);
-        return nodes >= NODES ? most : Math.max(most, best);
+        search(0, 0, needs.stream().mapToDouble(n -> n).toArray(), known);
+        return nodes >= NODES ? eachAlone(known) : Math.max(known, best);
+    }
+
+    private long eachAlone(long known) {
+        long most = known;
+        for (int r = 0; r < rooms.size(); r++) {
+            most = Math.max(most, Cover.least(f.weight, rooms.get(r), f.count, needs.get(r)));
+        }
+        return most;
     }
 
     private int[] byWorth(int r) {

@@ -78,14 +78,14 @@ public final class Engine {
     // What a bound takes is no loss for the layout: each has steps of its own.
     private void raise(Improver improver) {
         long goal = improver.best.complete() ? improver.best.weight : Long.MAX_VALUE;
-        if (bound.value() >= goal) {
+        if (bound.value() >= goal || budget.over()) {
             return;
         }
         var rows = new CoverRows(f);
         rows.add(AreaBound.clear(f), AreaBound.need(f));
         bound = Stretched.better(f, bound, rows);
         if (bound.value() < goal) {
-            bound = PriceBound.better(f, bound, goal, rows, budget.part(0.25));
+            bound = PriceBound.better(f, bound, improver.best, rows, budget.part(0.3));
         }
         if (bound.value() < goal) {
             FillBound.add(f, rows, budget.part(0.1));

@@ -12,7 +12,11 @@ final class FillBound {
 
     /** Adds the row; boards whose search does not end count with the bound it came to. */
     static void add(Folded f, CoverRows rows, Budget budget) {
-        if (f.items() > MOST_ITEMS) {
+        double marks = 0;
+        for (int b = 0; b < f.stocks; b++) {
+            marks += (double) f.types * (f.boardLength[b] + f.boardWidth[b]);
+        }
+        if (f.items() > MOST_ITEMS || !budget.affords(marks)) {
             return;
         }
         var room = new double[f.stocks];

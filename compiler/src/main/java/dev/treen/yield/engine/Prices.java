@@ -78,11 +78,16 @@ final class Prices {
      * table, which holds that round's layout.
      */
     void search(Budget budget, Round known) {
+        search(budget, ROUNDS, known);
+    }
+
+    /** The same in so many rounds at most. */
+    void search(Budget budget, int rounds, Round known) {
         long[] now = price.clone();
         double reach = 1;
         int quiet = 0;
         var counts = new int[board.f.types];
-        for (int round = 0; round < ROUNDS && !budget.over() && budget.affords((double) board.table.work()); round++) {
+        for (int round = 0; round < rounds && !budget.over() && budget.affords((double) board.table.work()); round++) {
             long[] profit = profit(now);
             asked = profit;
             if (!board.table.fill(profit, budget)) {
@@ -136,9 +141,13 @@ final class Prices {
         return true;
     }
 
-    /** The table filled for the prices found, or null if the budget ran out. */
+    /** The table filled for the prices found, or null if the budget does not reach for it and for what surrounds blocks. */
     @Nullable
     Endless settled(Budget budget) {
+        double work = 4.0 * board.table.work();
+        if (budget.over() || !budget.affords(work) || !budget.spend((long) (work / Endless.WORK_A_STEP))) {
+            return null;
+        }
         return board.table.fill(profit(price), budget) ? board.table : null;
     }
 }

@@ -55,7 +55,10 @@ final class Stretched {
         for (Pair pair : pairs.subList(0, Math.min(TRIED, pairs.size()))) {
             if (pair.loose == Double.POSITIVE_INFINITY || pair.loose > known * (1 - 1e-9) - 1) {
                 double need = need(pair.along, pair.across);
-                best = Math.max(best, Cover.least(f.weight, room, f.count, need));
+                // Boards that differ are weighed up once, when all rows are known.
+                if (f.stocks == 1) {
+                    best = Math.max(best, Cover.least(f.weight, room, f.count, need));
+                }
                 rows.add(room, need);
             }
         }
