@@ -11,6 +11,7 @@ import dev.treen.plan.OrderMarkdown;
 import dev.treen.plan.Plan;
 import dev.treen.plan.PlanJson;
 import dev.treen.plan.PlanText;
+import dev.treen.plan.RackText;
 import dev.treen.plan.YearSvg;
 import dev.treen.source.SourceFile;
 import java.nio.file.InvalidPathException;
@@ -119,6 +120,10 @@ final class BuildCommand implements Subcommand {
             files.put("year.svg", YearSvg.of(plan, years));
         }
         Drawings.of(plan.joined()).forEach((name, sheet) -> files.put(fresh(stem(name), files), sheet.svg()));
+        String rack = RackText.of(plan);
+        if (!rack.isEmpty()) {
+            files.put("rack.treen", rack);
+        }
         return files;
     }
 

@@ -5,6 +5,7 @@ import dev.treen.finding.Remedy;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Board;
+import dev.treen.model.LayoutWishes;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.yield.BoardLayout;
@@ -15,7 +16,6 @@ import dev.treen.yield.Progress;
 import dev.treen.yield.Settings;
 import dev.treen.yield.Unplaced;
 import dev.treen.yield.YieldProblem;
-import dev.treen.yield.YieldSolver;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -30,12 +30,15 @@ public final class Cutter {
     private static final Length WIDE = Length.ofMm(150);
 
     private final Joined joined;
+    private final Wished wished;
     private final Rack rack;
     private final List<Finding> findings = new ArrayList<>();
 
     private Cutter(Joined joined) {
         this.joined = joined;
-        this.rack = new Rack(joined);
+        this.wished = Wished.of(joined);
+        this.rack = new Rack(joined, wished);
+        findings.addAll(wished.findings());
     }
 
     /** The layout of {@code joined}'s parts on its boards. */
@@ -63,7 +66,10 @@ public final class Cutter {
             return Cutting.none(all, List.of(noBoards()));
         }
         YieldProblem problem = rack.problem(steps);
-        return switch (YieldSolver.solve(problem, progress, cancel)) {
+        var matching = new Matching(rack, wished);
+        Outcome outcome = matching.solve(problem, progress, cancel);
+        matching.without().forEach(group -> findings.add(noMatch(group)));
+        return switch (outcome) {
             case Layout layout -> cutting(layout, problem);
             case Outcome.Refusal refusal -> Cutting.none(all, List.of(refused(refusal)));
         };
@@ -75,6 +81,21 @@ public final class Cutter {
                 joined.project().settings().at().endPoint(),
                 "The project names no boards, so there is no cutting layout")
                 .remedy(Remedy.choice("add a board: `board plank { species …; size … x … x … }`"))
+                .build();
+    }
+
+    private Finding noMatch(List<String> group) {
+        return Finding.of(
+                CuttingFindings.NO_MATCH,
+                joined.project().settings().layout().matched().stream()
+                        .filter(wish -> wish.parts().containsAll(group))
+                        .map(LayoutWishes.Group::at)
+                        .findFirst()
+                        .orElse(joined.project().settings().at()),
+                "No one board gives `" + String.join("`, `", group) + "`")
+                .found("They are laid out wherever there is room.")
+                .about(group.getFirst())
+                .remedy(Remedy.choice("name the board of each with `from`, or add a board that gives them all"))
                 .build();
     }
 
@@ -120,7 +141,7 @@ public final class Cutter {
                         && opened.contains(e.getValue().of().board().name()))
                 .map(java.util.Map.Entry::getKey)
                 .toList();
-        NoRoom noRoom = new NoRoom(joined, rack);
+        NoRoom noRoom = new NoRoom(joined, rack, wished);
         List<String> unplaced = new ArrayList<>();
         for (Unplaced each : layout.unplaced()) {
             unplaced.add(each.pieceId());

@@ -18,11 +18,18 @@ public final class CuttingFindings {
     public static final FindingKind WIDE_RESAW = FindingKind.warning("resaw-wide",
             "A board is too wide to resaw by hand with ease");
 
+    /** A wish for the layout that names what is not there. */
+    public static final FindingKind WISH_NAMES_NOTHING = FindingKind.warning("layout-names-no-part",
+            "A wish for the layout names a part that is not there, or names it twice");
+    /** Parts that should match and cannot come from one board. */
+    public static final FindingKind NO_MATCH = FindingKind.warning("match-from-no-board",
+            "No one board gives all parts that should match");
+
     private CuttingFindings() {
     }
 
     /** All of them. */
     public static List<FindingKind> all() {
-        return List.of(NO_ROOM, NO_BOARDS, NOT_LAID_OUT, WIDE_RESAW);
+        return List.of(NO_ROOM, NO_BOARDS, NOT_LAID_OUT, WIDE_RESAW, WISH_NAMES_NOTHING, NO_MATCH);
     }
 }

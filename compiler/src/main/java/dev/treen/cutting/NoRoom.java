@@ -9,17 +9,20 @@ import dev.treen.model.Defect;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.yield.Unplaced;
+import java.util.List;
 import java.util.Optional;
 
 /** Says why a part is on no board: which board came nearest, what stands in the way there, and by how much. */
 final class NoRoom {
     private final Joined joined;
     private final Rack rack;
+    private final Wished wished;
     private final LengthFormat format;
 
-    NoRoom(Joined joined, Rack rack) {
+    NoRoom(Joined joined, Rack rack, Wished wished) {
         this.joined = joined;
         this.rack = rack;
+        this.wished = wished;
         this.format = joined.project().settings().format();
     }
 
@@ -36,7 +39,7 @@ final class NoRoom {
                 .label("rough it is " + part.rough().text(format))
                 .because(
                         "Parts are laid out at their rough size, clear of flaws, along the grain, so that every cut runs"
-                                + " from edge to edge.")
+                                + " from edge to edge." + inRun(name))
                 .about(name);
         switch (reason) {
             case Unplaced.Reason.NoStockAccepted() -> tooThick(part, finding);
@@ -46,6 +49,15 @@ final class NoRoom {
             case Unplaced.Reason.NotWorthIt() -> finding.found("Other parts took its place.");
         }
         return finding.build();
+    }
+
+    private String inRun(String part) {
+        List<String> run = wished.runOf(part);
+        return run.isEmpty() ? ""
+                : " It belongs to the run `" + String.join("`, `", run)
+                        + "`, which is sawn whole from one strip, and the"
+                        + " strip has no room. Two shorter runs keep the figure at every corner but one, which goes to"
+                        + " the back.";
     }
 
     private static String where(FinishedPart part) {

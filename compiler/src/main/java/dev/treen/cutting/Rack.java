@@ -7,8 +7,10 @@ import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Board;
 import dev.treen.model.Defect;
+import dev.treen.model.LayoutWishes;
 import dev.treen.yield.Piece;
 import dev.treen.yield.Rect;
+import dev.treen.yield.Run;
 import dev.treen.yield.Settings;
 import dev.treen.yield.Stock;
 import dev.treen.yield.YieldProblem;
@@ -34,10 +36,12 @@ final class Rack {
     }
 
     private final Joined joined;
+    private final Wished wished;
     private final Map<String, Leaf> leaves = new LinkedHashMap<>();
 
-    Rack(Joined joined) {
+    Rack(Joined joined, Wished wished) {
         this.joined = joined;
+        this.wished = wished;
         for (Board board : joined.project().boards()) {
             Leaves sawn = Leaves.of(board, joined);
             for (int number = 1; number <= sawn.count(); number++) {
@@ -70,14 +74,17 @@ final class Rack {
                 .mapToLong(b -> up(b.allow().kerf().value()))
                 .max()
                 .orElse(0);
-        Settings settings = Settings.kerf(kerf).wasting(ends, 0).keeping(USEFUL_LENGTH, USEFUL_WIDTH).steps(steps);
+        LayoutWishes wishes = joined.project().settings().layout();
+        long keepLength = wishes.keep().map(m -> up(m.get(0).value())).orElse(USEFUL_LENGTH);
+        long keepWidth = wishes.keep().map(m -> up(m.get(1).value())).orElse(USEFUL_WIDTH);
+        Settings settings = Settings.kerf(kerf).wasting(ends, 0).keeping(keepLength, keepWidth).steps(steps);
         List<Stock> stocks = new ArrayList<>();
-        leaves.forEach((id, leaf) -> stocks.add(stock(id, leaf.of().board(), ends)));
+        leaves.forEach((id, leaf) -> stocks.add(stock(id, leaf.of().board(), ends, wishes.offcutsFirst())));
         List<Piece> pieces = joined.parts().stream().map(this::piece).toList();
-        return new YieldProblem(stocks, pieces, List.of(), settings);
+        return new YieldProblem(stocks, pieces, wished.runs().stream().map(Run::new).toList(), settings);
     }
 
-    private static Stock stock(String id, Board board, long ends) {
+    private static Stock stock(String id, Board board, long ends, boolean offcutsFirst) {
         long length = down(board.length().value());
         long width = down(board.width().value());
         List<dev.treen.yield.Defect> defects = new ArrayList<>();
@@ -88,7 +95,8 @@ final class Rack {
             defects.add(new dev.treen.yield.Defect.Strip(dev.treen.yield.Defect.Side.LEFT_END, more));
             defects.add(new dev.treen.yield.Defect.Strip(dev.treen.yield.Defect.Side.RIGHT_END, more));
         }
-        return new Stock(id, length, width, defects, Math.max(1, length * width / Units.FINE), 1, false, "");
+        return new Stock(id, length, width, defects, Math.max(1, length * width / Units.FINE), 1,
+                offcutsFirst && board.offcut(), "");
     }
 
     /** A flaw as large as it is or by less than two thousandths of a millimetre larger. */

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param core moisture in its middle in percent, where measured
  * @param heart how far the heart of the tree lay from its face, where read from the end grain
  * @param moistureAt where it is written, or the declaration
+ * @param offcut left over from earlier work
  */
 public record Board(
         String name,
@@ -33,6 +34,7 @@ public record Board(
         Span moistureAt,
         Optional<Double> core,
         Optional<Measure> heart,
+        boolean offcut,
         List<Defect> defects,
         Allowances allow) {
     /** Keeps its own copy. */

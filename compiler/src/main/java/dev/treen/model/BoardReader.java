@@ -63,6 +63,7 @@ final class BoardReader {
                         .orElse(statement.name().span()),
                 properties.one("core").flatMap(g -> reader.percent(g, WETTEST)),
                 properties.one("heart").flatMap(g -> reader.size("heart", g)),
+                properties.one("offcut").flatMap(g -> reader.word(g, Schemas.YES_NO)).equals(Optional.of("yes")),
                 defects,
                 allow));
     }

@@ -76,6 +76,26 @@ public final class Schemas {
                     needed("kerf", Plain.LENGTH, "What it takes at each cut."),
                     optional("depth", Plain.LENGTH, "any", "How thick a piece it goes through.")));
 
+    /** A mark that is there or not. */
+    static final List<String> YES_NO = List.of("yes", "no");
+
+    /** When boards that are offcuts are taken. */
+    static final List<String> OFFCUTS = List.of("first", "alike");
+
+    /** What the author wants of the layout. */
+    public static final BlockSchema LAYOUT = new BlockSchema(
+            "layout",
+            "What the cutting layout keeps to, beyond runs of grain and that every part has its place: parts that match, and"
+                    + " offcuts that are used up.",
+            "layout { matched door_left, door_right; offcuts first; keep 200 x 50 }",
+            List.of(
+                    repeated("matched", Plain.PARTS,
+                            "Parts that come from one board, whichever it is, so that colour and figure match."),
+                    optional("offcuts", new OneOf(OFFCUTS), "alike",
+                            "Whether boards marked `offcut yes` are taken before whole ones."),
+                    optional("keep", Plain.SIZE_2, "150mm x 40mm",
+                            "The least leftover worth keeping, along the grain and across it.")));
+
     /** The project. */
     public static final BlockSchema PROJECT = new BlockSchema(
             "project",
@@ -90,7 +110,8 @@ public final class Schemas {
                     optional("saw", Plain.SAW, "the kerf of `allow`",
                             "The saw that cuts the parts, declared with `saw`."),
                     optional("allow", new Shape.Named(ALLOW), "by `tools`", ALLOW.doc()),
-                    optional("tolerance", new Inner(TOLERANCE), "by `tools`", TOLERANCE.doc())));
+                    optional("tolerance", new Inner(TOLERANCE), "by `tools`", TOLERANCE.doc()),
+                    optional("layout", new Inner(LAYOUT), "none", LAYOUT.doc())));
 
     /** A round flaw. */
     public static final BlockSchema DISC = new BlockSchema(
@@ -127,6 +148,10 @@ public final class Schemas {
     private static final PropertySchema OVERRULE = optional("allow", new Shape.Named(ALLOW), "the project's",
             ALLOW.doc());
 
+    private static final PropertySchema OFFCUT = optional(
+            "offcut", new OneOf(YES_NO), "no",
+            "Left over from earlier work; with `offcuts first` in the project's `layout` it is used up first.");
+
     /** A board. */
     public static final BlockSchema BOARD = new BlockSchema(
             "board",
@@ -142,6 +167,7 @@ public final class Schemas {
                     optional("heart", Plain.LENGTH, "not known",
                             "How far the heart of the tree lay from its face, from the curve of the rings on its end; it"
                                     + " decides how hollow a flat-sawn part goes."),
+                    OFFCUT,
                     repeated("knot", new Inner(DISC), "A knot, which parts keep clear of."),
                     repeated("check", new Inner(LINE), "A split, which parts keep clear of."),
                     repeated("wane", new Inner(PATCH), "Missing wood at an edge."),
@@ -159,6 +185,7 @@ public final class Schemas {
             List.of(
                     needed("size", Plain.SIZE_3, "Along the face grain, across it, and thick."),
                     optional("species", Plain.SPECIES, "plywood", "What it is made of: plywood or mdf."),
+                    OFFCUT,
                     repeated("knot", new Inner(DISC), "A damaged spot, which parts keep clear of."),
                     OVERRULE));
 
@@ -242,6 +269,7 @@ public final class Schemas {
                 ALLOW,
                 SAW,
                 TOLERANCE,
+                LAYOUT,
                 BOARD,
                 SHEET,
                 DISC,

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param hand whether it is made by hand
  * @param tolerances how exactly it is made, where the project says so
  * @param saw the saw that cuts the parts, where one is named
+ * @param layout what the author wants of the cutting layout
  * @param at where the project block is, or the start of the file
  */
 public record Settings(
@@ -26,9 +27,10 @@ public record Settings(
         Allowances allow,
         Tolerances tolerances,
         Optional<Saw> saw,
+        LayoutWishes layout,
         Span at) {
     /** The same project with its lengths shown another way. */
     public Settings shownIn(LengthFormat other) {
-        return new Settings(title, units, other, climate, hand, allow, tolerances, saw, at);
+        return new Settings(title, units, other, climate, hand, allow, tolerances, saw, layout, at);
     }
 }

@@ -93,6 +93,7 @@ final class SettingsReader {
                 allowances(properties, standard),
                 tolerances(properties),
                 saw,
+                new LayoutReader(session, reader).read(properties),
                 at);
     }
 

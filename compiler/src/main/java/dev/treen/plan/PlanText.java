@@ -167,9 +167,10 @@ public final class PlanText {
         Cutting cutting = plan.cutting();
         Areas areas = cutting.areas();
         String how = cutting.proved()
-                ? "No layout takes less board."
-                : "No layout saves more than " + DecimalText.write(100 * cutting.gap(), 0)
-                        + " % of the boards taken (bound by " + cutting.bound() + ").";
+                ? "Proved best: no layout takes less board."
+                : "Within " + DecimalText.write(Math.ceil(100 * cutting.gap()), 0)
+                        + " % of the best possible: no layout saves more of the boards taken (bound by "
+                        + cutting.bound() + ").";
         return "Of the boards and leaves cut, " + share(areas, areas.finished()) + " becomes finished parts; "
                 + share(areas, areas.allowances()) + " is planed and shot off them, "
                 + share(areas, areas.kerf()) + " is saw dust, " + share(areas, areas.offcuts())

@@ -80,6 +80,23 @@ class LimitedValueTest {
         }
     }
 
+    // The sides are no multiple of what the sizes have in common.
+    @Test
+    void agreesWithTryingEveryCutWhereSizesHaveACommonMeasure() {
+        for (int seed = 0; seed < 20; seed++) {
+            var random = new Random(500 + seed);
+            int[][] parts = new int[3][];
+            int[][] tripled = new int[3][];
+            for (int i = 0; i < parts.length; i++) {
+                parts[i] = new int[]{2 + random.nextInt(5), 2 + random.nextInt(5), 1 + random.nextInt(2), 1 + i * 7};
+                tripled[i] = new int[]{3 * parts[i][0], 3 * parts[i][1], parts[i][2], parts[i][3]};
+            }
+            var layout = solved(3 * 9 + random.nextInt(3), 3 * 8 + random.nextInt(3), tripled, 20_000);
+            assertThat(layout.score()).as("seed %d", seed).isEqualTo(new EveryCut(parts).most(9, 8));
+            assertThat(layout.proved()).as("seed %d", seed).isTrue();
+        }
+    }
+
     @Test
     void neverClaimsMoreThanItsBoundWhenStoppedEarly() {
         for (int seed = 0; seed < 20; seed++) {

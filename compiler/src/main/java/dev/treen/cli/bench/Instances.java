@@ -28,10 +28,10 @@ final class Instances {
      * One instance.
      *
      * @param name its name
-     * @param problem as the solver takes it
+     * @param problem as the solver takes it; empty where boards go in a fixed order and cuts keep distances
      * @param known the best value known to the file, -1 if it has none
      */
-    record Instance(String name, YieldProblem problem, long known) {}
+    record Instance(String name, Optional<YieldProblem> problem, long known) {}
 
     static List<Instance> read(Path file) throws IOException {
         if (!(JsonValues.read(file) instanceof Map<?, ?> head)) {
@@ -40,8 +40,12 @@ final class Instances {
         var found = new ArrayList<Instance>();
         for (Object each : list(head, "instances")) {
             if (each instanceof Map<?, ?> one) {
+                if (one.containsKey("boardSize")) {
+                    found.add(new Instance(text(one, "name"), Optional.empty(), -1));
+                    continue;
+                }
                 var problem = problem(text(head, "family"), text(head, "objective"), one);
-                found.add(new Instance(text(one, "name"), problem, known(one)));
+                found.add(new Instance(text(one, "name"), Optional.of(problem), known(one)));
             }
         }
         return found;
@@ -65,9 +69,6 @@ final class Instances {
         }
         if (one.containsKey("length")) {
             return lengths(one, settings);
-        }
-        if (one.containsKey("boardSize")) {
-            throw new IOException("boards taken in a fixed order are not read here");
         }
         var stocks = new ArrayList<Stock>();
         for (Object each : list(one, "boards")) {

@@ -46,14 +46,16 @@ public final class YieldBench {
             int n = 0;
             for (var instance : Instances.read(file)) {
                 if (n++ % how.every() == 0 && instance.name().contains(how.only())) {
-                    bench.solve(instance);
+                    instance.problem().ifPresentOrElse(
+                            problem -> bench.solve(instance, problem),
+                            () -> out.println("{\"name\":\"" + instance.name()
+                                    + "\",\"left_out\":\"its rules of cutting are not Treen's\"}"));
                 }
             }
         }
     }
 
-    private void solve(Instances.Instance instance) {
-        YieldProblem given = instance.problem();
+    private void solve(Instances.Instance instance, YieldProblem given) {
         Settings settings = given.settings()
                 .steps(how.steps())
                 .within(Duration.ofNanos((long) (how.seconds() * 1e9)))

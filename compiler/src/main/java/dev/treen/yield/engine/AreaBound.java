@@ -10,16 +10,26 @@ final class AreaBound {
 
     /** Least weight of boards whose clear area holds the area of all parts; as many whole boards as that takes. */
     static Bound weight(Folded f) {
+        var room = clear(f);
+        return new Bound(Cover.least(f.weight, room, f.count, need(f)), "area");
+    }
+
+    /** The area of all parts. */
+    static double need(Folded f) {
         double need = 0;
         for (int t = 0; t < f.types; t++) {
             need += (double) f.area[t] * f.copies[t];
         }
+        return need;
+    }
+
+    /** The area of each board that parts can cover. */
+    static double[] clear(Folded f) {
         var room = new double[f.stocks];
         for (int b = 0; b < f.stocks; b++) {
-            room[b] = room(f, b);
+            room[b] = Math.max(0, room(f, b) - LostArea.of(f, b));
         }
-        long least = Cover.least(f.weight, room, f.count, need);
-        return new Bound(least, "area");
+        return room;
     }
 
     /** Least reach along the first board, kerf folded in: area, the longest part, and parts that pass no other. */

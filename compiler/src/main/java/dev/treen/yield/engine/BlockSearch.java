@@ -41,6 +41,8 @@ final class BlockSearch {
     private long tries;
     /** The most value so far, from outside or from a block. */
     long best;
+    /** A value that is good enough to stop. */
+    long enough = Long.MAX_VALUE;
     /** The block of that value, or -1. */
     int winner = -1;
 
@@ -57,7 +59,7 @@ final class BlockSearch {
         cellAt = new Cell[board.xs.length][board.ys.length];
         long common = 0;
         for (int kind = 0; kind < board.kinds; kind++) {
-            common = gcd(common, board.f.value[board.type[kind]]);
+            common = gcd(common, board.value[board.type[kind]]);
         }
         gcd = Math.max(1, common);
     }
@@ -91,11 +93,11 @@ final class BlockSearch {
     boolean run() {
         for (int kind = 0; kind < board.kinds; kind++) {
             int t = board.type[kind];
-            long net = board.f.value[t] * prices.scale - prices.price[t];
+            long net = board.value[t] * prices.scale - prices.price[t];
             int x = Raster.floor(board.xs, board.l[kind]);
             int y = Raster.floor(board.ys, board.w[kind]);
             if (net + around[x][y] >= wanted()) {
-                add(blocks.single(t, kind, x, y, board.f.value[t], net));
+                add(blocks.single(t, kind, x, y, board.value[t], net));
             }
         }
         while (waiting > 0) {
@@ -106,11 +108,20 @@ final class BlockSearch {
             close(next);
             joinAll(next);
             boolean full = blocks.size > MOST_BLOCKS || (long) blocks.size * blocks.types > MOST_COUNTS;
-            if (full || budget.over()) {
+            if (full || budget.over() || best >= enough) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** The copies that the best block takes of each type; none if there is no such block. */
+    int[] counts() {
+        var counts = new int[blocks.types];
+        for (int t = 0; winner >= 0 && t < counts.length; t++) {
+            counts[t] = blocks.counts[winner * blocks.types + t];
+        }
+        return counts;
     }
 
     /** What no layout can beat, as far as the search came. */

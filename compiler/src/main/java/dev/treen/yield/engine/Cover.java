@@ -8,7 +8,7 @@ import java.util.List;
  * the boards in order of weight per capacity. Where that takes too long, the bound with a fraction of one board stands.
  */
 final class Cover {
-    private static final int NODES = 200_000;
+    private static final int NODES = 30_000;
 
     private final long[] weight;
     private final double[] capacity;

@@ -101,8 +101,11 @@ final class Endless {
         for (int j = 0; j < ys.length; j++) {
             restY[j] = rests(ys, j);
         }
+        var whole = new int[xs.length][];
+        var cut = new long[ys.length];
         for (int i = 0; i < xs.length; i++) {
-            if (!row(i, restY) || ((i & 15) == 0 && budget.looked())) {
+            row(i, restY, whole, cut);
+            if ((i & 15) == 0 && budget.looked()) {
                 return false;
             }
         }
@@ -122,31 +125,51 @@ final class Endless {
         return rest;
     }
 
-    private boolean row(int i, int[][] restY) {
+    // Of the slabs that a rectangle falls into along one direction, the smallest may be taken to be one that is not cut
+    // in that direction again: only such slabs are tried, up to the middle.
+    private void row(int i, int[][] restY, int[][] whole, long[] cut) {
         long[] now = best[i];
         if (i > 0) {
-            long[] below = best[i - 1];
-            for (int j = 0; j < now.length; j++) {
-                now[j] = Math.max(now[j], below[j]);
-            }
+            System.arraycopy(best[i - 1], 0, cut, 0, cut.length);
+        } else {
+            Arrays.fill(cut, 0);
         }
         int[] rest = rests(xs, i);
         for (int c = 1; c < rest.length; c++) {
             long[] a = best[c];
             long[] b = best[rest[c]];
-            for (int j = 0; j < now.length; j++) {
-                now[j] = Math.max(now[j], a[j] + b[j]);
+            int[] slabs = whole[c];
+            if (slabs.length * 4 > cut.length) {
+                for (int j = 0; j < cut.length; j++) {
+                    cut[j] = Math.max(cut[j], a[j] + b[j]);
+                }
+            } else {
+                for (int j : slabs) {
+                    cut[j] = Math.max(cut[j], a[j] + b[j]);
+                }
             }
         }
-        for (int j = 1; j < now.length; j++) {
-            long top = Math.max(now[j], now[j - 1]);
+        var strips = new int[ys.length];
+        var slabs = new int[ys.length];
+        int stripCount = 0;
+        int slabCount = 0;
+        for (int j = 0; j < now.length; j++) {
+            long stacked = j == 0 ? 0 : now[j - 1];
             int[] r = restY[j];
-            for (int c = 1; c < r.length; c++) {
-                top = Math.max(top, now[c] + now[r[c]]);
+            for (int k = 0; k < stripCount && strips[k] < r.length; k++) {
+                stacked = Math.max(stacked, now[strips[k]] + now[r[strips[k]]]);
+            }
+            long across = Math.max(now[j], cut[j]);
+            long top = Math.max(across, stacked);
+            if (j > 0 && across > stacked) {
+                strips[stripCount++] = j;
+            }
+            if (Math.max(now[j], stacked) > cut[j]) {
+                slabs[slabCount++] = j;
             }
             now[j] = top;
         }
-        return true;
+        whole[i] = Arrays.copyOf(slabs, slabCount);
     }
 
     /** The values of all rectangles as long as a mark, by their width. */

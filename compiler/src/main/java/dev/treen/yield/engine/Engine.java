@@ -64,6 +64,8 @@ public final class Engine {
             Lengths lengths = Lengths.of(f);
             if (lengths != null && !budget.over()) {
                 bound = lengths.solve(improver, bound, budget.part(0.7));
+            } else {
+                raise(improver);
             }
             improver.improve(costBudget(), bound.value());
             if (wantsOffcut() && improver.best.complete()) {
@@ -71,6 +73,25 @@ public final class Engine {
             }
         }
         return layout(improver.best, unplaced);
+    }
+
+    // What a bound takes is no loss for the layout: each has steps of its own.
+    private void raise(Improver improver) {
+        long goal = improver.best.complete() ? improver.best.weight : Long.MAX_VALUE;
+        if (bound.value() >= goal || budget.over()) {
+            return;
+        }
+        var rows = new CoverRows(f);
+        rows.add(AreaBound.clear(f), AreaBound.need(f));
+        bound = Stretched.better(f, bound, rows);
+        if (bound.value() < goal) {
+            bound = PriceBound.better(f, bound, improver.best, rows, budget.part(0.3));
+        }
+        if (bound.value() < goal) {
+            FillBound.add(f, rows, budget.part(0.1));
+            long least = rows.least(bound.value());
+            bound = least > bound.value() ? new Bound(least, "area, sizes and prices together") : bound;
+        }
     }
 
     private Layout layout(State best, List<Unplaced> unplaced) {

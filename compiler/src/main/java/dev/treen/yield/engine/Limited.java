@@ -17,6 +17,8 @@ final class Limited {
     final long[] l;
     final long[] w;
     final int[] type;
+    /** What a copy of each type is worth. */
+    final long[] value;
     /** By type: how many copies one board can take at most. */
     final int[] limit;
     final long[] xs;
@@ -24,8 +26,10 @@ final class Limited {
     final Endless table;
 
     private Limited(
-            Folded f, int stock, long[] l, long[] w, int[] type, int[] limit, long[] xs, long[] ys, Endless table) {
+            Folded f, int stock, long[] l, long[] w, int[] type, long[] value, int[] limit, long[] xs, long[] ys,
+            Endless table) {
         this.f = f;
+        this.value = value;
         this.stock = stock;
         this.kinds = l.length;
         this.l = l;
@@ -69,6 +73,11 @@ final class Limited {
         long[] xs = Raster.limitedSums(sideL, l, limits);
         long[] ys = Raster.limitedSums(sideW, w, limits);
         Endless table = Endless.over(xs, ys, l, w, type, MOST_WORK);
-        return table == null ? null : new Limited(f, stock, l, w, type, limit, xs, ys, table);
+        return table == null ? null : new Limited(f, stock, l, w, type, f.value, limit, xs, ys, table);
+    }
+
+    /** The same with other values. */
+    Limited worth(long[] values) {
+        return new Limited(f, stock, l, w, type, values, limit, xs, ys, table);
     }
 }

@@ -32,7 +32,7 @@ final class Prices {
         price = new long[board.f.types];
         double most = 1;
         for (int t = 0; t < board.f.types; t++) {
-            most += (double) board.f.value[t] * Math.max(1, total(t));
+            most += (double) board.value[t] * Math.max(1, total(t));
         }
         long fine = 1;
         while (fine < 1024 && most * fine * 4 < 1L << 60) {
@@ -49,7 +49,7 @@ final class Prices {
     long[] profit(long[] prices) {
         var profit = new long[board.f.types];
         for (int t = 0; t < profit.length; t++) {
-            profit[t] = Math.max(0, board.f.value[t] * scale - prices[t]);
+            profit[t] = Math.max(0, board.value[t] * scale - prices[t]);
         }
         return profit;
     }
@@ -78,11 +78,16 @@ final class Prices {
      * table, which holds that round's layout.
      */
     void search(Budget budget, Round known) {
+        search(budget, ROUNDS, known);
+    }
+
+    /** The same in so many rounds at most. */
+    void search(Budget budget, int rounds, Round known) {
         long[] now = price.clone();
         double reach = 1;
         int quiet = 0;
         var counts = new int[board.f.types];
-        for (int round = 0; round < ROUNDS && !budget.over() && budget.affords((double) board.table.work()); round++) {
+        for (int round = 0; round < rounds && !budget.over() && budget.affords((double) board.table.work()); round++) {
             long[] profit = profit(now);
             asked = profit;
             if (!board.table.fill(profit, budget)) {
@@ -130,15 +135,19 @@ final class Prices {
         for (int t = 0; t < now.length; t++) {
             double g = total(t) - (double) boards * counts[t];
             if (g < 0 || now[t] > 0) {
-                now[t] = Math.max(0, Math.min(now[t] - Math.round(far / steep * g), board.f.value[t] * scale));
+                now[t] = Math.max(0, Math.min(now[t] - Math.round(far / steep * g), board.value[t] * scale));
             }
         }
         return true;
     }
 
-    /** The table filled for the prices found, or null if the budget ran out. */
+    /** The table filled for the prices found, or null if the budget does not reach for it and for what surrounds blocks. */
     @Nullable
     Endless settled(Budget budget) {
+        double work = 4.0 * board.table.work();
+        if (budget.over() || !budget.affords(work) || !budget.spend((long) (work / Endless.WORK_A_STEP))) {
+            return null;
+        }
         return board.table.fill(profit(price), budget) ? board.table : null;
     }
 }

@@ -41,10 +41,31 @@ final class Raster {
     /** All sums of a start and sizes, up to a side; empty if there are more than so many. */
     static long[] sumsFrom(long[] starts, long side, long[] sizes, int most) {
         long[] small = Arrays.stream(sizes).distinct().sorted().toArray();
+        long unit = starts.length == 1 && starts[0] == 0 ? unit(sizes) : 1;
+        if (unit > 1) {
+            long[] fewer = Arrays.stream(small).map(s -> s / unit).toArray();
+            return Arrays.stream(sumsFrom(starts, side / unit, fewer, most)).map(s -> s * unit).toArray();
+        }
         if (side <= 50_000_000L / 64 * 64 && side < Integer.MAX_VALUE - 8) {
             return dense(starts, (int) side, small, most);
         }
         return sparse(starts, side, small, most);
+    }
+
+    /** What all sizes are whole multiples of. */
+    private static long unit(long[] sizes) {
+        long unit = 0;
+        for (long size : sizes) {
+            long a = unit;
+            long b = size;
+            while (b != 0) {
+                long rest = a % b;
+                a = b;
+                b = rest;
+            }
+            unit = a;
+        }
+        return Math.max(1, unit);
     }
 
     private static long[] dense(long[] starts, int side, long[] sizes, int most) {
@@ -108,6 +129,16 @@ final class Raster {
      * many or the side is too long for a table.
      */
     static long[] limitedSums(long side, long[] sizes, int[] limits) {
+        long unit = unit(sizes);
+        if (unit > 1) {
+            long[] fewer = Arrays.stream(sizes).map(s -> s / unit).toArray();
+            long[] sums = Arrays.stream(limitedSums(side / unit, fewer, limits)).map(s -> s * unit).toArray();
+            if (sums.length > 0 && sums[sums.length - 1] < side) {
+                sums = Arrays.copyOf(sums, sums.length + 1);
+                sums[sums.length - 1] = side;
+            }
+            return sums;
+        }
         if (side >= 50_000_000) {
             return new long[0];
         }
