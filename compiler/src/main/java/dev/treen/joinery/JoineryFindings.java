@@ -25,11 +25,15 @@ public final class JoineryFindings {
     public static final FindingKind DOES_NOT_FIT = FindingKind.error("setting-does-not-fit",
             "A property of a joint does not fit its parts");
 
+    /** Tails, pins or fingers too thin to cut or to hold. */
+    public static final FindingKind TOO_FINE = FindingKind.warning("joint-too-fine",
+            "Tails, pins or fingers are too fine to cut or to hold");
+
     private JoineryFindings() {
     }
 
     /** All of them. */
     public static List<FindingKind> all() {
-        return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT);
+        return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT, TOO_FINE);
     }
 }
