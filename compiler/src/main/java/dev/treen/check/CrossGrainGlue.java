@@ -19,6 +19,7 @@ import dev.treen.wood.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A part held rigidly across its grain by one that lies along it tears the joint or splits (rules of the trade M-12:
@@ -28,6 +29,9 @@ import java.util.Optional;
 final class CrossGrainGlue implements Check {
     static final FindingKind CROSS_GRAIN = FindingKind.warning("cross-grain-glue",
             "A joint holds a part across its grain");
+
+    /** Corners whose parts share the whole corner and move alike. */
+    private static final Set<String> MOVE_ALIKE = Set.of("mitre", "dovetail", "finger");
 
     @Override
     public List<FindingKind> kinds() {
@@ -73,7 +77,7 @@ final class CrossGrainGlue implements Check {
             case BoxContact.Edge edge -> {
                 Length over = Length.ofMm(edge.to().get(edge.along()).subtract(edge.from().get(edge.along())));
                 across(meeting, edge.along(), over).ifPresent(held::add);
-                if (!meeting.joint().kind().equals("mitre")) {
+                if (!MOVE_ALIKE.contains(meeting.joint().kind())) {
                     // One of the two runs past: the other's end lies along it, as wide as that end is.
                     meeting.endOfLeft().ifPresent(side -> across(
                             meeting, side.axis(), meeting.right().along(side.axis()).value())

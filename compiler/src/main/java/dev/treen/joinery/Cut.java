@@ -1,6 +1,7 @@
 package dev.treen.joinery;
 
 import dev.treen.solid.Box;
+import dev.treen.solid.Convex;
 import dev.treen.solid.Origin;
 import dev.treen.solid.Plane;
 
@@ -17,4 +18,7 @@ public sealed interface Cut {
 
     /** A mitre: what lies on the outer side of {@code plane} goes. */
     record Slice(String part, Plane plane, Origin origin) implements Cut {}
+
+    /** A socket between dovetails, a bevel: what lies in a convex {@code body} goes. */
+    record Carve(String part, Convex body, Origin origin) implements Cut {}
 }

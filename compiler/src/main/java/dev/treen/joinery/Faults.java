@@ -1,8 +1,11 @@
 package dev.treen.joinery;
 
+import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
+import dev.treen.finding.Remedy;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
+import dev.treen.model.Setting;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.solid.Axis;
@@ -79,5 +82,23 @@ final class Faults {
                 .about(joint.left().name())
                 .about(joint.right().name())
                 .build();
+    }
+
+    /** A property given another value, or written where it is left out. */
+    static Remedy setting(Joint joint, String property, String value, String text) {
+        Optional<Setting> there = Optional.ofNullable(joint.settings().get(property));
+        String written = property + " " + value;
+        Edit edit = there.map(setting -> new Edit(setting.valueAt(), value))
+                .orElseGet(() -> new Edit(
+                        joint.blockAt(), joint.hasBlock() ? " " + written + ";" : " { " + written + " }"));
+        return Remedy.choice(text, edit);
+    }
+
+    /** A length as a project writes it in any units, up to the next half millimetre. */
+    static String written(Length length) {
+        Length half = Length.ofMm(1).dividedBy(2);
+        Length up = length.roundUpTo(half);
+        boolean whole = up.roundDownTo(Length.ofMm(1)).equals(up);
+        return up.roundDownTo(Length.ofMm(1)).mm().getNumerator() + (whole ? "mm" : ".5mm");
     }
 }

@@ -252,6 +252,7 @@ public final class Joinery {
                 case Cut.Hollow(String name, Box space, Origin origin) ->
                     solid.subtract(Convex.box(space, origin), origin);
                 case Cut.Slice(String name, var plane, Origin origin) -> solid.keep(plane, origin);
+                case Cut.Carve(String name, Convex body, Origin origin) -> solid.subtract(body, origin);
             };
         }
         return solid;

@@ -33,12 +33,16 @@ public final class JoineryFindings {
     public static final FindingKind BUTTON_LETS_GO = FindingKind.warning("button-lets-go",
             "A button loses its hold in dry air");
 
+    /** Tails, pins or fingers too thin to cut or to hold. */
+    public static final FindingKind TOO_FINE = FindingKind.warning("joint-too-fine",
+            "Tails, pins or fingers are too fine to cut or to hold");
+
     private JoineryFindings() {
     }
 
     /** All of them. */
     public static List<FindingKind> all() {
         return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT,
-                TENON_PROPORTIONS, BUTTON_LETS_GO);
+                TENON_PROPORTIONS, BUTTON_LETS_GO, TOO_FINE);
     }
 }

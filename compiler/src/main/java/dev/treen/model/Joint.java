@@ -1,8 +1,12 @@
 package dev.treen.model;
 
+import dev.treen.quantity.Quantity;
+import dev.treen.quantity.Slope;
+import dev.treen.quantity.Unit;
 import dev.treen.source.Span;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Two parts that a joint brings together.
@@ -47,6 +51,26 @@ public record Joint(
                 .flatMap(s -> s.value() instanceof Datum.Exactly(var quantity)
                         ? quantity.asLength().map(l -> new Measure(l, s.valueAt(), s.how()))
                         : Optional.<Measure>empty());
+    }
+
+    /** The plain number or count that the project gives for {@code property}. */
+    public Optional<BigFraction> number(String property) {
+        return given(property).map(Setting::value).flatMap(Joint::numberOf);
+    }
+
+    private static Optional<BigFraction> numberOf(Datum value) {
+        if (value instanceof Datum.Bare(BigFraction amount, Unit unit)) {
+            return Optional.of(amount);
+        }
+        return value instanceof Datum.Exactly(Quantity quantity) ? quantity.asNumber() : Optional.empty();
+    }
+
+    /** The slope that the project gives for {@code property}, by its run; an angle by its tangent. */
+    public Optional<Slope> slope(String property) {
+        return given(property)
+                .flatMap(s -> s.value() instanceof Datum.Exactly(Quantity quantity)
+                        ? quantity.asAngle().map(Slope::near)
+                        : Optional.<Slope>empty());
     }
 
     /** The word that the project gives for {@code property}. */

@@ -444,13 +444,36 @@ final class Reader {
                     .map(path -> setting(property, at, new Datum.Word(path)));
             case DIRECTION, BOARD, SPECIES, SAW, ROOM -> anyWord(given, plain.phrase())
                     .map(w -> setting(property, at, new Datum.Word(w.name())));
-            case ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE, COUNT, TEXT, RINGS, POINT_2, POINT_3, LOAD, PAIR,
+            case COUNT, ANGLE -> single(given, plain.phrase())
+                    .flatMap(expr -> expr instanceof Expr.Word word && word.name().equals("auto")
+                            ? Optional.of(setting(property, at, new Datum.Word("auto")))
+                            : ofKind(expr, given, plain).map(derived -> new Setting(
+                                    schema.name(), property.name().span(), at, derived.value(), derived.how())));
+            case PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE, TEXT, RINGS, POINT_2, POINT_3, LOAD, PAIR,
                     NUMBER, PARTS ->
                 single(given, plain.phrase()).map(expr -> {
                     Derived derived = expressions.evaluate(expr, given.scope());
                     return new Setting(schema.name(), property.name().span(), at, derived.value(), derived.how());
                 });
         };
+    }
+
+    /** The value of a count or an angle; what is neither is said. */
+    private Optional<Derived> ofKind(Expr expr, Given given, Shape.Plain plain) {
+        Derived derived = expressions.evaluate(expr, given.scope());
+        boolean count = plain == Shape.Plain.COUNT;
+        boolean fits = derived.value() instanceof Datum.Exactly(var quantity)
+                ? count ? quantity.asNumber().isPresent() : quantity.asAngle().isPresent()
+                : count && derived.value() instanceof Datum.Bare;
+        if (!fits && !(derived.value() instanceof Datum.Unknown)) {
+            session.add(Finding.of(
+                    ModelFindings.WRONG_KIND,
+                    expr.span(),
+                    "`" + given.property().name().text() + "` wants " + plain.phrase())
+                    .found("`" + cut(expr.span().text()) + "` is " + Arithmetic.phrase(derived.value()) + ".")
+                    .build());
+        }
+        return fits ? Optional.of(derived) : Optional.empty();
     }
 
     /** What a unit of length means for a file whose project block says {@code word}. */

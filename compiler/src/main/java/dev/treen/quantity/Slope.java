@@ -9,6 +9,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public record Slope(BigFraction rise) implements Incline, Comparable<Slope> {
     private static final BigFraction ANGLE_STEP = BigFraction.of(1, 10_000);
+    private static final int LONGEST_RUN = 50;
+    private static final int MILLION = 1_000_000;
+    private static final double STEEPEST = 1000;
 
     /**
      * Checks the sign: which way a slope leans is for the joint to say.
@@ -40,6 +43,21 @@ public record Slope(BigFraction rise) implements Incline, Comparable<Slope> {
         return ratio.signum() < 0
                 ? Refusal.mismatch("a slope is written with two numbers above zero").asOutcome()
                 : Outcome.of(new Slope(ratio));
+    }
+
+    /**
+     * The slope of an angle below 90°: {@code 1:n} where that is what the angle was written as, else its tangent to the
+     * nearest millionth, which over a part of 1 m is a thousandth of a millimetre.
+     */
+    public static Slope near(Angle angle) {
+        for (int run = 1; run <= LONGEST_RUN; run++) {
+            Slope slope = of(1, run);
+            if (slope.toAngle().equals(angle)) {
+                return slope;
+            }
+        }
+        double tangent = Math.min(Math.abs(angle.toDoubleTangent()), STEEPEST);
+        return new Slope(BigFraction.of(Math.round(tangent * MILLION), MILLION));
     }
 
     /** What the slope leans over a run, exact. */

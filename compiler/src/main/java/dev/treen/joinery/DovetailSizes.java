@@ -1,0 +1,188 @@
+package dev.treen.joinery;
+
+import dev.treen.model.Derivation;
+import dev.treen.model.Joint;
+import dev.treen.model.Measure;
+import dev.treen.model.Part;
+import dev.treen.quantity.Exact;
+import dev.treen.quantity.Length;
+import dev.treen.quantity.Slope;
+import dev.treen.wood.Species;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * The layout of a dovetailed corner (rules of the trade J-11, J-12): at the end of the tails
+ * {@code tail = (height − 2 half-pins − (tails − 1) pins) / tails}; at the base line a tail is narrower by what the slope
+ * leans over its length, on each side.
+ */
+record DovetailSizes(
+        BoxCorner corner, int tails, Slope slope, Measure pin, Measure halfPin, Measure lap, Measure mitre) {
+    private static final String FAIRHAM = "Fairham, Woodwork Joints, Dovetail";
+    private static final String PRACTICE = "common practice, no source";
+    /** No wall is so high; a count beyond it is one that was not meant. */
+    static final int MOST = 1000;
+    /** The widest usual tail: Noyes, Handwork in Wood, no. 48. */
+    private static final Length WIDEST = Length.ofInches(7, 4);
+
+    static DovetailSizes of(BoxCorner corner, Joint joint, Surroundings surroundings) {
+        Measure pin = joint.length("pin").orElseGet(() -> usualPin(corner, surroundings));
+        Measure half = joint.length("half_pin").orElseGet(() -> usualHalf(corner, pin));
+        Measure lap = joint.word("cut").filter("lapped"::equals).isPresent()
+                ? joint.length("lap").orElseGet(() -> usualLap(corner, surroundings))
+                : joint.length("lap").orElseGet(() -> none(corner, "lap"));
+        Measure mitre = joint.length("mitre").orElseGet(() -> none(corner, "mitre"));
+        Slope slope = joint.slope("slope").orElseGet(() -> usualSlope(corner.first().part()));
+        Length height = corner.height().minus(mitre.value());
+        int tails = joint.number("tails")
+                .map(DovetailSizes::whole)
+                .orElseGet(() -> usualTails(height, corner.thicknessOfFirst().value(), pin.value(), half.value()));
+        return new DovetailSizes(corner, tails, slope, pin, half, lap, mitre);
+    }
+
+    /** A count as written: none where it is no whole number. */
+    static int whole(BigFraction number) {
+        BigInteger found = Exact.isWhole(number) ? number.getNumerator() : BigInteger.ZERO;
+        return found.min(BigInteger.valueOf(MOST + 1L)).max(BigInteger.ZERO).intValue();
+    }
+
+    private static Measure none(BoxCorner corner, String name) {
+        return chosen(corner, name, Length.ZERO, "none", PRACTICE, List.of());
+    }
+
+    private static Measure chosen(
+            BoxCorner corner, String name, Length value, String text, String source, List<Derivation> from) {
+        return new Measure(
+                value,
+                corner.first().part().nameAt(),
+                Derivation.rule(name, Measure.datum(value), text, source, from));
+    }
+
+    /** 1:6 in softwood, which crushes more, and 1:8 in hardwood. */
+    static Slope usualSlope(Part part) {
+        boolean soft = part.from()
+                .flatMap(Woods::of)
+                .filter(species -> species.kind() == Species.Kind.SOFTWOOD)
+                .isPresent();
+        return Slope.of(1, soft ? 6 : 8);
+    }
+
+    private static Measure usualPin(BoxCorner corner, Surroundings surroundings) {
+        Measure wall = corner.thicknessOfFirst();
+        Length value = wall.value().dividedBy(3).max(Length.ofMm(3)).roundUpTo(surroundings.markOfTheRule());
+        return chosen(corner, "pin", value, "a third of the thickness, not under 3 mm", PRACTICE, List.of(wall.how()));
+    }
+
+    private static Measure usualHalf(BoxCorner corner, Measure pin) {
+        Length value = leastHalf(corner, pin.value());
+        return chosen(corner, "half_pin", value, "as a pin, not under 4 mm", PRACTICE, List.of(pin.how()));
+    }
+
+    private static Measure usualLap(BoxCorner corner, Surroundings surroundings) {
+        Measure wall = corner.thicknessOfSecond();
+        Length value = Length.ofMm(6).min(wall.value().dividedBy(3).roundUpTo(surroundings.markOfTheRule()));
+        return chosen(corner, "lap", value, "6 mm, in thin wood a third of it", FAIRHAM, List.of(wall.how()));
+    }
+
+    /** The least half-pin that does not break away (rules of the trade J-11). */
+    static Length leastHalf(BoxCorner corner, Length pin) {
+        return pin.max(corner.thicknessOfFirst().value().dividedBy(3)).max(Length.ofMm(4));
+    }
+
+    /** About two and a half times as wide as thick, and no wider than the widest usual tail. */
+    private static int usualTails(Length height, Length thick, Length pin, Length half) {
+        Length room = height.minus(half.times(2)).plus(pin);
+        Length tail = thick.times(5).dividedBy(2).min(WIDEST);
+        if (room.signum() <= 0 || tail.plus(pin).signum() <= 0) {
+            return 1;
+        }
+        BigFraction many = room.ratioTo(tail.plus(pin)).add(BigFraction.of(1, 2));
+        return Math.max(1, Math.min(MOST, many.getNumerator().divide(many.getDenominator()).intValue()));
+    }
+
+    /** How long the tails are: the other wall's thickness, less the lap. */
+    Measure deep() {
+        Measure wall = corner.thicknessOfSecond();
+        if (lap.value().isZero()) {
+            return wall;
+        }
+        Length value = wall.value().minus(lap.value());
+        return new Measure(
+                value,
+                lap.at(),
+                Derivation.combined("tails", Measure.datum(value), "−", wall.how().named("thickness"), lap.how()));
+    }
+
+    /** What a tail loses on each side between its end and the base line. */
+    Length lean() {
+        return slope.over(deep().value());
+    }
+
+    /** A tail at its end. */
+    Length tail() {
+        Length pins = pin.value().times(tails - 1L);
+        return top().minus(corner.low()).minus(halfPin.value().times(2)).minus(pins).dividedBy(tails);
+    }
+
+    /** A tail at the base line, where it is thinnest. */
+    Length tailAtBase() {
+        return tail().minus(lean().times(2));
+    }
+
+    /** Where the tails end and a mitred shoulder begins. */
+    Length top() {
+        return corner.high().minus(mitre.value());
+    }
+
+    /** The tails at their ends, from the lowest. */
+    List<BoxCorner.Heights> ends() {
+        List<BoxCorner.Heights> ends = new ArrayList<>();
+        for (int i = 0; i < tails; i++) {
+            Length from = corner.low().plus(halfPin.value()).plus(tail().plus(pin.value()).times(i));
+            ends.add(new BoxCorner.Heights(from, from.plus(tail())));
+        }
+        return ends;
+    }
+
+    /** The pins where they are thinnest, from the lowest; the outer two are the half-pins. */
+    List<BoxCorner.Heights> pins() {
+        List<BoxCorner.Heights> pins = new ArrayList<>();
+        Length from = corner.low();
+        for (BoxCorner.Heights tail : ends()) {
+            pins.add(new BoxCorner.Heights(from, tail.from()));
+            from = tail.to();
+        }
+        pins.add(new BoxCorner.Heights(from, top()));
+        return pins;
+    }
+
+    /** The layout's lengths as the joint's figures. */
+    List<Figure> figures(Joint joint) {
+        List<Figure> figures = new ArrayList<>();
+        figures.add(new Figure("deep", deep(), true));
+        figures.add(worked("tail", () -> tail()));
+        figures.add(worked("tail_at_base", () -> tailAtBase()));
+        figures.add(worked("pin_inside", () -> pin.value().plus(lean().times(2))));
+        figures.add(new Figure("pin", pin, joint.given("pin").isEmpty()));
+        figures.add(new Figure("half_pin", halfPin, joint.given("half_pin").isEmpty()));
+        if (!lap.value().isZero()) {
+            figures.add(new Figure("lap", lap, joint.given("lap").isEmpty()));
+        }
+        if (!mitre.value().isZero()) {
+            figures.add(new Figure("mitre", mitre, false));
+        }
+        return figures;
+    }
+
+    private Figure worked(String name, Supplier<Length> length) {
+        String text = tails + (tails == 1 ? " tail" : " tails") + " on "
+                + "the height, slope " + slope.text();
+        return new Figure(
+                name,
+                chosen(corner, name, length.get(), text, PRACTICE, List.of(pin.how(), halfPin.how())),
+                true);
+    }
+}
