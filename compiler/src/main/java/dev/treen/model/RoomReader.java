@@ -71,6 +71,10 @@ final class RoomReader {
     Optional<RoomClimate> named(Properties.Given given) {
         Optional<Expr.Word> name = reader.anyWord(given, Shape.Plain.ROOM.phrase());
         Optional<RoomClimate> room = name.map(word -> session.rooms.get(word.name()));
+        name.ifPresent(word -> room.ifPresent(air -> session.usages.add(new Usage(
+                word.span(),
+                air.humidityAt(),
+                Expressions.thing(word.name(), Datum.Thing.Kind.PRESET, air.humidityAt())))));
         if (name.isPresent() && room.isEmpty()) {
             unknown(name.get().span(), name.get().name());
         }

@@ -43,6 +43,7 @@ final class Waiting {
     private final SourceFile file;
     private final List<Statement> statements;
     private final List<BitSet> restsOn;
+    private final List<BitSet> joinedBy;
     private final BitSet faulty = new BitSet();
     private final BitSet misread = new BitSet();
     private final BitSet waiting = new BitSet();
@@ -54,12 +55,19 @@ final class Waiting {
         this.file = tree.file();
         this.statements = tree.statements();
         this.restsOn = new ArrayList<>(statements.size());
-        statements.forEach(each -> restsOn.add(new BitSet()));
+        this.joinedBy = new ArrayList<>(statements.size());
+        statements.forEach(each -> {
+            restsOn.add(new BitSet());
+            joinedBy.add(new BitSet());
+        });
         for (Usage usage : evaluation.usages()) {
             int from = at(usage.at());
             int to = at(usage.declaredAt());
             if (from >= 0 && to >= 0 && from != to) {
                 restsOn.get(from).set(to);
+                if (statements.get(from) instanceof Statement.Joint) {
+                    joinedBy.get(to).set(from);
+                }
             } else if (from >= 0 && !usage.declaredAt().file().equals(file)) {
                 restsOn.get(from).or(uses());
             }
@@ -229,6 +237,10 @@ final class Waiting {
                 || (namesLost && finding.kind().equals(ModelFindings.UNKNOWN_NAME))
                 || (namesLost && finding.kind().equals(ModelFindings.EMPTY_PROJECT))
                 || (statement >= 0 && waiting.get(statement))
+                // What a part does depends on its joints, and a fact of it may be missing for want of one.
+                || (statement >= 0 && joinedBy.get(statement).intersects(waiting))
+                || (statement >= 0 && statements.get(statement) instanceof Statement.Require
+                        && finding.kind().equals(ModelFindings.UNKNOWN_NAME) && !faulty.isEmpty())
                 || finding.related().stream().anyMatch(each -> at(each.at()) >= 0 && waiting.get(at(each.at())));
     }
 

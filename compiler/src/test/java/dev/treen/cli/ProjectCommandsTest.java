@@ -76,8 +76,8 @@ class ProjectCommandsTest {
         assertThat(names(folder)).containsExactly("caddy-plan", "caddy.treen");
         assertThat(names(folder.resolve("caddy-plan"))).containsExactly(".treen-made", "assembled.svg",
                 "cut-list.csv", "layout-plank-leaf-1.svg", "layout-plank-leaf-2.svg", "order.md", "part-base.svg",
-                "part-front.svg", "part-left.svg", "part-lid.svg", "part-right.svg", "plan.json", "taken-apart.svg",
-                "year.svg");
+                "part-front.svg", "part-left.svg", "part-lid.svg", "part-right.svg", "plan.json", "rack.treen",
+                "taken-apart.svg", "year.svg");
     }
 
     @Test
@@ -204,7 +204,7 @@ class ProjectCommandsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {
-            "build", "check", "explain", "build a b", "check a b", "explain a b c", "build x -o", "check x --format",
+            "build", "check", "build a b", "check a b", "explain a b c", "build x -o", "check x --format",
             "check x --format yaml", "check x --fromat json", "build --loud x", "chekc x"})
     void aCommandLineThatMakesNoSenseEndsWithTwoAndAHint(String line) {
         assertThat(run((Object[]) line.split(" "))).isEqualTo(2);
