@@ -94,12 +94,25 @@ final class GrooveShows implements Check {
                     case "rebate" -> meeting.endOfRight().ifPresent(side -> ends
                             .computeIfAbsent(right, part -> new ArrayList<>())
                             .add(new End(side.axis(), Panels.figure(made, "deep").value(), made)));
+                    // Tails and pins, or fingers, fill the corner in turn: one of the two parts shows it.
+                    case "dovetail", "finger" -> {
+                        if (made.joint().word("cut").filter("lapped"::equals).isEmpty()) {
+                            meeting.endOfLeft().ifPresent(side -> ends
+                                    .computeIfAbsent(left, part -> new ArrayList<>())
+                                    .add(new End(side.axis(), Length.ZERO, made)));
+                        }
+                    }
                     default -> {
                     }
                 }
             }
         }
         return ends;
+    }
+
+    /** Whether both parts come to the outside in turn. */
+    private static boolean shared(End end) {
+        return end.corner().joint().kind().equals("dovetail") || end.corner().joint().kind().equals("finger");
     }
 
     private static Finding finding(MadeJoint made, End end, Settings settings) {
@@ -113,7 +126,10 @@ final class GrooveShows implements Check {
         return Finding.of(
                 SHOWS,
                 made.joint().at(),
-                "The groove for `" + panel + "` shows at the end of `" + part + "`")
+                shared(end)
+                        ? "The groove for `" + panel + "` shows at the corner of `" + end.corner().joint().left().name()
+                                + "` and `" + end.corner().joint().right().name() + "`"
+                        : "The groove for `" + panel + "` shows at the end of `" + part + "`")
                 .found("It is " + Amounts.text(deep, settings) + " deep and runs through; the "
                         + end.corner().joint().kind() + " covers "
                         + (end.hidden().isZero() ? "none of it." : Amounts.text(end.hidden(), settings) + " of it."))

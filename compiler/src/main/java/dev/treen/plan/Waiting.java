@@ -44,6 +44,7 @@ final class Waiting {
     private final List<Statement> statements;
     private final List<BitSet> restsOn;
     private final List<BitSet> joinedBy;
+    private final List<List<Integer>> usedBy;
     private final BitSet faulty = new BitSet();
     private final BitSet misread = new BitSet();
     private final BitSet waiting = new BitSet();
@@ -56,10 +57,13 @@ final class Waiting {
         this.statements = tree.statements();
         this.restsOn = new ArrayList<>(statements.size());
         this.joinedBy = new ArrayList<>(statements.size());
+        this.usedBy = new ArrayList<>(statements.size());
         statements.forEach(each -> {
             restsOn.add(new BitSet());
             joinedBy.add(new BitSet());
+            usedBy.add(new ArrayList<>());
         });
+        BitSet uses = uses();
         for (Usage usage : evaluation.usages()) {
             int from = at(usage.at());
             int to = at(usage.declaredAt());
@@ -69,8 +73,12 @@ final class Waiting {
                     joinedBy.get(to).set(from);
                 }
             } else if (from >= 0 && !usage.declaredAt().file().equals(file)) {
-                restsOn.get(from).or(uses());
+                restsOn.get(from).or(uses);
             }
+        }
+        for (int i = 0; i < restsOn.size(); i++) {
+            int user = i;
+            restsOn.get(i).stream().forEach(on -> usedBy.get(on).add(user));
         }
     }
 
@@ -97,7 +105,9 @@ final class Waiting {
         }
         Waiting waiting = new Waiting(tree, evaluation);
         waiting.settle(read);
-        return findings.stream().filter(each -> !waiting.waits(each)).toList();
+        List<Finding> told = findings.stream().filter(each -> !waiting.waits(each)).toList();
+        // Something is wrong, so something is told, whatever waits for what.
+        return told.stream().anyMatch(each -> each.severity() == Severity.ERROR) ? told : findings;
     }
 
     /** Which statements are at fault, and which rest on them. */
@@ -198,13 +208,13 @@ final class Waiting {
                 waiting.set(at(each.at()));
             }
         }
-        boolean more = true;
-        while (more) {
-            more = false;
-            for (int i = 0; i < restsOn.size(); i++) {
-                if (!waiting.get(i) && restsOn.get(i).intersects(waiting)) {
-                    waiting.set(i);
-                    more = true;
+        Deque<Integer> next = new ArrayDeque<>();
+        waiting.stream().forEach(next::add);
+        while (!next.isEmpty()) {
+            for (int user : usedBy.get(next.remove())) {
+                if (!waiting.get(user)) {
+                    waiting.set(user);
+                    next.add(user);
                 }
             }
         }
@@ -273,6 +283,7 @@ final class Waiting {
                 ModelFindings.DOES_NOT_BELONG,
                 ModelFindings.UNKNOWN_JOINT,
                 ModelFindings.FILE_NOT_FOUND,
+                ModelFindings.TOO_MANY,
                 ModelFindings.GOES_IN_CIRCLES));
         return Set.copyOf(own);
     }

@@ -1,6 +1,7 @@
 package dev.treen.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.treen.finding.FindingKind;
 import org.junit.jupiter.api.Test;
@@ -41,5 +42,18 @@ class CompilationTest {
             assertThat(compilation.findings()).isNotNull();
             assertThat(compilation.plan()).isNotNull();
         }
+    }
+
+    /** A chain longer than is followed is an error, and no waiting for one another hides all errors. */
+    @Test
+    void somethingIsAlwaysToldOfAProjectThatIsWrong() {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < 400; i++) {
+            text.append("let a").append(i).append(" = a").append(i + 1).append(" + 1\n");
+        }
+        text.append("let a400 = 1\npart p { length a0; width 10; thickness 10 }\n");
+        Compilation made = Compilation.of(
+                new dev.treen.source.SourceFile("chain.treen", text.toString()), dev.treen.model.FileLoader.NONE);
+        assertTrue(Compilation.hasErrors(made.checked().findings()));
     }
 }

@@ -22,6 +22,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The library of patterns, through the examples that use it. */
@@ -85,6 +86,29 @@ final class LibraryTest {
                 pattern.properties().forEach(p -> assertThat(p.doc()).as(pattern.word() + "." + p.name()).isNotBlank());
             });
         }
+    }
+
+    @Test
+    void aBoxHasDividersAndARebatedBase() {
+        Compilation made = Compilation.of(new SourceFile("t.treen", """
+                project "Seeds" { units mm; climate { humidity 35%..60%; temperature 18degC..24degC } }
+                use "treen/box"
+                board ash { species white_ash; size 1600 x 150 x 16; rings quarter; moisture 9% }
+                sheet ply { size 400 x 300 x 6 }
+                box seeds { inside 200 x 120 x 80; wall 12; base rebated { thick 6; from ply }; dividers 2; from ash }
+                """), FileLoader.NONE);
+        assertThat(made.findings()).extracting(Finding::headline).isEmpty();
+        assertThat(made.joined().part("seeds.divider[2]").orElseThrow().length().value().toDoubleMm())
+                .isEqualTo(126);
+    }
+
+    /** A through groove is hidden by a mitre and shows in a dovetailed or fingered corner (rules of the trade J-05c). */
+    @ParameterizedTest
+    @CsvSource({"mitre, false", "dovetail, true", "finger, true", "butt, true"})
+    void aGrooveShowsWhereTheCornerIsOpen(String corner, boolean shows) {
+        String text = "use \"treen/box\"\nbox b { inside 200 x 120 x 80; wall 12; corner " + corner + " }";
+        assertThat(Compilation.of(new SourceFile("t.treen", text), FileLoader.NONE).checked().findings().stream()
+                .anyMatch(f -> f.code().equals("groove-shows"))).isEqualTo(shows);
     }
 
     /** Fifteen lines and the explicit form are one box: every part the same size, and the same work in the same order. */
