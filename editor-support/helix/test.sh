@@ -58,7 +58,7 @@ types Space 'a'
 sees "a fix is offered" 'Set the gap to'
 [ -z "${SCREEN:-}" ] || cp "$work/screen" "$SCREEN"
 types Down Enter
-sees "the fix changes the gap" 'gap (0\.83|auto)( mm)? }'
+sees "the fix changes the gap" 'gap (0\.83|auto)( mm)?[^}]*}'
 types ':q!'
 sees "the command is typed" '^:q!'
 types Enter

@@ -47,7 +47,9 @@ public final class InlayHints {
         Set<Integer> told = new HashSet<>();
         for (RoomYear year : document.analysis().checked().facts().years()) {
             // Beside what a value comes to: a second hint in the same place.
-            add(document, asked, year.writtenAt(), YearText.hint(year, format), hints, told);
+            // Editors set two hints at one place close together.
+            String before = taken.contains(year.writtenAt().end()) ? "; " : "";
+            add(document, asked, year.writtenAt(), before + YearText.hint(year, format), hints, told);
         }
         for (Measure bare : document.analysis().evaluation().bareNumbers()) {
             add(document, asked, bare.at(), format.unit(), hints, taken);
