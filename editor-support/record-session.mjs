@@ -1,13 +1,13 @@
 // Stands between an editor and the server and writes what they say to each other, a message a line:
-//   node record-session.mjs TRANSCRIPT PROJECT-FOLDER LAUNCHER lsp
-// The folder is written as file:///project, and the number of the editor's process as null, so that the transcript knows
-// nothing of the machine. The test SessionReplayTest in lsp plays such transcripts again.
+//   node record-session.mjs RECORD PROJECT-FOLDER LAUNCHER lsp
+// The folder is written as file:///project, and the number of the editor's process as null, so that the record knows
+// nothing of the machine. The test SessionReplayTest in lsp plays such records again.
 import { spawn } from 'node:child_process';
 import { openSync, realpathSync, writeSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 
-const [transcript, folder, launcher, ...words] = process.argv.slice(2);
-const out = openSync(transcript, 'w');
+const [record, folder, launcher, ...words] = process.argv.slice(2);
+const out = openSync(record, 'w');
 const child = spawn(launcher, words, { stdio: ['pipe', 'pipe', 'inherit'] });
 const real = realpathSync(folder);
 

@@ -1,5 +1,5 @@
 # For the tests, to be sourced: a copy of the tea caddy in a folder of its own, and a `treen` before all others on the
-# PATH. RECORD=folder also keeps a transcript of the session there, under the name of the test's folder.
+# PATH. RECORD=folder also keeps a record of the session there, under the name of the test's folder.
 name=$(basename "$PWD")
 root=$(cd ../.. && pwd)
 launcher=${TREEN_LAUNCHER:-$root/treen}

@@ -28,23 +28,7 @@ trap '"${tmux[@]}" kill-server 2>/dev/null || true; rm -rf "$work"' EXIT
 "${tmux[@]}" new-session -d -x 150 -y 46 -e XDG_CONFIG_HOME="$work/config" -e XDG_CACHE_HOME="$work/cache" -e PATH="$PATH" \
     -e COLORTERM=truecolor "cd '$work/project' && '$hx' tea-caddy.treen"
 
-passed=0
-sees() { # sees NAME PATTERN [colours]: waits until the screen shows it
-    local name=$1 pattern=$2 colours=${3:-}
-    for _ in $(seq 300); do
-        "${tmux[@]}" capture-pane -p $colours >"$work/screen" || break
-        if grep -qE -- "$pattern" "$work/screen"; then
-            echo "  ok    $name"
-            passed=$((passed + 1))
-            return 0
-        fi
-        sleep 0.1
-    done
-    echo "  FAIL  $name; no $pattern on the screen:"
-    cat "$work/screen"
-    exit 1
-}
-types() { "${tmux[@]}" send-keys "$@"; }
+. ../screen.sh
 
 sees "the file is shown" 'project "Tea caddy"'
 if [ $grammar = yes ]; then sees "the grammar gives colours" $'\e\\[[0-9;]*mproject\e\\[' -e; fi
