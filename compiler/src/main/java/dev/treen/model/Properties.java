@@ -4,7 +4,6 @@ import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
 import dev.treen.finding.Remedy;
-import dev.treen.source.Span;
 import dev.treen.syntax.Block;
 import dev.treen.syntax.Statement;
 import java.util.ArrayList;
@@ -35,20 +34,13 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
                 }
                 default -> session.add(Finding.of(
                         ModelFindings.DOES_NOT_BELONG,
-                        headOf(statement),
+                        statement.head(),
                         "This does not belong in the block `" + schema.word() + "`")
                         .found("It may hold " + words(schema) + ".")
                         .build());
             }
         }
         return new Properties(given, like);
-    }
-
-    private static Span headOf(Statement statement) {
-        Span span = statement.span();
-        int line = span.file().lineOf(span.start());
-        int end = span.file().lineStart(line) + span.file().lineText(line).length();
-        return new Span(span.file(), span.start(), Math.max(span.start(), Math.min(end, span.end())));
     }
 
     private static String words(BlockSchema schema) {
