@@ -102,14 +102,25 @@ public final class Joinery {
                     joint, left.get(), right.get(), left.get().box().contact(right.get().box()));
             switch (meeting.contact()) {
                 case BoxContact.Apart apart -> findings.add(Faults.apart(meeting, apart, project.settings().format()));
-                case BoxContact.Overlapping shared ->
-                    findings.add(Faults.overlapping(meeting, shared.shared(), project.settings().format()));
+                case BoxContact.Overlapping shared -> {
+                    if (mayCross(meeting)) {
+                        meetings.add(meeting);
+                    } else {
+                        findings.add(Faults.overlapping(meeting, shared.shared(), project.settings().format()));
+                    }
+                }
                 case BoxContact.Corner corner -> meetings.add(meeting);
                 case BoxContact.Edge edge -> meetings.add(meeting);
                 case BoxContact.FaceToFace face -> meetings.add(meeting);
             }
         }
         return meetings;
+    }
+
+    /** Whether the joint is cut out of the space that both parts fill. */
+    private static boolean mayCross(Meeting meeting) {
+        return JointKinds.named(meeting.joint().kind()).filter(JointKind::crosses).isPresent()
+                && Lap.of(meeting).isPresent();
     }
 
     /** A part without a place, or one of no size, which is told once. */

@@ -37,12 +37,17 @@ public final class JoineryFindings {
     public static final FindingKind TOO_FINE = FindingKind.warning("joint-too-fine",
             "Tails, pins or fingers are too fine to cut or to hold");
 
+    /** A halving of which one part keeps too little. */
+    public static final FindingKind HALVING_TOO_DEEP = FindingKind.warning("halving-too-deep",
+            "A halving leaves one part too thin");
+
     private JoineryFindings() {
     }
 
     /** All of them. */
     public static List<FindingKind> all() {
         return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT,
-                TENON_PROPORTIONS, BUTTON_LETS_GO, TOO_FINE);
+                TENON_PROPORTIONS, BUTTON_LETS_GO, TOO_FINE,
+                HALVING_TOO_DEEP);
     }
 }

@@ -22,6 +22,11 @@ public record MadeJoint(Meeting meeting, List<Figure> figures, List<Work> works)
         return JointKinds.named(joint().kind()).map(JointKind::holdsFast).orElse(true);
     }
 
+    /** Whether both parts share a block of wood, cheek on cheek, as in halvings and bridles. */
+    public boolean laps() {
+        return figure(Lap.REACH).isPresent();
+    }
+
     /** The figure called {@code name}. */
     public Optional<Figure> figure(String name) {
         return figures.stream().filter(f -> f.name().equals(name)).findFirst();
