@@ -168,4 +168,58 @@ class LappedJointsTest {
                     .isEqualTo(BigFraction.of((200 * wide + 160 * other - wide * other) * thick));
         }
     }
+
+    /** Thirds, after Fairham: 16 gives the chisel of 5. The left part has the tongue, the right one the open slot. */
+    @Test
+    void aCornerBridleHasItsSlotInTheRightPart() {
+        Bench bench = corner("bridle bar into spine");
+        assertThat(bench.codes()).isEmpty();
+        assertThat(bench.figure("bar", "spine", "thick")).isEqualTo(mm(5));
+        assertThat(bench.part("bar").length().value()).isEqualTo(mm(130));
+        assertThat(bench.part("spine").length().value()).isEqualTo(mm(184));
+        assertThat(volume(bench, "bar")).isEqualTo(BigFraction.of(130 * 24 * 16 - 24 * 30 * 11));
+        assertThat(volume(bench, "spine")).isEqualTo(BigFraction.of(184 * 30 * 16 - 24 * 30 * 5));
+        fits(bench);
+        assertThat(Motion.canMove(solid(bench, "bar"), List.of(solid(bench, "spine")), Side.TOP, BigFraction.of(9)))
+                .isFalse();
+        assertThat(Motion.canMove(
+                solid(bench, "bar"), List.of(solid(bench, "spine")), Side.LEFT, BigFraction.of(300))).isTrue();
+    }
+
+    /** A rail whose edge lies flush with the end of a stile is a corner too. */
+    @Test
+    void aRailFlushWithTheEndOfAStileIsACorner() {
+        Bench bench = bars("-100; length 100; width 24; thickness 16", "0; length 160; width 30; thickness 16",
+                "bridle bar into spine { thick 6 }");
+        assertThat(bench.codes()).isEmpty();
+        assertThat(bench.part("spine").length().value()).isEqualTo(mm(160));
+        assertThat(volume(bench, "bar")).isEqualTo(BigFraction.of(130 * 24 * 16 - 24 * 30 * 10));
+        assertThat(volume(bench, "spine")).isEqualTo(BigFraction.of(160 * 30 * 16 - 24 * 30 * 6));
+        fits(bench);
+    }
+
+    /** At a tee the fork is at the end of the left part. */
+    @Test
+    void aTeeBridleSitsAstride() {
+        Bench bench = tee("bridle bar into spine { thick 6 }");
+        assertThat(bench.codes()).isEmpty();
+        assertThat(volume(bench, "bar")).isEqualTo(BigFraction.of(130 * 24 * 16 - 24 * 30 * 6));
+        assertThat(volume(bench, "spine")).isEqualTo(BigFraction.of(160 * 30 * 16 - 24 * 30 * 10));
+        fits(bench);
+    }
+
+    @Test
+    void bridlesThatCannotBeAreTold() {
+        assertThat(corner("bridle bar into spine { thick 0 }").codes()).containsExactly("setting-does-not-fit");
+        Bench none = corner("bridle bar into spine { thick 16 }");
+        assertThat(none.codes()).containsExactly("setting-does-not-fit");
+        assertThat(none.applied(none.finding("setting-does-not-fit").remedies().getFirst()).codes()).isEmpty();
+        Bench fat = corner("bridle bar into spine { thick 9 }");
+        assertThat(fat.codes()).containsExactly("tenon-proportions");
+        assertThat(fat.applied(fat.finding("tenon-proportions").remedies().getFirst()).codes()).isEmpty();
+        assertThat(Bench.of(corner("bridle bar into spine").text().replace("thickness 16", "thickness 7")).codes())
+                .containsExactly("tenon-proportions");
+        assertThat(cross("bridle bar into spine").codes()).contains("parts-overlap");
+        assertThat(tee("bridle spine into bar").codes()).containsExactly("meets-wrongly");
+    }
 }
