@@ -85,7 +85,7 @@ final class GrooveShows implements Check {
                 String left = made.joint().left().name();
                 String right = made.joint().right().name();
                 switch (made.joint().kind()) {
-                    case "butt" -> {
+                    case "butt", "dowel" -> {
                         boolean leftRuns = made.figure("over_right").isPresent();
                         (leftRuns ? meeting.endOfLeft() : meeting.endOfRight()).ifPresent(side -> ends
                                 .computeIfAbsent(leftRuns ? left : right, part -> new ArrayList<>())

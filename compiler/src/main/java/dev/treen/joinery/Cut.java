@@ -21,4 +21,7 @@ public sealed interface Cut {
 
     /** A socket between dovetails, a bevel: what lies in a convex {@code body} goes. */
     record Carve(String part, Convex body, Origin origin) implements Cut {}
+
+    /** A round hole: the {@code rod} goes that would fill it, and its faces keep their names, so that it is drawn round. */
+    record Bore(String part, Convex rod, Origin origin) implements Cut {}
 }

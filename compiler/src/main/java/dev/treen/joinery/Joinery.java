@@ -264,6 +264,7 @@ public final class Joinery {
                     solid.subtract(Convex.box(space, origin), origin);
                 case Cut.Slice(String name, var plane, Origin origin) -> solid.keep(plane, origin);
                 case Cut.Carve(String name, Convex body, Origin origin) -> solid.subtract(body, origin);
+                case Cut.Bore(String name, Convex rod, Origin origin) -> solid.subtract(rod);
             };
         }
         return solid;

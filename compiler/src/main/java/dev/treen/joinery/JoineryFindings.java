@@ -41,6 +41,10 @@ public final class JoineryFindings {
     public static final FindingKind HALVING_TOO_DEEP = FindingKind.warning("halving-too-deep",
             "A halving leaves one part too thin");
 
+    /** Dowels that can be bored and should not be so. */
+    public static final FindingKind DOWEL_PROPORTIONS = FindingKind.warning("dowel-proportions",
+            "Dowels are too thick, too few or too deep");
+
     private JoineryFindings() {
     }
 
@@ -48,6 +52,6 @@ public final class JoineryFindings {
     public static List<FindingKind> all() {
         return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT,
                 TENON_PROPORTIONS, BUTTON_LETS_GO, TOO_FINE,
-                HALVING_TOO_DEEP);
+                HALVING_TOO_DEEP, DOWEL_PROPORTIONS);
     }
 }
