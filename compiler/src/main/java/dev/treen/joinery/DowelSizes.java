@@ -78,8 +78,9 @@ record DowelSizes(
                 Box runs = (left ? meeting.left() : meeting.right()).box();
                 Box grown = runs.join(
                         Rebate.step(runs, cover.addition().side(), cover.addition().amount().value()));
-                return (left ? grown.contact(meeting.right().box()) : meeting.left().box().contact(grown))
-                        instanceof BoxContact.FaceToFace face ? Optional.of(face) : Optional.empty();
+                return (left ? grown.contact(meeting.right().box())
+                        : meeting.left().box().contact(grown)) instanceof BoxContact.FaceToFace face ? Optional.of(face)
+                                : Optional.empty();
             });
         }
 

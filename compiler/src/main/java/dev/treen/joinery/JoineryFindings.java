@@ -27,7 +27,7 @@ public final class JoineryFindings {
 
     /** A tenon that can be made and should not be made so. */
     public static final FindingKind TENON_PROPORTIONS = FindingKind.warning("tenon-proportions",
-            "A tenon is out of proportion");
+            "A tenon or tongue is out of proportion");
 
     /** Buttons whose tongues draw out of their groove. */
     public static final FindingKind BUTTON_LETS_GO = FindingKind.warning("button-lets-go",
