@@ -31,7 +31,7 @@ final class CrossGrainGlue implements Check {
             "A joint holds a part across its grain");
 
     /** Corners whose parts share the whole corner and move alike. */
-    private static final Set<String> MOVE_ALIKE = Set.of("mitre", "dovetail", "finger");
+    private static final Set<String> MOVE_ALIKE = Set.of("mitre", "spline", "dovetail", "finger");
 
     @Override
     public List<FindingKind> kinds() {

@@ -45,6 +45,14 @@ public final class JoineryFindings {
     public static final FindingKind DOWEL_PROPORTIONS = FindingKind.warning("dowel-proportions",
             "Dowels are too thick, too few or too deep");
 
+    /** A loose tongue or a key that leaves too little wood. */
+    public static final FindingKind SPLINE_TOO_DEEP = FindingKind.warning("spline-too-deep",
+            "A loose tongue or a key leaves too little wood");
+
+    /** A loose tongue with its grain along the joint. */
+    public static final FindingKind SPLINE_ALONG = FindingKind.error("spline-along",
+            "The grain of a loose tongue runs along the joint");
+
     private JoineryFindings() {
     }
 
@@ -52,6 +60,6 @@ public final class JoineryFindings {
     public static List<FindingKind> all() {
         return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT,
                 TENON_PROPORTIONS, BUTTON_LETS_GO, TOO_FINE,
-                HALVING_TOO_DEEP, DOWEL_PROPORTIONS);
+                HALVING_TOO_DEEP, DOWEL_PROPORTIONS, SPLINE_TOO_DEEP, SPLINE_ALONG);
     }
 }

@@ -96,6 +96,7 @@ final class JointWork {
             case AFTER_LENGTH -> Phase.JOINTS;
             case AFTER_MEASURING -> toMeasure(work, made) ? Phase.FITTED : Phase.JOINTS;
             case GLUE -> Phase.GLUE;
+            case AFTER_GLUE -> Phase.KEYED;
             // What slides is fitted to the piece as it came out of the clamps; what stays is closed in by the glue-up.
             case FIT -> made.joint().word("slide").isPresent() ? Phase.FIT : Phase.ENCLOSE;
         };
