@@ -73,7 +73,7 @@ final class JointWork {
     private double units(String kind, Work work, int joints) {
         return switch (kind) {
             case "groove", "rebate", "tongue_groove", "edge" -> metres(work.parts());
-            case "housing", "mortise_tenon", "dovetail", "halving", "bridle", "dowel" -> joints;
+            case "housing", "mortise_tenon", "dovetail", "halving", "bridle", "dowel", "sliding_dovetail" -> joints;
             // Both ends that meet are cut at one setting, in one piece of work.
             case "finger" -> 2.0 * joints;
             case "panel" -> work.parts().size();
