@@ -59,14 +59,16 @@ final class GrooveWorks {
         }
         return new Work(
                 setting.along() && !stopped ? Work.Stage.ALONG_STRIP : Work.Stage.AFTER_LENGTH,
-                (stopped ? "Chop the stopped ends first, then work the groove for " : setting.along() ? "Plough the groove for " : "Cut the groove across the grain for ") + listed(panels),
+                (stopped ? "Chop the stopped ends first, then work the groove for "
+                        : setting.along() ? "Plough the groove for " : "Cut the groove across the grain for ")
+                        + listed(panels),
                 parts,
                 List.of(),
                 stopped
                         ? "chisel, plough plane or router plane, or a cutter lowered between stops"
                         : setting.along()
-                        ? "plough plane, or a cutter against a fence"
-                        : "knife, fine saw, chisel and router plane",
+                                ? "plough plane, or a cutter against a fence"
+                                : "knife, fine saw, chisel and router plane",
                 settings,
                 "the inside face, the fence on the " + setting.edge() + " edge",
                 "an offcut of the panel's thickness goes in without force",

@@ -134,7 +134,8 @@ class GrooveShapesTest {
     void panelsThatCannotBeRaisedAreTold() {
         Map<String, String> wrong = Map.of("; raise 0", "", "; raise 60", "", "; raise 10", "thickness 5");
         wrong.forEach((settings, thin) -> {
-            Bench bench = thin.isEmpty() ? door(settings) : door(settings).with("thickness 11", thin).with("right; at 0, 0, 0", "right; at 0, 5, 0");
+            Bench bench = thin.isEmpty() ? door(settings)
+                    : door(settings).with("thickness 11", thin).with("right; at 0, 0, 0", "right; at 0, 5, 0");
             assertThat(bench.codes()).as(settings).containsOnly("setting-does-not-fit");
         });
     }
