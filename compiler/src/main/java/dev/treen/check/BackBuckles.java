@@ -9,6 +9,7 @@ import dev.treen.joinery.Groove;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Nature;
+import dev.treen.joinery.TongueGroove;
 import dev.treen.model.Measure;
 import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
@@ -35,7 +36,7 @@ final class BackBuckles implements Check {
     @Override
     public List<Finding> run(Joined joined) {
         Settings settings = joined.project().settings();
-        List<MadeJoint> rows = joined.joints().stream().filter(BackBuckles::edgeToEdge).toList();
+        List<MadeJoint> rows = joined.joints().stream().filter(made -> tongued(made) || edgeToEdge(made)).toList();
         Set<String> entering = new HashSet<>();
         Set<String> receiving = new HashSet<>();
         rows.forEach(made -> {
@@ -45,7 +46,8 @@ final class BackBuckles implements Check {
         List<Finding> findings = new ArrayList<>();
         for (MadeJoint made : rows) {
             // A panel in a frame enters stiles that enter nothing; boards in a row do both.
-            if (receiving.contains(made.joint().left().name()) || entering.contains(made.joint().right().name())) {
+            if (made.joint().kind().equals(TongueGroove.KIND) || receiving.contains(made.joint().left().name())
+                    || entering.contains(made.joint().right().name())) {
                 judge(made, settings, findings);
             }
         }
@@ -59,6 +61,12 @@ final class BackBuckles implements Check {
                                 && made.meeting().right().measure(side.axis()) == 1)
                         .isPresent()
                 && made.meeting().left().placing().length().axis() == made.meeting().right().placing().length().axis();
+    }
+
+    /** Boards that are tongued and not glued. */
+    private static boolean tongued(MadeJoint made) {
+        return made.joint().kind().equals(TongueGroove.KIND)
+                && made.figure("gap").filter(figure -> !figure.measure().value().isZero()).isPresent();
     }
 
     private static void judge(MadeJoint made, Settings settings, List<Finding> findings) {

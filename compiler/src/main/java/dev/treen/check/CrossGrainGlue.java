@@ -24,14 +24,14 @@ import java.util.Set;
 /**
  * A part held rigidly across its grain by one that lies along it tears the joint or splits (rules of the trade M-12:
  * glued widths to 75 mm, Fairham, Woodwork Joints; the other limits are common practice without a source). Panels in
- * grooves are not held; a mitre's two parts move alike.
+ * grooves are not held; a mitre's two parts move alike; halvings and bridles up to 75 mm are let pass.
  */
 final class CrossGrainGlue implements Check {
     static final FindingKind CROSS_GRAIN = FindingKind.warning("cross-grain-glue",
             "A joint holds a part across its grain");
 
     /** Corners whose parts share the whole corner and move alike. */
-    private static final Set<String> MOVE_ALIKE = Set.of("mitre", "dovetail", "finger");
+    private static final Set<String> MOVE_ALIKE = Set.of("mitre", "spline", "dovetail", "finger");
 
     @Override
     public List<FindingKind> kinds() {
@@ -64,6 +64,10 @@ final class CrossGrainGlue implements Check {
         Meeting meeting = made.meeting();
         Optional<Length> glued = made.figure(MortiseTenon.GLUED).map(figure -> figure.measure().value());
         List<Held> held = new ArrayList<>();
+        if (made.laps()) {
+            lapped(meeting, held);
+            return held;
+        }
         switch (meeting.contact()) {
             case BoxContact.FaceToFace(var side, var min, var max) -> {
                 for (Axis axis : Axis.values()) {
@@ -92,6 +96,17 @@ final class CrossGrainGlue implements Check {
             }
         }
         return held;
+    }
+
+    /** Cheek lies on cheek: each part holds the other over its own width. */
+    private static void lapped(Meeting meeting, List<Held> held) {
+        double exempt = Figures.standard().value("cross-grain-glue.width.warning");
+        Axis ofLeft = Placement.axis(meeting.left(), 0);
+        Axis ofRight = Placement.axis(meeting.right(), 0);
+        List.of(ofLeft, ofRight).forEach(axis -> across(
+                meeting, axis, (axis == ofLeft ? meeting.right() : meeting.left()).along(axis).value())
+                .filter(each -> each.over().toDoubleMm() > exempt)
+                .ifPresent(held::add));
     }
 
     private static Optional<Held> across(Meeting meeting, Axis axis, Length over) {

@@ -53,7 +53,7 @@ final class GrooveDepth implements Check {
                         figures.value("groove-too-deep.warning.share"),
                         figures.value("groove-too-deep.error.share"),
                         "A third of the thickness is usual, half the most (common practice, no source)"));
-                case "housing" -> Optional.of(new Limits(
+                case "housing", "sliding_dovetail" -> Optional.of(new Limits(
                         HOUSING,
                         figures.value("housing-too-deep.warning.share"),
                         figures.value("housing-too-deep.error.share"),
@@ -117,7 +117,7 @@ final class GrooveDepth implements Check {
         Finding.Builder finding = Finding.of(
                 limits.kind(),
                 deep.at(),
-                "The " + joint.kind() + " for `" + joint.left().name() + "` leaves too little of `"
+                "The " + joint.kind().replace('_', ' ') + " for `" + joint.left().name() + "` leaves too little of `"
                         + joint.right().name() + "`")
                 .severity(error ? Severity.ERROR : Severity.WARNING)
                 .label("this deep")

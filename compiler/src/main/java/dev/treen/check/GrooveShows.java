@@ -7,6 +7,7 @@ import dev.treen.joinery.Groove;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Meeting;
+import dev.treen.model.Direction;
 import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
 import dev.treen.solid.Axis;
@@ -34,11 +35,11 @@ final class GrooveShows implements Check {
     /**
      * An end at which a part stands open.
      *
-     * @param axis along which it ends
+     * @param side the end
      * @param hidden grooves to this depth are covered
      * @param corner the joint
      */
-    private record End(Axis axis, Length hidden, MadeJoint corner) {}
+    private record End(Side side, Length hidden, MadeJoint corner) {}
 
     private record Told(String panel, String part) {}
 
@@ -52,7 +53,8 @@ final class GrooveShows implements Check {
             if (made.joint().kind().equals(Groove.KIND)) {
                 String part = made.joint().right().name();
                 ends.getOrDefault(part, List.of()).stream()
-                        .filter(end -> running(made.meeting()).filter(axis -> axis == end.axis()).isPresent())
+                        .filter(end -> running(made.meeting()).filter(axis -> axis == end.side().axis()).isPresent())
+                        .filter(end -> !stopped(made, end.side()))
                         .filter(end -> Panels.figure(made, "deep").value().compareTo(end.hidden()) > 0)
                         .findFirst()
                         .filter(end -> told.add(new Told(made.joint().left().name(), part)))
@@ -60,6 +62,13 @@ final class GrooveShows implements Check {
             }
         }
         return findings;
+    }
+
+    /** Whether a groove stops before that end. */
+    private static boolean stopped(MadeJoint made, Side end) {
+        Optional<Direction> from = made.joint().word("stop.from").flatMap(Direction::named);
+        return made.figure("stop").filter(figure -> !figure.measure().value().isZero()).isPresent()
+                && from.map(way -> Side.of(end.axis(), way.sign()) == end).orElse(true);
     }
 
     /** The axis along which a groove runs. */
@@ -85,21 +94,21 @@ final class GrooveShows implements Check {
                 String left = made.joint().left().name();
                 String right = made.joint().right().name();
                 switch (made.joint().kind()) {
-                    case "butt" -> {
+                    case "butt", "dowel" -> {
                         boolean leftRuns = made.figure("over_right").isPresent();
                         (leftRuns ? meeting.endOfLeft() : meeting.endOfRight()).ifPresent(side -> ends
                                 .computeIfAbsent(leftRuns ? left : right, part -> new ArrayList<>())
-                                .add(new End(side.axis(), Length.ZERO, made)));
+                                .add(new End(side, Length.ZERO, made)));
                     }
                     case "rebate" -> meeting.endOfRight().ifPresent(side -> ends
                             .computeIfAbsent(right, part -> new ArrayList<>())
-                            .add(new End(side.axis(), Panels.figure(made, "deep").value(), made)));
+                            .add(new End(side, Panels.figure(made, "deep").value(), made)));
                     // Tails and pins, or fingers, fill the corner in turn: one of the two parts shows it.
                     case "dovetail", "finger" -> {
                         if (made.joint().word("cut").filter("lapped"::equals).isEmpty()) {
                             meeting.endOfLeft().ifPresent(side -> ends
                                     .computeIfAbsent(left, part -> new ArrayList<>())
-                                    .add(new End(side.axis(), Length.ZERO, made)));
+                                    .add(new End(side, Length.ZERO, made)));
                         }
                     }
                     default -> {
@@ -140,7 +149,7 @@ final class GrooveShows implements Check {
                 .about(made.joint().name())
                 .remedy(Remedy.choice("stop the groove "
                         + Amounts.text(thickness.minus(deep).max(Length.ZERO), settings)
-                        + " short of the end, which the panel's corner still reaches, or plug the hole"))
+                        + " short of the end, `stop auto`, which the panel's corner still reaches, or plug the hole"))
                 .remedy(Remedy.choice("mitre the corner: a mitre hides every groove"))
                 .build();
     }

@@ -50,7 +50,7 @@ final class MakingErrors implements Check {
     private static Collection<List<MadeJoint>> frames(Joined joined) {
         Map<String, String> frame = new HashMap<>();
         List<MadeJoint> mitres = joined.joints().stream()
-                .filter(made -> made.joint().kind().equals("mitre"))
+                .filter(MadeJoint::mitred)
                 .toList();
         for (MadeJoint made : mitres) {
             String one = root(frame, made.joint().left().name());

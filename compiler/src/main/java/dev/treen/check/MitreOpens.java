@@ -41,7 +41,7 @@ final class MitreOpens implements Check {
         List<Finding> findings = new ArrayList<>();
         Settings settings = joined.project().settings();
         for (MadeJoint made : joined.joints()) {
-            if (made.joint().kind().equals("mitre")) {
+            if (made.mitred()) {
                 Meeting meeting = made.meeting();
                 Optional<Member> left = member(meeting, meeting.left(), meeting.endOfLeft());
                 Optional<Member> right = member(meeting, meeting.right(), meeting.endOfRight());
@@ -90,7 +90,7 @@ final class MitreOpens implements Check {
     private static Finding finding(MadeJoint made, Opened worst, Settings settings) {
         String left = made.joint().left().name();
         String right = made.joint().right().name();
-        boolean error = worst.how().verdict().grade() == Verdict.Grade.ERROR;
+        boolean error = worst.how().verdict().grade() == Verdict.Grade.ERROR && !made.reinforced();
         boolean inside = worst.how().open() == Mitres.End.HEEL;
         Nature nature = worst.nature();
         return Finding.of(

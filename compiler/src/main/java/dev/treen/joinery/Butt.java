@@ -10,42 +10,54 @@ import java.util.Optional;
 
 /** A butt joint: one part runs through and covers the end of the other (rules of the trade J-01). */
 final class Butt implements JointKind {
+    /** Which part covers the other's end, for all joints that leave one end square. */
+    static final PropertySchema THROUGH = PropertySchema.optional(
+            "through", Shape.Plain.PART, "the left part", "Which of the two runs through to the outside.");
+
     private static final JointSchema SCHEMA = JointSchema.to(
             "butt",
             "One part runs through; the other stops at its face. End grain holds no glue to speak of: nail, screw or"
                     + " dowel it.",
             "joint butt side to top { through top }",
-            List.of(PropertySchema.optional(
-                    "through", Shape.Plain.PART, "the left part", "Which of the two runs through to the outside.")));
+            List.of(THROUGH));
 
     @Override
     public JointSchema schema() {
         return SCHEMA;
     }
 
+    /** At a corner, the part that runs through and what covers the other's end is added to it. */
+    record Cover(Addition addition, Figure figure) {}
+
     @Override
     public Effect make(Meeting meeting, Surroundings surroundings) {
         if (meeting.face().isPresent()) {
             return Effect.of(List.of(), List.of(), List.of());
         }
+        return cover(meeting)
+                .map(cover -> Effect.of(List.of(cover.addition()), List.of(cover.figure()), List.of()))
+                .orElseGet(() -> Effect.only(Groove.meetsWrongly(
+                        meeting, "A butt joint wants the end of one part at the face or the edge of the other.")));
+    }
+
+    /** Which part runs through at a corner, and how far; nothing where two parts meet otherwise. */
+    static Optional<Cover> cover(Meeting meeting) {
         boolean rightRuns = meeting.joint()
                 .word("through")
                 .filter(meeting.joint().right().name()::equals)
                 .isPresent();
         if (meeting.edge().isEmpty()
                 || meeting.endOfLeft().map(Side::axis).equals(meeting.endOfRight().map(Side::axis))) {
-            return Effect.only(Groove.meetsWrongly(
-                    meeting, "A butt joint wants the end of one part at the face or the edge of the other."));
+            return Optional.empty();
         }
         Optional<Side> end = rightRuns ? meeting.endOfRight() : meeting.endOfLeft();
         Meeting.Placed runs = rightRuns ? meeting.right() : meeting.left();
         Meeting.Placed stops = rightRuns ? meeting.left() : meeting.right();
         Measure added = Mitre.named(
                 stops.along(end.orElseThrow().axis()), "corner with " + stops.part().name());
-        return Effect.of(
-                List.of(new Addition(runs.part().name(), end.orElseThrow(), added)),
-                List.of(new Figure(rightRuns ? "over_left" : "over_right", added, true)),
-                List.of());
+        return Optional.of(new Cover(
+                new Addition(runs.part().name(), end.orElseThrow(), added),
+                new Figure(rightRuns ? "over_left" : "over_right", added, true)));
     }
 
     @Override

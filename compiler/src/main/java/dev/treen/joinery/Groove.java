@@ -62,6 +62,20 @@ public final class Groove implements JointKind {
                             "On which side of the panel the shoulder is cut, where the panel is thicker than the"
                                     + " groove."),
                     PropertySchema.optional(
+                            "raise",
+                            new Shape.LengthOrAuto(),
+                            "none: a square shoulder",
+                            "How wide the bevel is that is planed round a raised panel, from its tongue up to the field in"
+                                    + " its middle; `auto` is three times what the panel is thicker than the groove is"
+                                    + " wide."),
+                    PropertySchema.optional(
+                            "stop",
+                            new Shape.LengthOrAuto(),
+                            "none: it runs through",
+                            "How far the groove stays from both ends of the right part, or from the one named with `from`,"
+                                    + " so that it does not show in an open corner; `auto` goes as far as the panel's"
+                                    + " corner needs, in walls of one thickness that less the groove's depth."),
+                    PropertySchema.optional(
                             "slide",
                             Shape.Plain.DIRECTION,
                             "none: it is closed in",
@@ -82,23 +96,37 @@ public final class Groove implements JointKind {
         Joint joint = meeting.joint();
         Optional<Effect> nothing = joint.length("deep")
                 .flatMap(deep -> Faults.ofNoSize(joint, "deep", deep))
-                .or(() -> joint.length("wide").flatMap(wide -> Faults.ofNoSize(joint, "wide", wide)));
+                .or(() -> joint.length("wide").flatMap(wide -> Faults.ofNoSize(joint, "wide", wide)))
+                .or(() -> joint.length("raise").flatMap(raise -> Faults.ofNoSize(joint, "raised", raise)));
         if (nothing.isPresent()) {
             return nothing.get();
         }
         GrooveSizes sizes = GrooveSizes.of(meeting, face.get(), surroundings);
         List<Cut> cuts = new ArrayList<>();
-        cuts.add(new Cut.Hollow(
-                meeting.right().part().name(), trench(meeting, face.get(), sizes), meeting.origin()));
+        Box trench = trench(meeting, face.get(), sizes);
+        Optional<GrooveStop> stop = GrooveStop.of(meeting, face.get(), sizes.deep());
+        Optional<Finding> wrong = stop.flatMap(each -> each.fault(meeting, surroundings));
+        List<Finding> faults = new ArrayList<>(faults(meeting));
+        wrong.ifPresent(faults::add);
+        if (stop.isPresent() && wrong.isEmpty()) {
+            cuts.addAll(stop.get().cuts(meeting, trench, sizes.gap(), meeting.origin()));
+        } else {
+            cuts.add(new Cut.Hollow(meeting.right().part().name(), trench, meeting.origin()));
+        }
         sizes.shoulderSides().forEach(side -> cuts.add(new Cut.Hollow(
                 meeting.left().part().name(),
                 shoulder(meeting, face.get(), side, sizes),
                 meeting.origin())));
+        Optional<RaisedPanel> raised = RaisedPanel.of(meeting, face.get(), sizes);
+        raised.ifPresent(each -> cuts.addAll(each.bevels()));
+        raised.flatMap(each -> each.fault(surroundings.settings().format())).ifPresent(faults::add);
+        List<Figure> figures = new ArrayList<>(sizes.figures());
+        raised.ifPresent(each -> figures.add(each.figure()));
+        stop.filter(each -> wrong.isEmpty()).ifPresent(each -> figures.add(
+                new Figure("stop", each.length(), joint.given("stop").isEmpty())));
         return Effect.of(
-                List.of(new Addition(meeting.left().part().name(), face.get(), sizes.adds())),
-                sizes.figures(),
-                cuts)
-                .saying(faults(meeting));
+                List.of(new Addition(meeting.left().part().name(), face.get(), sizes.adds())), figures, cuts)
+                .saying(faults);
     }
 
     /** Directions that the panel cannot have. */

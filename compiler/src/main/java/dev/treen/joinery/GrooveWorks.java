@@ -15,14 +15,15 @@ final class GrooveWorks {
     }
 
     /** What has to be alike for parts to be ploughed without a change of fence, iron or stop. */
-    private record Setting(boolean along, String edge, Length up, Length wide, Length deep) {
+    private record Setting(boolean along, String edge, Length up, Length wide, Length deep, Length stop) {
         static Setting of(MadeJoint made) {
             return new Setting(
                     alongTheGrain(made),
                     nearerEdge(made),
                     figure(made, "up"),
                     figure(made, "wide"),
-                    figure(made, "deep"));
+                    figure(made, "deep"),
+                    figure(made, "stop"));
         }
     }
 
@@ -48,18 +49,27 @@ final class GrooveWorks {
     }
 
     private static Work plough(Setting setting, List<String> parts, List<String> panels) {
+        boolean stopped = setting.stop().signum() > 0;
+        List<Work.GaugeSetting> settings = new ArrayList<>(List.of(
+                new Work.GaugeSetting("fence", setting.up()),
+                new Work.GaugeSetting("iron", setting.wide()),
+                new Work.GaugeSetting("depth", setting.deep())));
+        if (stopped) {
+            settings.add(new Work.GaugeSetting("stop", setting.stop()));
+        }
         return new Work(
-                setting.along() ? Work.Stage.ALONG_STRIP : Work.Stage.AFTER_LENGTH,
-                (setting.along() ? "Plough the groove for " : "Cut the groove across the grain for ") + listed(panels),
+                setting.along() && !stopped ? Work.Stage.ALONG_STRIP : Work.Stage.AFTER_LENGTH,
+                (stopped ? "Chop the stopped ends first, then work the groove for "
+                        : setting.along() ? "Plough the groove for " : "Cut the groove across the grain for ")
+                        + listed(panels),
                 parts,
                 List.of(),
-                setting.along()
-                        ? "plough plane, or a cutter against a fence"
-                        : "knife, fine saw, chisel and router plane",
-                List.of(
-                        new Work.GaugeSetting("fence", setting.up()),
-                        new Work.GaugeSetting("iron", setting.wide()),
-                        new Work.GaugeSetting("depth", setting.deep())),
+                stopped
+                        ? "chisel, plough plane or router plane, or a cutter lowered between stops"
+                        : setting.along()
+                                ? "plough plane, or a cutter against a fence"
+                                : "knife, fine saw, chisel and router plane",
+                settings,
                 "the inside face, the fence on the " + setting.edge() + " edge",
                 "an offcut of the panel's thickness goes in without force",
                 "Clamp the work; keep the other hand behind the iron.");
@@ -72,6 +82,7 @@ final class GrooveWorks {
             settings.add(new Work.GaugeSetting("tongue", f.measure().value()));
             settings.add(new Work.GaugeSetting("tongue thickness", figure(first, "wide")));
         });
+        first.figure("raise").ifPresent(f -> settings.add(new Work.GaugeSetting("bevel", f.measure().value())));
         statement.stream()
                 .map(made -> new Work.GaugeSetting(
                         "gap at the " + made.meeting().face().map(f -> end(made, f)).orElse("edge"),
@@ -81,7 +92,9 @@ final class GrooveWorks {
         return new Work(
                 Work.Stage.AFTER_MEASURING,
                 "Make " + listed(panels) + " to the opening as measured: cut to size, then "
-                        + (first.figure("tongue").isPresent() ? "work the tongue" : "ease the edges"),
+                        + (first.figure("raise").isPresent()
+                                ? "work the tongue, and plane the bevels up to the field, across the grain first"
+                                : first.figure("tongue").isPresent() ? "work the tongue" : "ease the edges"),
                 panels,
                 walls,
                 "shooting board, rebate plane, gauge",

@@ -84,12 +84,12 @@ final class Housing implements JointKind {
                 .saying(faults);
     }
 
-    private static Optional<Side> stopSide(Joint joint) {
+    static Optional<Side> stopSide(Joint joint) {
         return Direction.named(joint.word("stop.from").orElse("front")).map(d -> Side.of(Axes.of(d.axis()), d.sign()));
     }
 
     /** What lies before the stop, all of the right part up to it; nothing where that edge has no such name. */
-    private static Optional<Box> ahead(Meeting meeting, Side face, Length stop) {
+    static Optional<Box> ahead(Meeting meeting, Side face, Length stop) {
         Box right = meeting.right().box();
         return stopSide(meeting.joint())
                 .filter(side -> side.axis() != face.axis())
@@ -108,14 +108,14 @@ final class Housing implements JointKind {
     }
 
     /** The trench, cut short at the stop. */
-    private static Box behind(Box space, Box ahead, Side stop) {
+    static Box behind(Box space, Box ahead, Side stop) {
         Axis axis = stop.axis();
         return stop.sign() > 0
                 ? new Box(space.min(), space.max().with(axis, ahead.min().get(axis)))
                 : new Box(space.min().with(axis, ahead.max().get(axis)), space.max());
     }
 
-    private static Finding wrongStop(Joint joint, Measure stop, boolean noEdge, Surroundings surroundings) {
+    static Finding wrongStop(Joint joint, Measure stop, boolean noEdge, Surroundings surroundings) {
         return Finding.of(
                 JoineryFindings.DOES_NOT_FIT,
                 stop.at(),

@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Makes the joints of a project: from seen sizes to finished and rough ones, and from boxes to shapes. Nothing is thrown
@@ -102,14 +103,25 @@ public final class Joinery {
                     joint, left.get(), right.get(), left.get().box().contact(right.get().box()));
             switch (meeting.contact()) {
                 case BoxContact.Apart apart -> findings.add(Faults.apart(meeting, apart, project.settings().format()));
-                case BoxContact.Overlapping shared ->
-                    findings.add(Faults.overlapping(meeting, shared.shared(), project.settings().format()));
+                case BoxContact.Overlapping shared -> {
+                    if (mayCross(meeting)) {
+                        meetings.add(meeting);
+                    } else {
+                        findings.add(Faults.overlapping(meeting, shared.shared(), project.settings().format()));
+                    }
+                }
                 case BoxContact.Corner corner -> meetings.add(meeting);
                 case BoxContact.Edge edge -> meetings.add(meeting);
                 case BoxContact.FaceToFace face -> meetings.add(meeting);
             }
         }
         return meetings;
+    }
+
+    /** Whether the joint is cut out of the space that both parts fill. */
+    private static boolean mayCross(Meeting meeting) {
+        return JointKinds.named(meeting.joint().kind()).filter(JointKind::crosses).isPresent()
+                && Lap.of(meeting).isPresent();
     }
 
     /** A part without a place, or one of no size, which is told once. */
@@ -240,9 +252,20 @@ public final class Joinery {
     private Optional<Shaped> shape(Part part) {
         return Meeting.Placed.of(seen.getOrDefault(part.name(), part)).map(placed -> {
             Box box = additions.grown(part, placed.box());
-            List<Cut> mine = List.copyOf(cuts.getOrDefault(part.name(), List.of()));
+            List<Cut> mine = cuts.getOrDefault(part.name(), List.of()).stream().flatMap(this::settled).toList();
             return new Shaped(() -> cut(box, mine));
         });
+    }
+
+    /** A stopped groove once the ends of its part are known: every joint has added by now. */
+    private Stream<Cut> settled(Cut cut) {
+        if (!(cut instanceof Cut.Stopped stopped)) {
+            return Stream.of(cut);
+        }
+        return Optional.ofNullable(seen.get(stopped.of()))
+                .flatMap(of -> Meeting.Placed.of(of).map(placed -> additions.grown(of, placed.box())))
+                .stream()
+                .flatMap(ends -> GrooveStop.hollows(stopped, ends));
     }
 
     private static Solid cut(Box box, List<Cut> cuts) {
@@ -253,6 +276,8 @@ public final class Joinery {
                     solid.subtract(Convex.box(space, origin), origin);
                 case Cut.Slice(String name, var plane, Origin origin) -> solid.keep(plane, origin);
                 case Cut.Carve(String name, Convex body, Origin origin) -> solid.subtract(body, origin);
+                case Cut.Stopped stopped -> throw new IllegalStateException("not settled: " + stopped);
+                case Cut.Bore(String name, Convex rod, Origin origin) -> solid.subtract(rod);
             };
         }
         return solid;

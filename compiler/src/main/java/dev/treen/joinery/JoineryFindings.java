@@ -27,7 +27,7 @@ public final class JoineryFindings {
 
     /** A tenon that can be made and should not be made so. */
     public static final FindingKind TENON_PROPORTIONS = FindingKind.warning("tenon-proportions",
-            "A tenon is out of proportion");
+            "A tenon or tongue is out of proportion");
 
     /** Buttons whose tongues draw out of their groove. */
     public static final FindingKind BUTTON_LETS_GO = FindingKind.warning("button-lets-go",
@@ -37,12 +37,29 @@ public final class JoineryFindings {
     public static final FindingKind TOO_FINE = FindingKind.warning("joint-too-fine",
             "Tails, pins or fingers are too fine to cut or to hold");
 
+    /** A halving of which one part keeps too little. */
+    public static final FindingKind HALVING_TOO_DEEP = FindingKind.warning("halving-too-deep",
+            "A halving leaves one part too thin");
+
+    /** Dowels that can be bored and should not be so. */
+    public static final FindingKind DOWEL_PROPORTIONS = FindingKind.warning("dowel-proportions",
+            "Dowels are too thick, too few or too deep");
+
+    /** A loose tongue or a key that leaves too little wood. */
+    public static final FindingKind SPLINE_TOO_DEEP = FindingKind.warning("spline-too-deep",
+            "A loose tongue or a key leaves too little wood");
+
+    /** A loose tongue with its grain along the joint. */
+    public static final FindingKind SPLINE_ALONG = FindingKind.error("spline-along",
+            "The grain of a loose tongue runs along the joint");
+
     private JoineryFindings() {
     }
 
     /** All of them. */
     public static List<FindingKind> all() {
         return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT,
-                TENON_PROPORTIONS, BUTTON_LETS_GO, TOO_FINE);
+                TENON_PROPORTIONS, BUTTON_LETS_GO, TOO_FINE,
+                HALVING_TOO_DEEP, DOWEL_PROPORTIONS, SPLINE_TOO_DEEP, SPLINE_ALONG);
     }
 }

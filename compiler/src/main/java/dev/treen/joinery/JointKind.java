@@ -16,6 +16,11 @@ public interface JointKind {
         return true;
     }
 
+    /** Whether its two parts may be written filling the same space, as bars that cross in a halving. */
+    default boolean crosses() {
+        return false;
+    }
+
     /** The work of all pairs of one statement, which share their settings. Never empty lists of parts. */
     List<Work> works(List<MadeJoint> statement);
 }

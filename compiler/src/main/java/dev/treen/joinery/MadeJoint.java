@@ -22,6 +22,22 @@ public record MadeJoint(Meeting meeting, List<Figure> figures, List<Work> works)
         return JointKinds.named(joint().kind()).map(JointKind::holdsFast).orElse(true);
     }
 
+    /** Whether both parts share a block of wood, cheek on cheek, as in halvings and bridles. */
+    public boolean laps() {
+        return figure(Lap.REACH).isPresent();
+    }
+
+    /** Whether it is a mitre, plain, keyed or with a loose tongue. */
+    public boolean mitred() {
+        return joint().kind().equals(Mitre.KIND)
+                || (joint().kind().equals(Spline.KIND) && meeting.edge().isPresent());
+    }
+
+    /** Whether a mitre has more than its glue to hold it: keys or a loose tongue. */
+    public boolean reinforced() {
+        return joint().kind().equals(Spline.KIND) || figure(MitreKeys.THICK).isPresent();
+    }
+
     /** The figure called {@code name}. */
     public Optional<Figure> figure(String name) {
         return figures.stream().filter(f -> f.name().equals(name)).findFirst();

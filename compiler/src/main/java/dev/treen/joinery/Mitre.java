@@ -4,17 +4,11 @@ import dev.treen.finding.Finding;
 import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
 import dev.treen.model.Measure;
-import dev.treen.solid.Axis;
-import dev.treen.solid.BoxContact;
-import dev.treen.solid.Plane;
-import dev.treen.solid.Side;
-import dev.treen.solid.Vec3;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * A mitre: both parts run to the outer corner and are cut along its diagonal. Written inside to inside, each gains the
@@ -27,8 +21,8 @@ final class Mitre implements JointKind {
             KIND,
             "Two ends meet along the diagonal of the corner, so that no end grain shows. Near end grain the glue is"
                     + " weak: good for small boxes.",
-            "joint mitre front to left, left to back",
-            List.of());
+            "joint mitre front to left, left to back { keys 2 }",
+            MitreKeys.PROPERTIES);
 
     @Override
     public JointSchema schema() {
@@ -37,50 +31,27 @@ final class Mitre implements JointKind {
 
     @Override
     public Effect make(Meeting meeting, Surroundings surroundings) {
-        Optional<Side> left = meeting.endOfLeft();
-        Optional<Side> right = meeting.endOfRight();
-        if (left.isEmpty() || right.isEmpty() || left.get().axis() == right.get().axis()) {
+        Optional<MitreCorner> found = MitreCorner.of(meeting);
+        if (found.isEmpty()) {
             return Effect.only(wrong(meeting));
         }
-        Measure toLeft = meeting.right().along(left.get().axis());
-        Measure toRight = meeting.left().along(right.get().axis());
-        String corner = "corner with ";
-        List<Addition> additions = List.of(
-                new Addition(
-                        meeting.left().part().name(),
-                        left.get(),
-                        named(toLeft, corner + meeting.right().part().name())),
-                new Addition(
-                        meeting.right().part().name(),
-                        right.get(),
-                        named(toRight, corner + meeting.left().part().name())));
-        return Effect.of(additions, List.of(), cuts(meeting, left.get(), right.get(), toLeft, toRight));
+        MitreCorner corner = found.get();
+        Optional<MitreKeys> keys = MitreKeys.of(corner, surroundings);
+        Optional<Finding> impossible = keys.flatMap(each -> each.impossible(surroundings.settings().format()));
+        if (impossible.isPresent()) {
+            return Effect.only(impossible.get());
+        }
+        List<Cut> cuts = new ArrayList<>(corner.slices());
+        keys.ifPresent(each -> cuts.addAll(each.cuts()));
+        return Effect.of(corner.additions(), keys.map(MitreKeys::figures).orElse(List.of()), cuts)
+                .saying(keys.flatMap(MitreKeys::weak).stream().toList());
     }
 
     static Measure named(Measure measure, String label) {
         return new Measure(measure.value(), measure.at(), measure.how().named(label));
     }
 
-    /** The plane through the inner and the outer edge of the corner; each part keeps its own side. */
-    private static List<Cut> cuts(Meeting meeting, Side left, Side right, Measure out, Measure across) {
-        BoxContact.Edge edge = meeting.edge().orElseThrow();
-        Vec3 inner = edge.from();
-        Vec3 outward = Vec3.along(left.axis(), signed(out, left)).plus(Vec3.along(right.axis(), signed(across, right)));
-        Axis free = edge.along();
-        Vec3 normal = Vec3.along(free, BigFraction.ONE).cross(outward);
-        Plane plane = Plane.through(inner, normal);
-        Vec3 ofLeft = meeting.left().box().centre();
-        Plane keepLeft = plane.side(ofLeft) <= 0 ? plane : plane.flip();
-        return List.of(
-                new Cut.Slice(meeting.left().part().name(), keepLeft, meeting.origin()),
-                new Cut.Slice(meeting.right().part().name(), keepLeft.flip(), meeting.origin()));
-    }
-
-    private static BigFraction signed(Measure measure, Side side) {
-        return side.sign() > 0 ? measure.value().mm() : measure.value().mm().negate();
-    }
-
-    private static Finding wrong(Meeting meeting) {
+    static Finding wrong(Meeting meeting) {
         Joint joint = meeting.joint();
         return Finding.of(
                 JoineryFindings.MEETS_WRONGLY,
@@ -124,7 +95,8 @@ final class Mitre implements JointKind {
                 "",
                 "diagonals equal while the glue is wet",
                 "Read the glue's label; wipe squeeze-out before it sets.");
-        return List.of(cut, glue);
+        boolean keyed = statement.getFirst().figure(MitreKeys.THICK).isPresent();
+        return keyed ? List.of(cut, glue, MitreKeys.work(statement, names)) : List.of(cut, glue);
     }
 
 }

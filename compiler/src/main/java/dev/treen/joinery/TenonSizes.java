@@ -73,7 +73,7 @@ record TenonSizes(
         return !one && width.compareTo(thick.times(6)) > 0 ? 2 : 1;
     }
 
-    private static Measure third(Measure wood, Surroundings surroundings) {
+    static Measure third(Measure wood, Surroundings surroundings) {
         Length third = wood.value().dividedBy(3);
         List<Length> chisels = surroundings.inches() ? CHISELS_IN : CHISELS_MM;
         Length value = chisels.getFirst();

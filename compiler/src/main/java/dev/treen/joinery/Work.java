@@ -45,6 +45,8 @@ public record Work(
         AFTER_MEASURING,
         /** Put together with glue. */
         GLUE,
+        /** On the piece as it came out of the clamps, before it is cleaned: keys across a glued corner. */
+        AFTER_GLUE,
         /** Put together without glue, or fitted after gluing. */
         FIT
     }

@@ -72,8 +72,8 @@ final class JointWork {
 
     private double units(String kind, Work work, int joints) {
         return switch (kind) {
-            case "groove", "rebate" -> metres(work.parts());
-            case "housing", "mortise_tenon", "dovetail" -> joints;
+            case "groove", "rebate", "tongue_groove", "edge" -> metres(work.parts());
+            case "housing", "mortise_tenon", "dovetail", "halving", "bridle", "dowel", "sliding_dovetail" -> joints;
             // Both ends that meet are cut at one setting, in one piece of work.
             case "finger" -> 2.0 * joints;
             case "panel" -> work.parts().size();
@@ -96,6 +96,7 @@ final class JointWork {
             case AFTER_LENGTH -> Phase.JOINTS;
             case AFTER_MEASURING -> toMeasure(work, made) ? Phase.FITTED : Phase.JOINTS;
             case GLUE -> Phase.GLUE;
+            case AFTER_GLUE -> Phase.KEYED;
             // What slides is fitted to the piece as it came out of the clamps; what stays is closed in by the glue-up.
             case FIT -> made.joint().word("slide").isPresent() ? Phase.FIT : Phase.ENCLOSE;
         };

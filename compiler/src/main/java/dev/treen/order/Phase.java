@@ -38,6 +38,8 @@ public enum Phase {
     GLUE,
     /** Square, while the glue is wet. */
     SQUARE,
+    /** Keys are let into the corners, once the glue has set. */
+    KEYED,
     /** Outside faces are cleaned. */
     CLEAN,
     /** What slides, swings or turns is fitted. */

@@ -145,6 +145,7 @@ final class Rules {
                     ? "what the walls close in must lie in its place"
                     : "glue gives no time to look for a clamp";
             case SQUARE -> "only while the glue is wet can it still be pushed square";
+            case KEYED -> "a key is sawn in across a corner that holds by itself";
             case CLEAN -> "the glue must be hard, or the joints open again";
             case FIT -> "a moving part is fitted to the piece as it came out of the clamps";
             case FINISH -> "finish comes when no tool will touch the surface again";

@@ -8,6 +8,8 @@ import dev.treen.joinery.FinishedPart;
 import dev.treen.model.FileLoader;
 import dev.treen.model.Instance;
 import dev.treen.model.Library;
+import dev.treen.solid.Overlap;
+import dev.treen.solid.Placed;
 import dev.treen.source.SourceFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -102,9 +104,44 @@ final class LibraryTest {
                 .isEqualTo(126);
     }
 
+    /** Every corner that a frame may have goes together with the panel's groove, and says nothing. */
+    @ParameterizedTest
+    @CsvSource({"mortise_tenon", "bridle", "dowel"})
+    void aFrameHasItsCornersInSeveralWays(String corner) {
+        Compilation made = Compilation.of(new SourceFile("t.treen", """
+                project "Larder door" { units mm; climate { humidity 35%%..60%%; temperature 18degC..24degC } }
+                use "treen/frame_and_panel"
+                board ash { species white_ash; size 2400 x 300 x 27; rings quarter; moisture 9%% }
+                frame_and_panel door { outside 350 x 500 x 20; corner %s; from ash }
+                """.formatted(corner)), FileLoader.NONE);
+        assertThat(made.findings()).extracting(Finding::headline).isEmpty();
+        assertThat(Overlap.among(placed(made))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"mitre", "spline"})
+    void aPictureFrameHasItsCornersPlainOrTongued(String corner) {
+        Compilation made = Compilation.of(new SourceFile("t.treen", """
+                project "Print" { units mm; climate { humidity 35%%..60%%; temperature 18degC..24degC } }
+                use "treen/picture_frame"
+                board ash { species white_ash; size 2400 x 120 x 27; rings quarter; moisture 9%% }
+                sheet ply { size 600 x 600 x 5 }
+                picture_frame print { picture 300 x 200; bar 22mm x 18mm; corner %s; glass ply; from ash }
+                """.formatted(corner)), FileLoader.NONE);
+        assertThat(made.findings()).extracting(Finding::headline).isEmpty();
+        List<Placed> bars = placed(made).stream().filter(part -> !part.name().equals("print.pane")).toList();
+        assertThat(Overlap.among(bars)).isEmpty();
+    }
+
+    private static List<Placed> placed(Compilation made) {
+        return made.joined().parts().stream()
+                .map(part -> new Placed(part.part().name(), part.solid().orElseThrow()))
+                .toList();
+    }
+
     /** A through groove is hidden by a mitre and shows in a dovetailed or fingered corner (rules of the trade J-05c). */
     @ParameterizedTest
-    @CsvSource({"mitre, false", "dovetail, true", "finger, true", "butt, true"})
+    @CsvSource({"mitre, false", "spline, false", "dovetail, true", "finger, true", "butt, true"})
     void aGrooveShowsWhereTheCornerIsOpen(String corner, boolean shows) {
         String text = "use \"treen/box\"\nbox b { inside 200 x 120 x 80; wall 12; corner " + corner + " }";
         assertThat(Compilation.of(new SourceFile("t.treen", text), FileLoader.NONE).checked().findings().stream()
