@@ -63,7 +63,8 @@ public final class Checks {
             new StavesStep(),
             new MakingErrors(),
             new EndGrainCarries(),
-            new NeedsAnchor());
+            new NeedsAnchor(),
+            new PullsOut());
 
     private Checks() {
     }

@@ -37,12 +37,32 @@ public final class JoineryFindings {
     public static final FindingKind TOO_FINE = FindingKind.warning("joint-too-fine",
             "Tails, pins or fingers are too fine to cut or to hold");
 
+    /** A screw or nail that comes out of the wood. */
+    public static final FindingKind LEAVES_WOOD = FindingKind.error("fastener-leaves-wood",
+            "A screw or nail comes out of the wood");
+    /** A screw or nail that nearly comes out. */
+    public static final FindingKind NEARLY_THROUGH = FindingKind.warning("fastener-nearly-through",
+            "A screw or nail nearly comes through");
+    /** A screw or nail in a groove, a mortise or another hole. */
+    public static final FindingKind HITS_CUT = FindingKind.error("fastener-hits-cut",
+            "A screw or nail comes into another joint");
+    /** A screw or nail near an end or an edge. */
+    public static final FindingKind NEAR_EDGE = FindingKind.warning("fastener-near-edge",
+            "A screw or nail is near an end or an edge");
+    /** A screw or nail too short to hold. */
+    public static final FindingKind GRIPS_LITTLE = FindingKind.warning("fastener-grips-little",
+            "A screw or nail hardly grips the second part");
+    /** A screw or nail that splits the wood. */
+    public static final FindingKind WILL_SPLIT = FindingKind.warning("will-split",
+            "A screw or nail is too thick for the wood");
+
     private JoineryFindings() {
     }
 
     /** All of them. */
     public static List<FindingKind> all() {
         return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT,
-                TENON_PROPORTIONS, BUTTON_LETS_GO, TOO_FINE);
+                TENON_PROPORTIONS, BUTTON_LETS_GO, TOO_FINE,
+                LEAVES_WOOD, NEARLY_THROUGH, HITS_CUT, NEAR_EDGE, GRIPS_LITTLE, WILL_SPLIT);
     }
 }

@@ -4,6 +4,7 @@ import dev.treen.model.Part;
 import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.Unit;
+import dev.treen.solid.Box;
 import dev.treen.solid.Side;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -18,10 +19,17 @@ public final class Surroundings {
     private final Map<Edge, List<Meeting>> grooved = new HashMap<>();
     private final Map<Edge, List<Meeting>> ploughed = new HashMap<>();
 
+    private final Map<String, List<Made>> cuts = new HashMap<>();
+    private final Additions additions;
+
+    /** What a joint has cut out of a part. */
+    record Made(Meeting by, Cut cut) {}
+
     private record Edge(String part, Side side) {}
 
-    Surroundings(Settings settings, List<Meeting> meetings) {
+    Surroundings(Settings settings, List<Meeting> meetings, Additions additions) {
         this.settings = settings;
+        this.additions = additions;
         for (Meeting meeting : meetings) {
             if (meeting.joint().kind().equals(Groove.KIND)) {
                 meeting.face().ifPresent(side -> {
@@ -48,6 +56,21 @@ public final class Surroundings {
     /** The step to which a depth or a lip of Treen's choosing is rounded: half a millimetre or 1/32 in. */
     Length markOfTheRule() {
         return inches() ? Length.ofInches(1, 32) : Length.ofMm(1).dividedBy(2);
+    }
+
+    /** A part with all that the joints made so far add to it. */
+    Box grown(Meeting.Placed placed) {
+        return additions.grown(placed.part(), placed.box());
+    }
+
+    /** Notes what a joint cuts. */
+    void cut(Meeting by, Cut cut) {
+        cuts.computeIfAbsent(cut.part(), part -> new ArrayList<>()).add(new Made(by, cut));
+    }
+
+    /** What the joints made so far have cut out of a part. */
+    List<Made> cuts(Part part) {
+        return cuts.getOrDefault(part.name(), List.of());
     }
 
     /** How a part's wood moves. */

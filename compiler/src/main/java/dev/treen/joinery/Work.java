@@ -46,7 +46,9 @@ public record Work(
         /** Put together with glue. */
         GLUE,
         /** Put together without glue, or fitted after gluing. */
-        FIT
+        FIT,
+        /** Put on once what is glued has set: screws, nails, hinges. */
+        AFTER_GLUE
     }
 
     /** A gauge, fence or stop and the length it is set to. */
