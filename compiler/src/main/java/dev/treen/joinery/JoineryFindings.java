@@ -56,6 +56,10 @@ public final class JoineryFindings {
     public static final FindingKind WILL_SPLIT = FindingKind.warning("will-split",
             "A screw or nail is too thick for the wood");
 
+    /** Wedges that split what they are driven in. */
+    public static final FindingKind WEDGE_SPLITS = FindingKind.warning("wedge-splits",
+            "Wedges press across the grain or near an end");
+
     private JoineryFindings() {
     }
 
@@ -63,6 +67,7 @@ public final class JoineryFindings {
     public static List<FindingKind> all() {
         return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT,
                 TENON_PROPORTIONS, BUTTON_LETS_GO, TOO_FINE,
-                LEAVES_WOOD, NEARLY_THROUGH, HITS_CUT, NEAR_EDGE, GRIPS_LITTLE, WILL_SPLIT);
+                LEAVES_WOOD, NEARLY_THROUGH, HITS_CUT, NEAR_EDGE, GRIPS_LITTLE, WILL_SPLIT,
+                WEDGE_SPLITS);
     }
 }

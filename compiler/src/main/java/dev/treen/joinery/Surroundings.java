@@ -89,6 +89,11 @@ public final class Surroundings {
                 || grooved.containsKey(new Edge(meeting.right().part().name(), side)));
     }
 
+    /** The groove that is ploughed in a part on one of its sides, where there is one. */
+    Optional<Meeting> ploughed(Part part, Side side) {
+        return Optional.ofNullable(ploughed.get(new Edge(part.name(), side))).map(List::getFirst);
+    }
+
     /** A groove on the part's opposite side, where there is one: then it cannot give way. */
     Optional<Meeting> opposite(Part part, Side side) {
         return Optional.ofNullable(grooved.get(new Edge(part.name(), side.opposite())))
