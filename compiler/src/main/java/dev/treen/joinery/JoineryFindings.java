@@ -60,6 +60,13 @@ public final class JoineryFindings {
     public static final FindingKind WEDGE_SPLITS = FindingKind.warning("wedge-splits",
             "Wedges press across the grain or near an end");
 
+    /** Hinges let in too deep or not deep enough. */
+    public static final FindingKind HINGE_BINDS = FindingKind.warning("hinge-binds",
+            "A hinge is let in too deep, or not deep enough");
+    /** A leaf that leaves too little wood. */
+    public static final FindingKind HINGE_WIDE = FindingKind.warning("hinge-wide",
+            "A hinge's leaf leaves hardly any wood beside it");
+
     private JoineryFindings() {
     }
 
@@ -68,6 +75,6 @@ public final class JoineryFindings {
         return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT,
                 TENON_PROPORTIONS, BUTTON_LETS_GO, TOO_FINE,
                 LEAVES_WOOD, NEARLY_THROUGH, HITS_CUT, NEAR_EDGE, GRIPS_LITTLE, WILL_SPLIT,
-                WEDGE_SPLITS);
+                WEDGE_SPLITS, HINGE_BINDS, HINGE_WIDE);
     }
 }

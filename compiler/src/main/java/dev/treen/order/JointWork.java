@@ -79,6 +79,7 @@ final class JointWork {
             // Both ends that meet are cut at one setting, in one piece of work.
             case "finger" -> 2.0 * joints;
             case "screw", "nail" -> (double) joints * made.fasteners().map(Fasteners::count).orElse(1);
+            case "hinge" -> (double) joints;
             case "panel" -> work.parts().size();
             case "glue" -> 1;
             default -> 2.0 * work.parts().size();

@@ -56,6 +56,11 @@ public final class FastenerTable {
         return Table.usual("nail", "diameters", "mm");
     }
 
+    /** Usual lengths of hinges, in inches or in millimetres, rising. */
+    public static List<BigFraction> hingeLengths(boolean inches) {
+        return Table.usual("hinge", "lengths", inches ? "in" : "mm");
+    }
+
     /**
      * A hole to bore.
      *
