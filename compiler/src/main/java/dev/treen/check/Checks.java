@@ -64,7 +64,8 @@ public final class Checks {
             new MakingErrors(),
             new EndGrainCarries(),
             new NeedsAnchor(),
-            new PullsOut());
+            new PullsOut(),
+            new LidGrip());
 
     private Checks() {
     }

@@ -5,6 +5,9 @@ import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
 import dev.treen.model.PropertySchema;
 import dev.treen.model.Shape;
+import dev.treen.solid.BoxContact;
+import dev.treen.solid.Side;
+import dev.treen.solid.Vec3;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +16,6 @@ import java.util.Optional;
 public final class Hinge implements JointKind {
     /** The word of the language. */
     public static final String KIND = "hinge";
-
 
     private static final JointSchema SCHEMA = JointSchema.into(
             KIND,
@@ -63,7 +65,13 @@ public final class Hinge implements JointKind {
                             "screws",
                             new Shape.LengthOrAuto(),
                             "the longest usual ones up to 25 mm or 1 in that leave 2 mm of wood under their points",
-                            "How long their screws are.")));
+                            "How long their screws are."),
+                    PropertySchema.optional(
+                            "grip",
+                            new Shape.OneOf(List.of("overhang", "notch", "knob")),
+                            "overhang",
+                            "How a lid is lifted: by its edge that stands out, by a notch for the fingers that Treen cuts in the"
+                                    + " middle of the free edge, or by a knob.")));
 
     @Override
     public JointSchema schema() {
@@ -85,7 +93,8 @@ public final class Hinge implements JointKind {
         Optional<HingeSizes> found = HingeSizes.of(meeting, surroundings);
         if (found.isEmpty()) {
             return Effect.only(Groove.meetsWrongly(
-                    meeting, "Hinges go where a lid lies on its case, or where a door's edge meets the part it hangs on."));
+                    meeting,
+                    "Hinges go where a lid lies on its case, or where a door's edge meets the part it hangs on."));
         }
         HingeSizes sizes = found.get();
         HingeFaults faults = new HingeFaults(sizes, surroundings.settings().format());
@@ -98,7 +107,18 @@ public final class Hinge implements JointKind {
                 box -> cuts.add(new Cut.Hollow(meeting.left().part().name(), box, meeting.origin())));
         sizes.recesses(false).forEach(
                 box -> cuts.add(new Cut.Hollow(meeting.right().part().name(), box, meeting.origin())));
+        if (meeting.joint().word("grip").filter("notch"::equals).isPresent()) {
+            cuts.add(new Cut.Hollow(meeting.left().part().name(), sizes.notch(), meeting.origin()));
+        }
         return Effect.of(List.of(), figures(meeting.joint(), sizes), cuts).saying(faults.all());
+    }
+
+    /** The side on which a lid opens, where it can be hinged at all. */
+    public static Optional<Side> free(Meeting meeting) {
+        return meeting.contact() instanceof BoxContact.FaceToFace(Side closing, Vec3 low, Vec3 high)
+                ? Optional.of(HingeSizes.pin(
+                        meeting, meeting.left().box(), meeting.right().box(), closing, high.minus(low)).opposite())
+                : Optional.empty();
     }
 
     private static List<Figure> figures(Joint joint, HingeSizes sizes) {

@@ -31,7 +31,8 @@ final class HingeFaults {
             return Optional.of(unfit("long", "A hinge has a length, a leaf and a knuckle").build());
         }
         boolean counted = joint.number("count")
-                .filter(n -> n.doubleValue() < 1 || n.doubleValue() > 20 || n.doubleValue() != Math.rint(n.doubleValue()))
+                .filter(n -> n.doubleValue() < 1 || n.doubleValue() > 20
+                        || n.doubleValue() != Math.rint(n.doubleValue()))
                 .isEmpty();
         if (!counted) {
             return Optional.of(unfit("count", "A lid or door has 1 to 20 hinges in a line").build());
@@ -112,7 +113,8 @@ final class HingeFaults {
         return Optional.of(said(JoineryFindings.HINGE_BINDS, "deep", bound
                 ? "The hinges bind before `" + joint.left().name() + "` is shut"
                 : "The hinges keep `" + joint.left().name() + "` from closing")
-                .found("The knuckle is " + format.text(sizes.knuckle().value()) + " thick; the recesses and the gap make "
+                .found("The knuckle is " + format.text(sizes.knuckle().value())
+                        + " thick; the recesses and the gap make "
                         + format.text(room) + ".")
                 .because(bound
                         ? "Leaves that lie too deep press the parts together at the pin and pull the screws out (Fairham,"
@@ -127,8 +129,9 @@ final class HingeFaults {
         for (boolean hung : new boolean[]{true, false}) {
             Length left = sizes.surface(hung).minus(sizes.lies());
             if (left.compareTo(least) < 0) {
-                return Optional.of(said(JoineryFindings.HINGE_WIDE, "wide", "The leaves leave hardly any wood beside them"
-                        + " in `" + name(hung) + "`")
+                return Optional.of(said(JoineryFindings.HINGE_WIDE, "wide",
+                        "The leaves leave hardly any wood beside them"
+                                + " in `" + name(hung) + "`")
                         .found("A leaf lies on " + format.text(sizes.lies()) + " of "
                                 + format.text(sizes.surface(hung)) + ".")
                         .because("What is left breaks out when the recess is chopped; 3 mm stay (common practice, no"

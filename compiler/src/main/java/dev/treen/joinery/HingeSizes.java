@@ -63,6 +63,45 @@ record HingeSizes(
                 : Optional.empty();
     }
 
+    /** The side of the pin: as the project says, else where both are flush, else outside the lid, or the front. */
+    static Side pin(Meeting meeting, Box hung, Box fixed, Side closing, Vec3 spans) {
+        Axis one = closing.axis() == Axis.X ? Axis.Y : Axis.X;
+        Axis other = Meeting.third(closing.axis(), one);
+        boolean narrow = Length.ofMm(spans.get(one)).compareTo(Length.ofMm(spans.get(other))) < 0;
+        return meeting.joint().word("pin")
+                .flatMap(Direction::named)
+                .filter(way -> Axes.of(way.axis()) != closing.axis())
+                .map(way -> Side.of(Axes.of(way.axis()), way.sign()))
+                .orElseGet(() -> usual(hung, fixed, narrow ? one : other));
+    }
+
+    private static Side usual(Box hung, Box fixed, Axis across) {
+        Side low = Side.of(across, -1);
+        Side high = Side.of(across, 1);
+        boolean flushLow = Length.ofMm(hung.coordinate(low)).equals(Length.ofMm(fixed.coordinate(low)));
+        boolean flushHigh = Length.ofMm(hung.coordinate(high)).equals(Length.ofMm(fixed.coordinate(high)));
+        if (flushLow != flushHigh) {
+            return flushHigh ? high : low;
+        }
+        Length ofFixed = Length.ofMm(fixed.centre().get(across));
+        return ofFixed.compareTo(Length.ofMm(hung.centre().get(across))) > 0 ? high : low;
+    }
+
+    /** A hollow for the fingers in the middle of the free edge, in half the thickness, under the lid. */
+    Box notch() {
+        Figures figures = Figures.standard();
+        Length half = Length.nearest(figures.value("lid.notch.wide"), Length.ofMm(1)).dividedBy(2);
+        Length deep = Length.nearest(figures.value("lid.notch.deep"), Length.ofMm(1));
+        Length middle = Length.ofMm(hung.centre().get(row()));
+        Box band = TenonSizes.between(hung, row(), middle.minus(half).mm(), middle.plus(half).mm());
+        Length edge = Length.ofMm(hung.coordinate(pin.opposite()));
+        Length in = edge.plus(deep.times(pin.sign()));
+        Box strip = TenonSizes.between(band, pin.axis(), edge.min(in).mm(), edge.max(in).mm());
+        Length under = Length.ofMm(hung.coordinate(closing));
+        Length up = under.minus(Length.ofMm(hung.extent(closing.axis())).dividedBy(2).times(closing.sign()));
+        return TenonSizes.between(strip, closing.axis(), under.min(up).mm(), under.max(up).mm());
+    }
+
     /** The way along the pin. */
     Axis row() {
         return Meeting.third(closing.axis(), pin.axis());
@@ -156,33 +195,7 @@ record HingeSizes(
             this.closing = closing;
             this.low = low;
             this.high = high;
-            this.pin = pin();
-        }
-
-        /** The side that the project names; else the one on which both are flush, outside the lid, or the front. */
-        private Side pin() {
-            Axis one = closing.axis() == Axis.X ? Axis.Y : Axis.X;
-            Axis other = Meeting.third(closing.axis(), one);
-            Axis across = span(one).compareTo(span(other)) < 0 ? one : other;
-            return joint.word("pin")
-                    .flatMap(Direction::named)
-                    .filter(way -> Axes.of(way.axis()) != closing.axis())
-                    .map(way -> Side.of(Axes.of(way.axis()), way.sign()))
-                    .orElseGet(() -> usual(across));
-        }
-
-        private Side usual(Axis across) {
-            Side low = Side.of(across, -1);
-            Side high = Side.of(across, 1);
-            if (flush(low) != flush(high)) {
-                return flush(high) ? high : low;
-            }
-            Length ofFixed = Length.ofMm(fixed.centre().get(across));
-            return ofFixed.compareTo(Length.ofMm(hung.centre().get(across))) > 0 ? high : low;
-        }
-
-        private boolean flush(Side side) {
-            return Length.ofMm(hung.coordinate(side)).equals(Length.ofMm(fixed.coordinate(side)));
+            this.pin = HingeSizes.pin(meeting, hung, fixed, closing, high.minus(low));
         }
 
         private Length span(Axis axis) {
@@ -269,7 +282,8 @@ record HingeSizes(
             Length value = null;
             for (BigFraction size : FastenerTable.screwLengths(surroundings.inches())) {
                 Length each = surroundings.inches() ? Length.ofInches(size) : Length.ofMm(size);
-                boolean fits = each.compareTo(most) <= 0 && each.toDoubleMm() <= Figures.standard().value("hinge.screw");
+                boolean fits = each.compareTo(most) <= 0
+                        && each.toDoubleMm() <= Figures.standard().value("hinge.screw");
                 value = fits ? each : value;
             }
             return ruled("screws", value == null ? most.max(Length.ZERO) : value,

@@ -67,6 +67,13 @@ public final class JoineryFindings {
     public static final FindingKind HINGE_WIDE = FindingKind.warning("hinge-wide",
             "A hinge's leaf leaves hardly any wood beside it");
 
+    /** A batten longer than its board is wide when dry. */
+    public static final FindingKind BATTEN_STANDS_OUT = FindingKind.warning("batten-stands-out",
+            "A batten stands out of its board when that is dry");
+    /** A corner block on end grain. */
+    public static final FindingKind BLOCK_END_GRAIN = FindingKind.warning("block-end-grain",
+            "A corner block is glued on end grain");
+
     private JoineryFindings() {
     }
 
@@ -75,6 +82,7 @@ public final class JoineryFindings {
         return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT,
                 TENON_PROPORTIONS, BUTTON_LETS_GO, TOO_FINE,
                 LEAVES_WOOD, NEARLY_THROUGH, HITS_CUT, NEAR_EDGE, GRIPS_LITTLE, WILL_SPLIT,
-                WEDGE_SPLITS, HINGE_BINDS, HINGE_WIDE);
+                WEDGE_SPLITS, HINGE_BINDS, HINGE_WIDE,
+                BATTEN_STANDS_OUT, BLOCK_END_GRAIN);
     }
 }

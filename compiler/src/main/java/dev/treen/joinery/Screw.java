@@ -19,7 +19,7 @@ public final class Screw implements JointKind {
             "joint screw cleat into top { gauge 8; count 3 }",
             properties());
 
-    private static List<PropertySchema> properties() {
+    static List<PropertySchema> properties() {
         List<PropertySchema> all = new ArrayList<>(List.of(
                 PropertySchema.optional(
                         "gauge", Shape.Plain.COUNT, "what `thick` says", "The number of the screw, from 0 to 24."),

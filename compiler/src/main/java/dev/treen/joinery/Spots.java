@@ -34,7 +34,8 @@ record Spots(Measure end, Measure every, List<Length> at) {
         Length usable = row.minus(end.value().times(2));
         Measure wish = joint.length("every").filter(m -> m.value().signum() > 0)
                 .orElseGet(() -> usual(fastener, joint, surroundings));
-        int count = joint.number("count").map(n -> n.intValue()).orElseGet(() -> count(usable, wish, fastener));
+        boolean odd = joint.kind().equals(Batten.KIND);
+        int count = joint.number("count").map(n -> n.intValue()).orElseGet(() -> count(usable, wish, fastener, odd));
         Length from = Length.ofMm(driven.low().get(driven.row()));
         List<Length> at = new ArrayList<>();
         if (count == 1) {
@@ -56,12 +57,14 @@ record Spots(Measure end, Measure every, List<Length> at) {
         return new Spots(end, every, at);
     }
 
-    private static int count(Length usable, Measure wish, Fastener fastener) {
+    private static int count(Length usable, Measure wish, Fastener fastener, boolean odd) {
         if (usable.compareTo(fastener.thick().value().times(6)) < 0) {
             return 1;
         }
         double gaps = Math.ceil(usable.mm().divide(wish.value().mm()).doubleValue());
-        return (int) Math.min(MOST, Math.max(2, 1 + gaps));
+        int count = (int) Math.min(MOST, Math.max(2, 1 + gaps));
+        // The one in the middle of a batten holds.
+        return odd && count % 2 == 0 ? count + 1 : count;
     }
 
     /** Far enough from the ends and edges of both parts, and from the end of the surface where they meet. */

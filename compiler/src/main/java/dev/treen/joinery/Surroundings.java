@@ -20,6 +20,7 @@ public final class Surroundings {
     private final Map<Edge, List<Meeting>> ploughed = new HashMap<>();
 
     private final Map<String, List<Made>> cuts = new HashMap<>();
+    private final Map<String, List<Meeting>> ofLeft = new HashMap<>();
     private final Additions additions;
 
     /** What a joint has cut out of a part. */
@@ -31,6 +32,7 @@ public final class Surroundings {
         this.settings = settings;
         this.additions = additions;
         for (Meeting meeting : meetings) {
+            ofLeft.computeIfAbsent(meeting.left().part().name(), part -> new ArrayList<>(2)).add(meeting);
             if (meeting.joint().kind().equals(Groove.KIND)) {
                 meeting.face().ifPresent(side -> {
                     grooved.computeIfAbsent(new Edge(meeting.left().part().name(), side), edge -> new ArrayList<>(1))
@@ -61,6 +63,13 @@ public final class Surroundings {
     /** A part with all that the joints made so far add to it. */
     Box grown(Meeting.Placed placed) {
         return additions.grown(placed.part(), placed.box());
+    }
+
+    /** The meetings of the same statement that have the same left part. */
+    List<Meeting> alike(Meeting meeting) {
+        return ofLeft.getOrDefault(meeting.left().part().name(), List.of()).stream()
+                .filter(other -> other.joint().statement() == meeting.joint().statement())
+                .toList();
     }
 
     /** Notes what a joint cuts. */

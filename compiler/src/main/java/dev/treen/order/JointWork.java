@@ -75,10 +75,10 @@ final class JointWork {
     private double units(String kind, Work work, MadeJoint made, int joints) {
         return switch (kind) {
             case "groove", "rebate" -> metres(work.parts());
-            case "housing", "mortise_tenon", "dovetail" -> joints;
+            case "housing", "mortise_tenon", "dovetail", "corner_block" -> joints;
             // Both ends that meet are cut at one setting, in one piece of work.
             case "finger" -> 2.0 * joints;
-            case "screw", "nail" -> (double) joints * made.fasteners().map(Fasteners::count).orElse(1);
+            case "screw", "nail", "batten" -> (double) joints * made.fasteners().map(Fasteners::count).orElse(1);
             case "hinge" -> (double) joints;
             case "panel" -> work.parts().size();
             case "glue" -> 1;

@@ -138,6 +138,22 @@ final class HingedJointsTest {
         assertThat(Bench.of(box("").text().replace("at 0, 0, 80", "at 0, 152, 80")).codes()).contains("meets-wrongly");
     }
 
+    /** A lid is lifted by what stands out, 3 mm, or by a notch of 20 by 4 (common practice, no source). */
+    @Test
+    void aLidIsLiftedByItsEdgeANotchOrAKnob() {
+        String front = """
+                part front { length 240; width 80; thickness 12; from plank
+                  place { length right; width up; at 0, %d, 0 } }
+                """;
+        assertThat(Bench.of(box("long 50").text() + front.formatted(0)).codes()).containsExactly("lid-hard-to-lift");
+        assertThat(Bench.of(box("long 50").text() + front.formatted(2)).codes()).containsExactly("lid-hard-to-lift");
+        assertThat(Bench.of(box("long 50").text() + front.formatted(3)).codes()).isEmpty();
+        assertThat(Bench.of(box("grip knob").text() + front.formatted(0)).codes()).isEmpty();
+        Bench notched = Bench.of(box("long 50; wide 8; knuckle 5; grip notch").text() + front.formatted(0));
+        assertThat(notched.codes()).isEmpty();
+        assertThat(volume(notched, "lid")).isEqualTo(240 * 152 * 12 - 2 * 50 * 8 * 2.5 - 20 * 4 * 6);
+    }
+
     /** What moves is not held: the lid may grow past its hinges. */
     @Test
     void hingesHoldNothingFast() {
