@@ -4,6 +4,7 @@ import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
 import dev.treen.finding.Severity;
+import dev.treen.joinery.Fasteners;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Meeting;
@@ -62,7 +63,8 @@ final class CrossGrainGlue implements Check {
 
     private static List<Held> held(MadeJoint made) {
         Meeting meeting = made.meeting();
-        Optional<Length> glued = made.figure(MortiseTenon.GLUED).map(figure -> figure.measure().value());
+        Optional<Length> glued = made.fasteners().map(Fasteners::over)
+                .or(() -> made.figure(MortiseTenon.GLUED).map(figure -> figure.measure().value()));
         List<Held> held = new ArrayList<>();
         if (made.laps()) {
             lapped(meeting, held);
@@ -79,9 +81,9 @@ final class CrossGrainGlue implements Check {
                 }
             }
             case BoxContact.Edge edge -> {
-                Length over = Length.ofMm(edge.to().get(edge.along()).subtract(edge.from().get(edge.along())));
-                across(meeting, edge.along(), over).ifPresent(held::add);
-                if (!MOVE_ALIKE.contains(meeting.joint().kind())) {
+                Length corner = Length.ofMm(edge.to().get(edge.along()).subtract(edge.from().get(edge.along())));
+                across(meeting, edge.along(), glued.map(corner::min).orElse(corner)).ifPresent(held::add);
+                if (glued.isEmpty() && !MOVE_ALIKE.contains(meeting.joint().kind())) {
                     // One of the two runs past: the other's end lies along it, as wide as that end is.
                     meeting.endOfLeft().ifPresent(side -> across(
                             meeting, side.axis(), meeting.right().along(side.axis()).value())

@@ -21,7 +21,8 @@ public final class Facts implements FactSource {
             new PanelFacts.Loosest(),
             new PanelFacts.Cover(),
             new SagFact(),
-            new MassFact());
+            new MassFact(),
+            new PullOutFact());
 
     private final Joined joined;
     private final Map<String, Map<String, Derived>> known = new HashMap<>();

@@ -68,7 +68,7 @@ final class Breadboard implements JointKind {
             return Effect.only(Groove.meetsWrongly(
                     meeting, "A breadboard end wants the end of the left part, a top, on the edge of the right one."));
         }
-        TenonSizes tenon = TenonSizes.of(meeting, end.get(), surroundings);
+        TenonSizes tenon = TenonRules.of(meeting, end.get(), surroundings);
         Measure wall = meeting.right().along(end.get().axis());
         if (tenon.reach().value().compareTo(wall.value()) >= 0) {
             return Effect.only(tooLong(meeting.joint(), tenon.reach(), wall, surroundings));

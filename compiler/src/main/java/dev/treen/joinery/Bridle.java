@@ -80,7 +80,7 @@ final class Bridle implements JointKind {
                     meeting, "A bridle wants the end of the left part at an edge of the right one, square to it."));
         }
         Measure wood = meeting.left().along(lap.get().through());
-        Measure thick = meeting.joint().length("thick").orElseGet(() -> TenonSizes.third(wood, surroundings));
+        Measure thick = meeting.joint().length("thick").orElseGet(() -> TenonRules.third(wood, surroundings));
         Optional<Effect> nothing = Faults.ofNoSize(meeting.joint(), "thick", thick);
         if (nothing.isPresent()) {
             return nothing.get();

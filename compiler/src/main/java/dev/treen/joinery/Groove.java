@@ -162,7 +162,7 @@ public final class Groove implements JointKind {
     }
 
     /** The groove: through to both ends, as wide as the tongue, as deep as it is ploughed. */
-    private static Box trench(Meeting meeting, Side face, GrooveSizes sizes) {
+    static Box trench(Meeting meeting, Side face, GrooveSizes sizes) {
         Box step = Rebate.step(mouth(meeting, sizes), face, sizes.deep().value());
         Axis along = Rebate.running(meeting, face);
         return new Box(step.min().with(along, FAR.negate()), step.max().with(along, FAR));

@@ -75,14 +75,17 @@ public final class Joinery {
     }
 
     private Map<Integer, List<MadeJoint>> made(List<Meeting> meetings) {
-        Surroundings surroundings = new Surroundings(project.settings(), meetings);
+        Surroundings surroundings = new Surroundings(project.settings(), meetings, additions);
         Map<Integer, List<MadeJoint>> statements = new LinkedHashMap<>();
-        for (Meeting meeting : meetings) {
-            JointKinds.named(meeting.joint().kind())
-                    .flatMap(kind -> made(kind, meeting, surroundings))
-                    .ifPresent(m -> statements
-                            .computeIfAbsent(m.joint().statement(), s -> new ArrayList<>())
-                            .add(m));
+        for (boolean fastens : new boolean[]{false, true}) {
+            for (Meeting meeting : meetings) {
+                JointKinds.named(meeting.joint().kind())
+                        .filter(kind -> kind.fastens() == fastens)
+                        .flatMap(kind -> made(kind, meeting, surroundings))
+                        .ifPresent(m -> statements
+                                .computeIfAbsent(m.joint().statement(), s -> new ArrayList<>())
+                                .add(m));
+            }
         }
         return statements;
     }
@@ -168,8 +171,12 @@ public final class Joinery {
         Effect effect = kind.make(meeting, surroundings);
         findings.addAll(effect.findings());
         effect.additions().forEach(additions::add);
-        effect.cuts().forEach(c -> cuts.computeIfAbsent(c.part(), p -> new ArrayList<>()).add(c));
-        return effect.isMade() ? Optional.of(new MadeJoint(meeting, effect.figures(), List.of())) : Optional.empty();
+        effect.cuts().forEach(c -> {
+            cuts.computeIfAbsent(c.part(), p -> new ArrayList<>()).add(c);
+            surroundings.cut(meeting, c);
+        });
+        return effect.isMade() ? Optional.of(new MadeJoint(
+                meeting, effect.figures(), List.of(), effect.fasteners())) : Optional.empty();
     }
 
     /** The pairs of one statement share their work; it stands with the first of them. */
@@ -179,7 +186,7 @@ public final class Joinery {
                 .map(kind -> kind.works(statement))
                 .orElse(List.of());
         List<MadeJoint> all = new ArrayList<>(statement);
-        all.set(0, new MadeJoint(first.meeting(), first.figures(), works));
+        all.set(0, new MadeJoint(first.meeting(), first.figures(), works, first.fasteners()));
         return all;
     }
 

@@ -53,6 +53,43 @@ public final class JoineryFindings {
     public static final FindingKind SPLINE_ALONG = FindingKind.error("spline-along",
             "The grain of a loose tongue runs along the joint");
 
+    /** A screw or nail that comes out of the wood. */
+    public static final FindingKind LEAVES_WOOD = FindingKind.error("fastener-leaves-wood",
+            "A screw or nail comes out of the wood");
+    /** A screw or nail that nearly comes out. */
+    public static final FindingKind NEARLY_THROUGH = FindingKind.warning("fastener-nearly-through",
+            "A screw or nail nearly comes through");
+    /** A screw or nail in a groove, a mortise or another hole. */
+    public static final FindingKind HITS_CUT = FindingKind.error("fastener-hits-cut",
+            "A screw or nail comes into another joint");
+    /** A screw or nail near an end or an edge. */
+    public static final FindingKind NEAR_EDGE = FindingKind.warning("fastener-near-edge",
+            "A screw or nail is near an end or an edge");
+    /** A screw or nail too short to hold. */
+    public static final FindingKind GRIPS_LITTLE = FindingKind.warning("fastener-grips-little",
+            "A screw or nail hardly grips the second part");
+    /** A screw or nail that splits the wood. */
+    public static final FindingKind WILL_SPLIT = FindingKind.warning("will-split",
+            "A screw or nail is too thick for the wood");
+
+    /** Wedges that split what they are driven in. */
+    public static final FindingKind WEDGE_SPLITS = FindingKind.warning("wedge-splits",
+            "Wedges press across the grain or near an end");
+
+    /** Hinges let in too deep or not deep enough. */
+    public static final FindingKind HINGE_BINDS = FindingKind.warning("hinge-binds",
+            "A hinge is let in too deep, or not deep enough");
+    /** A leaf that leaves too little wood. */
+    public static final FindingKind HINGE_WIDE = FindingKind.warning("hinge-wide",
+            "A hinge's leaf leaves hardly any wood beside it");
+
+    /** A batten longer than its board is wide when dry. */
+    public static final FindingKind BATTEN_STANDS_OUT = FindingKind.warning("batten-stands-out",
+            "A batten stands out of its board when that is dry");
+    /** A corner block on end grain. */
+    public static final FindingKind BLOCK_END_GRAIN = FindingKind.warning("block-end-grain",
+            "A corner block is glued on end grain");
+
     private JoineryFindings() {
     }
 
@@ -60,6 +97,9 @@ public final class JoineryFindings {
     public static List<FindingKind> all() {
         return List.of(DO_NOT_MEET, OVERLAP, NEEDS_PLACE, MEETS_WRONGLY, NOTHING_SEEN, DOES_NOT_FIT,
                 TENON_PROPORTIONS, BUTTON_LETS_GO, TOO_FINE,
-                HALVING_TOO_DEEP, DOWEL_PROPORTIONS, SPLINE_TOO_DEEP, SPLINE_ALONG);
+                HALVING_TOO_DEEP, DOWEL_PROPORTIONS, SPLINE_TOO_DEEP, SPLINE_ALONG,
+                LEAVES_WOOD, NEARLY_THROUGH, HITS_CUT, NEAR_EDGE, GRIPS_LITTLE, WILL_SPLIT,
+                WEDGE_SPLITS, HINGE_BINDS, HINGE_WIDE,
+                BATTEN_STANDS_OUT, BLOCK_END_GRAIN);
     }
 }

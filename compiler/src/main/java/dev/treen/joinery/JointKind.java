@@ -21,6 +21,14 @@ public interface JointKind {
         return false;
     }
 
+    /**
+     * Whether it only fastens parts where their other joints have put them, as screws and nails do. Such joints are made
+     * last, and their parts are taken with what the others add.
+     */
+    default boolean fastens() {
+        return false;
+    }
+
     /** The work of all pairs of one statement, which share their settings. Never empty lists of parts. */
     List<Work> works(List<MadeJoint> statement);
 }

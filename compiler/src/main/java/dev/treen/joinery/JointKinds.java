@@ -9,7 +9,8 @@ public final class JointKinds {
     private static final List<JointKind> ALL = List.of(new Mitre(), new Butt(), new Rebate(), new Groove(),
             new Housing(), new Inset(), new Lip(), new MortiseTenon(), new Button(), new Breadboard(), new Dovetail(),
             new Finger(), new Halving(), new Bridle(), new Dowel(), new TongueGroove(), new Edge(), new Spline(),
-            new SlidingDovetail());
+            new SlidingDovetail(),
+            new Screw(), new Nail(), new Hinge(), new Batten(), new CornerBlock());
     private static final List<JointSchema> SCHEMAS = ALL.stream().map(JointKind::schema).toList();
 
     private JointKinds() {

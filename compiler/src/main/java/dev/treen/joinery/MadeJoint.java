@@ -4,8 +4,13 @@ import dev.treen.model.Joint;
 import java.util.List;
 import java.util.Optional;
 
-/** A joint with its numbers settled and the work it asks for. */
-public record MadeJoint(Meeting meeting, List<Figure> figures, List<Work> works) {
+/**
+ * A joint with its numbers settled and the work it asks for.
+ *
+ * @param fasteners its screws or nails, where it is made with any
+ */
+public record MadeJoint(
+        Meeting meeting, List<Figure> figures, List<Work> works, Optional<Fasteners> fasteners) {
     /** Keeps its own copies. */
     public MadeJoint {
         figures = List.copyOf(figures);
@@ -19,7 +24,8 @@ public record MadeJoint(Meeting meeting, List<Figure> figures, List<Work> works)
 
     /** Whether it holds its two parts fast to each other. */
     public boolean holdsFast() {
-        return JointKinds.named(joint().kind()).map(JointKind::holdsFast).orElse(true);
+        return JointKinds.named(joint().kind()).map(JointKind::holdsFast).orElse(true)
+                && fasteners.map(Fasteners::fast).orElse(true);
     }
 
     /** Whether both parts share a block of wood, cheek on cheek, as in halvings and bridles. */

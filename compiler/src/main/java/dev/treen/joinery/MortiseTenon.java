@@ -1,8 +1,6 @@
 package dev.treen.joinery;
 
-import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
-import dev.treen.finding.Remedy;
 import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
@@ -37,36 +35,70 @@ public final class MortiseTenon implements JointKind {
             List.of(
                     PropertySchema.optional(
                             "kind",
-                            new Shape.OneOf(List.of("stopped", "through", "stub")),
+                            new Shape.OneOf(List.of("stopped", "through", "stub", "loose")),
                             "stopped",
                             "`stopped` ends in the wood, `through` shows its end on the other side, `stub` is as short as a"
-                                    + " groove is deep."),
+                                    + " groove is deep and fills it, `loose` is a piece by itself, in mortises in both parts."),
                     PropertySchema.optional(
                             "thick",
                             new Shape.LengthOrAuto(),
-                            "the usual chisel nearest to a third of the left part's thickness",
+                            "the groove in which it stands; else the usual chisel nearest to a third of the left part's thickness, a fifth"
+                                    + " for a twin",
                             "How thick the tenon is, and how wide the mortise."),
                     PropertySchema.optional(
                             "long",
                             new Shape.LengthOrAuto(),
-                            "two thirds of what it enters; all of it, `through`; a third of its thickness, `stub`",
+                            "two thirds of what it enters; all of it, `through`; the groove or a third of the thickness, `stub`; no more"
+                                    + " than five times its thickness, `loose`",
                             "How far the tenon reaches in, from the shoulder."),
                     PropertySchema.optional(
                             "shoulder",
                             new Shape.LengthOrAuto(),
-                            "3 mm or a quarter of the width; a third of it at the end of the right part",
+                            "3 mm or a quarter of the width, or the groove on that edge; at the end of the right part a third of the width,"
+                                    + " in a grooved frame half",
                             "How far the tenon stays from each edge of the left part."),
                     PropertySchema.optional(
                             "haunch",
                             new Shape.LengthOrAuto(),
-                            "as long as the tenon is thick",
+                            "as long as the groove is deep, else as the tenon is thick",
                             "At the end of the right part, how far the short piece reaches that fills the space beside the"
                                     + " tenon and keeps the rail from twisting; 0 for none."),
                     PropertySchema.optional(
                             "split",
                             new Shape.OneOf(List.of("auto", "none")),
                             "auto",
-                            "`auto` makes two tenons of one that is wider than six times its thickness.")));
+                            "`auto` makes two tenons of one that is wider than six times its thickness."),
+                    PropertySchema.optional(
+                            "twin",
+                            new Shape.OneOf(List.of("auto", "two", "none")),
+                            "auto",
+                            "`auto` sets two tenons side by side in wood of 45 mm and more; `two` always."),
+                    PropertySchema.optional(
+                            "wedges",
+                            new Shape.OneOf(List.of("none", "two")),
+                            "none",
+                            "`two` spreads the end of a through tenon in a mortise that is longer on the outside."),
+                    PropertySchema.optional(
+                            "flare",
+                            new Shape.LengthOrAuto(),
+                            "a sixteenth of the tenon's length",
+                            "How much longer a wedged mortise is on the outside, at each end."),
+                    PropertySchema.optional(
+                            "peg",
+                            new Shape.LengthOrAuto(),
+                            "none; with `auto` three quarters of the tenon's thickness",
+                            "How thick the peg is that is driven through both parts."),
+                    PropertySchema.optional(
+                            "offset",
+                            new Shape.LengthOrAuto(),
+                            "a sixth of the peg",
+                            "How much nearer to the shoulder the hole in the tenon lies, so that the peg draws the joint"
+                                    + " shut; 0 for a peg that only holds."),
+                    PropertySchema.optional(
+                            "peg_from",
+                            new Shape.LengthOrAuto(),
+                            "two pegs, or the middle of a short tenon",
+                            "From the shoulder to the middle of the peg.")));
 
     @Override
     public JointSchema schema() {
@@ -80,18 +112,34 @@ public final class MortiseTenon implements JointKind {
             return Effect.only(Groove.meetsWrongly(
                     meeting, "A mortise and tenon wants the end of the left part against a side of the right one."));
         }
-        TenonSizes sizes = TenonSizes.of(meeting, end.get(), surroundings);
-        Optional<Finding> impossible = impossible(meeting, sizes, surroundings.settings().format());
+        TenonSizes sizes = TenonRules.of(meeting, end.get(), surroundings);
+        LengthFormat format = surroundings.settings().format();
+        Optional<TenonPeg> peg = TenonPeg.of(meeting, sizes, surroundings);
+        Optional<TenonWedges> wedges = TenonWedges.of(meeting, sizes, surroundings);
+        Optional<Finding> impossible = TenonFaults.impossible(meeting, sizes, format)
+                .or(() -> wedges.flatMap(w -> w.impossible(meeting, sizes, format)));
         if (impossible.isPresent()) {
             return Effect.only(impossible.get());
         }
+        List<Figure> figures = new ArrayList<>(figures(meeting, sizes));
+        List<Cut> cuts = new ArrayList<>(sizes.loose() ? LooseTenon.cuts(meeting, sizes) : cuts(meeting, sizes));
+        List<Finding> findings = new ArrayList<>(TenonFaults.proportions(meeting, sizes, format));
+        peg.ifPresent(p -> {
+            figures.addAll(p.figures(meeting.joint()));
+            cuts.addAll(p.cuts(meeting, sizes));
+            p.fault(meeting, sizes, format).ifPresent(findings::add);
+        });
+        wedges.ifPresent(w -> {
+            figures.addAll(w.figures(meeting.joint()));
+            cuts.addAll(w.cuts(meeting, sizes));
+            w.fault(meeting, sizes, format).ifPresent(findings::add);
+        });
         String rail = meeting.left().part().name();
-        return Effect.of(
-                List.of(new Addition(
-                        rail, end.get(), Mitre.named(sizes.reach(), "tenon in " + meeting.right().part().name()))),
-                figures(meeting, sizes),
-                cuts(meeting, sizes))
-                .saying(TenonFaults.proportions(meeting, sizes, surroundings.settings().format()));
+        List<Addition> additions = sizes.loose()
+                ? List.of()
+                : List.of(new Addition(
+                        rail, end.get(), Mitre.named(sizes.reach(), "tenon in " + meeting.right().part().name())));
+        return Effect.of(additions, figures, cuts).saying(findings);
     }
 
     private static List<Figure> figures(Meeting meeting, TenonSizes sizes) {
@@ -102,6 +150,9 @@ public final class MortiseTenon implements JointKind {
         figures.add(new Figure("shoulder", sizes.low(), joint.given("shoulder").isEmpty()));
         if (sizes.haunch().value().signum() > 0) {
             figures.add(new Figure("haunch", sizes.haunch(), joint.given("haunch").isEmpty()));
+        }
+        if (sizes.loose()) {
+            figures.add(LooseTenon.piece(sizes));
         }
         Measure width = meeting.left().along(sizes.across());
         Length glued = width.value().minus(sizes.low().value()).minus(sizes.high().value());
@@ -116,58 +167,6 @@ public final class MortiseTenon implements JointKind {
         return figures;
     }
 
-    private static Optional<Finding> impossible(Meeting meeting, TenonSizes sizes, LengthFormat format) {
-        Measure wood = meeting.left().along(sizes.thin());
-        Measure width = meeting.left().along(sizes.across());
-        Measure wall = meeting.right().along(sizes.end().axis());
-        Length left = width.value().minus(sizes.low().value()).minus(sizes.high().value());
-        boolean tooThick = sizes.thick().value().compareTo(wood.value()) > 0 || sizes.thick().value().signum() <= 0;
-        boolean tooNarrow = left.signum() <= 0
-                || left.compareTo(sizes.thick().value().times(sizes.count() - 1L)) <= 0;
-        boolean tooLong = sizes.reach().value().compareTo(wall.value()) > 0 || sizes.reach().value().signum() <= 0;
-        if (tooThick) {
-            return Optional.of(fault(meeting.joint(), sizes.thick(), "tenon of `" + meeting.joint().left().name()
-                    + "` is thicker than the wood",
-                    "The wood is " + format.text(wood.value()) + " thick, the tenon "
-                            + format.text(sizes.thick().value()) + "; a third of the wood is usual."));
-        }
-        if (tooNarrow) {
-            return Optional.of(fault(meeting.joint(), sizes.low(), "shoulders leave no tenon on `"
-                    + meeting.joint().left().name() + "`",
-                    "It is " + format.text(width.value())
-                            + " wide, and the shoulders take " + format.text(width.value().minus(left)) + "."));
-        }
-        if (tooLong) {
-            return Optional.of(tooLong(meeting.joint(), sizes, wall, format));
-        }
-        return Optional.empty();
-    }
-
-    private static Finding tooLong(Joint joint, TenonSizes sizes, Measure wall, LengthFormat format) {
-        Finding.Builder finding = Finding.of(
-                JoineryFindings.DOES_NOT_FIT,
-                sizes.reach().at(),
-                "The tenon of `" + joint.left().name() + "` is longer than `" + joint.right().name() + "` is wide")
-                .found("It is " + format.text(sizes.reach().value()) + " long and goes into "
-                        + format.text(wall.value())
-                        + " of wood: " + format.text(sizes.reach().value().minus(wall.value())) + " too long.")
-                .because("It would stand out on the other side. `kind through` makes it as long as the wood is wide.")
-                .related(wall.at(), "`" + joint.right().name() + "` is so wide there")
-                .about(joint.left().name())
-                .about(joint.name());
-        joint.given("long").ifPresent(given -> finding.remedy(
-                Remedy.choice("leave the length to Treen: `long auto`", new Edit(given.valueAt(), "auto"))));
-        return finding.build();
-    }
-
-    private static Finding fault(Joint joint, Measure at, String what, String found) {
-        return Finding.of(JoineryFindings.DOES_NOT_FIT, at.at(), "The " + what)
-                .found(found)
-                .about(joint.left().name())
-                .about(joint.name())
-                .build();
-    }
-
     /** Cheeks and shoulders off the rail, the mortise and the place of the haunch out of the stile. */
     private static List<Cut> cuts(Meeting meeting, TenonSizes sizes) {
         String rail = meeting.left().part().name();
@@ -180,7 +179,7 @@ public final class MortiseTenon implements JointKind {
             cuts.add(new Cut.Hollow(rail, waste, meeting.origin()));
         }
         for (Box tenon : sizes.tenons(meeting)) {
-            cuts.add(new Cut.Hollow(stile, sizes.through() ? tenon : deeper(tenon, meeting, sizes), meeting.origin()));
+            cuts.add(new Cut.Hollow(stile, sizes.fills() ? tenon : deeper(tenon, meeting, sizes), meeting.origin()));
         }
         sizes.haunches(meeting).forEach(haunch -> cuts.add(new Cut.Hollow(stile, haunch, meeting.origin())));
         return cuts;
@@ -198,40 +197,6 @@ public final class MortiseTenon implements JointKind {
 
     @Override
     public List<Work> works(List<MadeJoint> statement) {
-        List<String> rails = statement.stream().map(m -> m.joint().left().name()).distinct().toList();
-        List<String> stiles = statement.stream().map(m -> m.joint().right().name()).distinct().toList();
-        Work.GaugeSetting thick = new Work.GaugeSetting("mortise gauge", Work.figure(statement, "thick"));
-        Work.GaugeSetting reach = new Work.GaugeSetting("tenon", Work.figure(statement, "long"));
-        Work mortise = new Work(
-                Work.Stage.AFTER_LENGTH,
-                "Chop the mortises, all marked out together",
-                stiles,
-                List.of(),
-                "mortise gauge, mortise chisel and mallet, or a drill and chisel",
-                List.of(thick, reach),
-                "the face side",
-                "the chisel stands square; a through mortise is cut from both sides",
-                "Clamp the work low on the bench; keep the free hand behind the edge.");
-        Work tenon = new Work(
-                Work.Stage.AFTER_LENGTH,
-                "Saw the tenons, cheeks before shoulders, to fit the mortises as cut",
-                rails,
-                stiles,
-                "the same mortise gauge, tenon saw, shoulder plane",
-                List.of(thick, reach),
-                "the face side, with the gauge as it was set for the mortises",
-                "the tenon goes in by hand pressure, holds its own weight, and the shoulder closes all round",
-                "Pare away from the fingers.");
-        Work glue = new Work(
-                Work.Stage.GLUE,
-                "Glue the mortise and tenon joints and clamp across the shoulders",
-                Rebate.names(statement),
-                List.of(),
-                "clamps and blocks, glue brush",
-                List.of(),
-                "",
-                "shoulders closed, diagonals equal, no winding",
-                "Read the glue's label.");
-        return List.of(mortise, tenon, glue);
+        return TenonWorks.of(statement);
     }
 }

@@ -42,7 +42,7 @@ record SplineSizes(Meeting meeting, Place place, Measure thick, Measure deep, Me
         return place.map(found -> {
             Joint joint = meeting.joint();
             Measure wood = wood(meeting, found);
-            Measure thick = joint.length("thick").orElseGet(() -> TenonSizes.third(wood, surroundings));
+            Measure thick = joint.length("thick").orElseGet(() -> TenonRules.third(wood, surroundings));
             Measure deep = joint.length("deep").orElseGet(() -> usual(wood, found, surroundings));
             Measure stop = joint.length("stop").orElseGet(() -> Spline.none(joint));
             return new SplineSizes(meeting, found, thick, deep, stop);

@@ -4,6 +4,7 @@ import dev.treen.model.Part;
 import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.Unit;
+import dev.treen.solid.Box;
 import dev.treen.solid.Side;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -18,11 +19,20 @@ public final class Surroundings {
     private final Map<Edge, List<Meeting>> grooved = new HashMap<>();
     private final Map<Edge, List<Meeting>> ploughed = new HashMap<>();
 
+    private final Map<String, List<Made>> cuts = new HashMap<>();
+    private final Map<String, List<Meeting>> ofLeft = new HashMap<>();
+    private final Additions additions;
+
+    /** What a joint has cut out of a part. */
+    record Made(Meeting by, Cut cut) {}
+
     private record Edge(String part, Side side) {}
 
-    Surroundings(Settings settings, List<Meeting> meetings) {
+    Surroundings(Settings settings, List<Meeting> meetings, Additions additions) {
         this.settings = settings;
+        this.additions = additions;
         for (Meeting meeting : meetings) {
+            ofLeft.computeIfAbsent(meeting.left().part().name(), part -> new ArrayList<>(2)).add(meeting);
             if (meeting.joint().kind().equals(Groove.KIND)) {
                 meeting.face().ifPresent(side -> {
                     grooved.computeIfAbsent(new Edge(meeting.left().part().name(), side), edge -> new ArrayList<>(1))
@@ -50,6 +60,28 @@ public final class Surroundings {
         return inches() ? Length.ofInches(1, 32) : Length.ofMm(1).dividedBy(2);
     }
 
+    /** A part with all that the joints made so far add to it. */
+    Box grown(Meeting.Placed placed) {
+        return additions.grown(placed.part(), placed.box());
+    }
+
+    /** The meetings of the same statement that have the same left part. */
+    List<Meeting> alike(Meeting meeting) {
+        return ofLeft.getOrDefault(meeting.left().part().name(), List.of()).stream()
+                .filter(other -> other.joint().statement() == meeting.joint().statement())
+                .toList();
+    }
+
+    /** Notes what a joint cuts. */
+    void cut(Meeting by, Cut cut) {
+        cuts.computeIfAbsent(cut.part(), part -> new ArrayList<>()).add(new Made(by, cut));
+    }
+
+    /** What the joints made so far have cut out of a part. */
+    List<Made> cuts(Part part) {
+        return cuts.getOrDefault(part.name(), List.of());
+    }
+
     /** How a part's wood moves. */
     public Nature nature(Part part) {
         return natures.computeIfAbsent(part.name(), name -> Nature.of(part, settings));
@@ -64,6 +96,11 @@ public final class Surroundings {
                 && meeting.left().placing().length().axis() == meeting.right().placing().length().axis();
         return edges && (ploughed.containsKey(new Edge(meeting.left().part().name(), side.opposite()))
                 || grooved.containsKey(new Edge(meeting.right().part().name(), side)));
+    }
+
+    /** The groove that is ploughed in a part on one of its sides, where there is one. */
+    Optional<Meeting> ploughed(Part part, Side side) {
+        return Optional.ofNullable(ploughed.get(new Edge(part.name(), side))).map(List::getFirst);
     }
 
     /** A groove on the part's opposite side, where there is one: then it cannot give way. */

@@ -10,6 +10,7 @@ import dev.treen.quantity.LengthFormat;
 import dev.treen.solid.Side;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What is to be said of tenons that can be made and should not be made so (rules of the trade J-10). */
 final class TenonFaults {
@@ -17,6 +18,59 @@ final class TenonFaults {
     private static final Length LEAST_CHEEK = Length.ofMm(3);
 
     private TenonFaults() {
+    }
+
+    /** What makes the joint impossible. */
+    static Optional<Finding> impossible(Meeting meeting, TenonSizes sizes, LengthFormat format) {
+        Measure wood = meeting.left().along(sizes.thin());
+        Measure width = meeting.left().along(sizes.across());
+        Measure wall = meeting.right().along(sizes.end().axis());
+        Length left = width.value().minus(sizes.low().value()).minus(sizes.high().value());
+        boolean tooThick = sizes.takes().compareTo(wood.value()) > 0 || sizes.thick().value().signum() <= 0;
+        boolean tooNarrow = left.signum() <= 0
+                || left.compareTo(sizes.thick().value().times(sizes.count() - 1L)) <= 0;
+        boolean tooLong = sizes.reach().value().compareTo(wall.value()) > 0 || sizes.reach().value().signum() <= 0;
+        if (tooThick) {
+            return Optional.of(fault(meeting.joint(), sizes.thick(), "tenon of `" + meeting.joint().left().name()
+                    + "` is thicker than the wood",
+                    "The wood is " + format.text(wood.value()) + " thick, the tenon "
+                            + format.text(sizes.thick().value()) + "; a third of the wood is usual."));
+        }
+        if (tooNarrow) {
+            return Optional.of(fault(meeting.joint(), sizes.low(), "shoulders leave no tenon on `"
+                    + meeting.joint().left().name() + "`",
+                    "It is " + format.text(width.value())
+                            + " wide, and the shoulders take " + format.text(width.value().minus(left)) + "."));
+        }
+        if (tooLong) {
+            return Optional.of(tooLong(meeting.joint(), sizes, wall, format));
+        }
+        return sizes.loose() ? LooseTenon.impossible(meeting, sizes, format) : Optional.empty();
+    }
+
+    private static Finding tooLong(Joint joint, TenonSizes sizes, Measure wall, LengthFormat format) {
+        Finding.Builder finding = Finding.of(
+                JoineryFindings.DOES_NOT_FIT,
+                sizes.reach().at(),
+                "The tenon of `" + joint.left().name() + "` is longer than `" + joint.right().name() + "` is wide")
+                .found("It is " + format.text(sizes.reach().value()) + " long and goes into "
+                        + format.text(wall.value())
+                        + " of wood: " + format.text(sizes.reach().value().minus(wall.value())) + " too long.")
+                .because("It would stand out on the other side. `kind through` makes it as long as the wood is wide.")
+                .related(wall.at(), "`" + joint.right().name() + "` is so wide there")
+                .about(joint.left().name())
+                .about(joint.name());
+        joint.given("long").ifPresent(given -> finding.remedy(
+                Remedy.choice("leave the length to Treen: `long auto`", new Edit(given.valueAt(), "auto"))));
+        return finding.build();
+    }
+
+    private static Finding fault(Joint joint, Measure at, String what, String found) {
+        return Finding.of(JoineryFindings.DOES_NOT_FIT, at.at(), "The " + what)
+                .found(found)
+                .about(joint.left().name())
+                .about(joint.name())
+                .build();
     }
 
     static List<Finding> proportions(Meeting meeting, TenonSizes sizes, LengthFormat format) {
@@ -49,20 +103,21 @@ final class TenonFaults {
     }
 
     /** The wood left beside the mortise on its thinner side. */
-    private static java.util.Optional<Finding> cheek(Meeting meeting, TenonSizes sizes, LengthFormat format) {
+    private static Optional<Finding> cheek(Meeting meeting, TenonSizes sizes, LengthFormat format) {
         Joint joint = meeting.joint();
-        var tenon = sizes.tenons(meeting).getFirst();
         Length least = null;
-        for (int sign : new int[]{-1, 1}) {
-            Side side = Side.of(sizes.thin(), sign);
-            Length beside = Length.ofMm(meeting.right().box().coordinate(side).subtract(tenon.coordinate(side))
-                    .multiply(sign));
-            least = least == null ? beside : least.min(beside);
+        for (var tenon : sizes.tenons(meeting)) {
+            for (int sign : new int[]{-1, 1}) {
+                Side side = Side.of(sizes.thin(), sign);
+                Length beside = Length.ofMm(meeting.right().box().coordinate(side).subtract(tenon.coordinate(side))
+                        .multiply(sign));
+                least = least == null ? beside : least.min(beside);
+            }
         }
         if (least == null || least.compareTo(LEAST_CHEEK) >= 0) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
-        return java.util.Optional.of(said(
+        return Optional.of(said(
                 joint, sizes.thick(), "The mortise in `" + joint.right().name() + "` leaves hardly any wood beside it")
                 .found(least.signum() > 0
                         ? "On its thin side " + format.text(least) + " stays; " + format.text(LEAST_CHEEK)
@@ -74,14 +129,14 @@ final class TenonFaults {
                 .build());
     }
 
-    private static Finding.Builder said(Joint joint, Measure at, String headline) {
+    static Finding.Builder said(Joint joint, Measure at, String headline) {
         return Finding.of(JoineryFindings.TENON_PROPORTIONS, at.at(), headline)
                 .about(joint.left().name())
                 .about(joint.right().name())
                 .about(joint.name());
     }
 
-    private static Remedy auto(Joint joint, String name) {
+    static Remedy auto(Joint joint, String name) {
         return joint.given(name)
                 .map(given -> Remedy.safe("write `auto`", new Edit(given.valueAt(), "auto")))
                 .orElseGet(() -> Remedy.choice("leave out `" + name + "`"));

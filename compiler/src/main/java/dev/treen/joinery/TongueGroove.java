@@ -68,7 +68,7 @@ public final class TongueGroove implements JointKind {
         Edges edges = found.get();
         Joint joint = meeting.joint();
         Measure wood = meeting.left().along(edges.thin());
-        Measure thick = joint.length("thick").orElseGet(() -> TenonSizes.third(wood, surroundings));
+        Measure thick = joint.length("thick").orElseGet(() -> TenonRules.third(wood, surroundings));
         Measure deep = joint.length("deep").orElseGet(() -> half(wood, surroundings));
         Optional<Effect> nothing = Faults.ofNoSize(joint, "thick", thick)
                 .or(() -> Faults.ofNoSize(joint, "deep", deep));

@@ -48,7 +48,9 @@ public record Work(
         /** On the piece as it came out of the clamps, before it is cleaned: keys across a glued corner. */
         AFTER_GLUE,
         /** Put together without glue, or fitted after gluing. */
-        FIT
+        FIT,
+        /** Put on once what is glued has set: screws, nails, hinges. */
+        WHEN_SET
     }
 
     /** A gauge, fence or stop and the length it is set to. */

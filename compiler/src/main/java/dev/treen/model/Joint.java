@@ -1,11 +1,13 @@
 package dev.treen.model;
 
+import dev.treen.quantity.Dimension;
 import dev.treen.quantity.Quantity;
 import dev.treen.quantity.Slope;
 import dev.treen.quantity.Unit;
 import dev.treen.source.Span;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -71,6 +73,16 @@ public record Joint(
                 .flatMap(s -> s.value() instanceof Datum.Exactly(Quantity quantity)
                         ? quantity.asAngle().map(Slope::near)
                         : Optional.<Slope>empty());
+    }
+
+    /** The weight in kilograms that the project gives for {@code property}. */
+    public OptionalDouble kilograms(String property) {
+        return given(property)
+                .flatMap(s -> s.value() instanceof Datum.Exactly(Quantity quantity)
+                        ? quantity.as(Dimension.MASS)
+                        : Optional.<BigFraction>empty())
+                .map(grams -> OptionalDouble.of(grams.doubleValue() / 1000))
+                .orElseGet(OptionalDouble::empty);
     }
 
     /** The word that the project gives for {@code property}. */

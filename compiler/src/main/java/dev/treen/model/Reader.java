@@ -444,7 +444,7 @@ final class Reader {
                     .map(path -> setting(property, at, new Datum.Word(path)));
             case DIRECTION, BOARD, SPECIES, SAW, ROOM -> anyWord(given, plain.phrase())
                     .map(w -> setting(property, at, new Datum.Word(w.name())));
-            case COUNT, ANGLE -> single(given, plain.phrase())
+            case COUNT, ANGLE, MASS -> single(given, plain.phrase())
                     .flatMap(expr -> leavesOpen(expr, given.scope())
                             ? Optional.of(setting(property, at, Auto.VALUE))
                             : ofKind(expr, given, plain).map(derived -> new Setting(
@@ -458,12 +458,15 @@ final class Reader {
         };
     }
 
-    /** The value of a count or an angle; what is neither is said. */
+    /** The value of a count, an angle or a weight; what is none is said. */
     private Optional<Derived> ofKind(Expr expr, Given given, Shape.Plain plain) {
         Derived derived = expressions.evaluate(expr, given.scope());
         boolean count = plain == Shape.Plain.COUNT;
+        Dimension wanted = count
+                ? Dimension.NUMBER
+                : plain == Shape.Plain.MASS ? Dimension.MASS : Dimension.ANGLE;
         boolean fits = derived.value() instanceof Datum.Exactly(var quantity)
-                ? count ? quantity.asNumber().isPresent() : quantity.asAngle().isPresent()
+                ? quantity.as(wanted).isPresent()
                 : count && derived.value() instanceof Datum.Bare;
         if (!fits && !(derived.value() instanceof Datum.Unknown)) {
             session.add(Finding.of(

@@ -29,6 +29,7 @@ public sealed interface Shape {
         SAW("the name of a saw"),
         ROOM("the name of a `climate`"),
         LOAD("`books`, `heavy_books`, `library`, `things` or a weight, as `20kg`"),
+        MASS("a weight, as `20kg`"),
         NUMBER("a number, as `0.72`"),
         PAIR("two figures, along the rings and across them"),
         RINGS("flat, rift, quarter or an angle; a range as `flat..rift`; or one for each stave");

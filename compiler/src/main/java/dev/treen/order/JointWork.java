@@ -1,5 +1,6 @@
 package dev.treen.order;
 
+import dev.treen.joinery.Fasteners;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Work;
@@ -64,18 +65,22 @@ final class JointWork {
         String known = switch (phase) {
             case FITTED -> "panel";
             case GLUE -> "glue";
+            case FIT -> work.stage() == Work.Stage.AFTER_GLUE ? made.joint().kind() : "";
             default -> phase.compareTo(Phase.FITTED) < 0 ? made.joint().kind() : "";
         };
         boolean timed = shop.times().knows(known);
-        return timed ? operation.taking(shop.times().of(known, units(known, work, joints))) : operation;
+        return timed ? operation.taking(shop.times().of(known, units(known, work, made, joints))) : operation;
     }
 
-    private double units(String kind, Work work, int joints) {
+    private double units(String kind, Work work, MadeJoint made, int joints) {
         return switch (kind) {
             case "groove", "rebate", "tongue_groove", "edge" -> metres(work.parts());
-            case "housing", "mortise_tenon", "dovetail", "halving", "bridle", "dowel", "sliding_dovetail" -> joints;
+            case "housing", "mortise_tenon", "dovetail", "halving", "bridle", "dowel", "sliding_dovetail", "corner_block"
+                    -> joints;
             // Both ends that meet are cut at one setting, in one piece of work.
             case "finger" -> 2.0 * joints;
+            case "screw", "nail", "batten" -> (double) joints * made.fasteners().map(Fasteners::count).orElse(1);
+            case "hinge" -> (double) joints;
             case "panel" -> work.parts().size();
             case "glue" -> 1;
             default -> 2.0 * work.parts().size();
@@ -98,6 +103,7 @@ final class JointWork {
             case GLUE -> Phase.GLUE;
             case AFTER_GLUE -> Phase.KEYED;
             // What slides is fitted to the piece as it came out of the clamps; what stays is closed in by the glue-up.
+            case WHEN_SET -> Phase.FIT;
             case FIT -> made.joint().word("slide").isPresent() ? Phase.FIT : Phase.ENCLOSE;
         };
     }

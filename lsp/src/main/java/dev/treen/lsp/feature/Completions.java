@@ -101,7 +101,7 @@ public final class Completions {
                 case LOAD -> List.of("books", "heavy_books", "library", "things");
                 case RINGS -> List.of("flat", "rift", "quarter");
                 case LENGTH, SIZE, SIZE_2, SIZE_3, POINT_2, POINT_3, ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE,
-                        COUNT, TEXT, SPECIES, BOARD, PART, PARTS, SAW, ROOM, PAIR, NUMBER ->
+                        COUNT, TEXT, SPECIES, BOARD, PART, PARTS, SAW, ROOM, PAIR, MASS, NUMBER ->
                     List.of();
             };
         };
