@@ -55,7 +55,8 @@ final class ClosingWork {
     private void hinges(String part, String side, List<String> whole, List<String> walls) {
         int let = draft.add(Operation.of(
                 Phase.FIT,
-                "Let the hinges of `" + part + "` in on the " + side + ", hang it with one screw in each leaf, then take"
+                "Let the hinges of `" + part + "` in on the " + side
+                        + ", hang it with one screw in each leaf, then take"
                         + " it off again",
                 whole,
                 "marking gauge, knife, chisel, drill with a stop, screwdriver")

@@ -77,7 +77,8 @@ final class GlueWork {
                 .waiting(shop.times().wait("coat")));
         draft.add(Operation.of(
                 Phase.REHEARSE,
-                "Rehearse the glue-up of " + assembly.called() + " without glue, clamps, blocks, square and rag laid out",
+                "Rehearse the glue-up of " + assembly.called()
+                        + " without glue, clamps, blocks, square and rag laid out",
                 Workshop.names(all),
                 "clamps, blocks, square")
                 .inSteps(stages.size() == 1 ? List.of() : stages.stream().map(this::told).toList())
@@ -99,7 +100,8 @@ final class GlueWork {
             draft.follows(at, square, "only while the glue is wet can it still be pushed square");
             for (int before : earlier) {
                 if (draft.at(before).parts().stream().anyMatch(stage.parts()::contains)) {
-                    draft.follows(before, at, "glued one after the other, each leaves time to clamp and push it square");
+                    draft.follows(before, at,
+                            "glued one after the other, each leaves time to clamp and push it square");
                 }
             }
             earlier.add(square);
@@ -113,8 +115,9 @@ final class GlueWork {
         stage.dry().ifPresent(dry::add);
         List<String> cautions = new ArrayList<>(each(works, Work::caution));
         if (stage.joints().size() > GlueStage.JOINTS_IN_TIME) {
-            cautions.add(stage.joints().size() + " joints take longer than yellow glue stays open (5 to 10 minutes): take"
-                    + " a slower glue, or a helper.");
+            cautions.add(
+                    stage.joints().size() + " joints take longer than yellow glue stays open (5 to 10 minutes): take"
+                            + " a slower glue, or a helper.");
         }
         return Operation.of(
                 Phase.GLUE,
@@ -181,8 +184,10 @@ final class GlueWork {
         boolean diagonals = last && assembly.ring();
         return Operation.of(
                 Phase.SQUARE,
-                (diagonals ? "Compare the diagonals and push until they agree" : "Try it with the square and sight it for"
-                        + " winding") + "; leave it in its clamps",
+                (diagonals ? "Compare the diagonals and push until they agree"
+                        : "Try it with the square and sight it for"
+                                + " winding")
+                        + "; leave it in its clamps",
                 List.copyOf(stage.parts()),
                 diagonals ? "rule or pinch rods" : "square, straight edge")
                 .checking(diagonals

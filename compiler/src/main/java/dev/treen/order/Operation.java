@@ -64,17 +64,20 @@ public record Operation(
 
     /** The same, with what it consists of. */
     public Operation inSteps(List<String> lines) {
-        return new Operation(id, phase, action, lines, parts, with, tool, settings, from, check, caution, minutes, pause);
+        return new Operation(id, phase, action, lines, parts, with, tool, settings, from, check, caution, minutes,
+                pause);
     }
 
     /** The same on other parts. */
     public Operation on(List<String> others) {
-        return new Operation(id, phase, action, how, others, with, tool, settings, from, check, caution, minutes, pause);
+        return new Operation(id, phase, action, how, others, with, tool, settings, from, check, caution, minutes,
+                pause);
     }
 
     /** The same, marked or fitted from other parts. */
     public Operation using(List<String> others) {
-        return new Operation(id, phase, action, how, parts, others, tool, settings, from, check, caution, minutes, pause);
+        return new Operation(id, phase, action, how, parts, others, tool, settings, from, check, caution, minutes,
+                pause);
     }
 
     /** The same with a gauge, fence or stop set. */

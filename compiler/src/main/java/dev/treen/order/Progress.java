@@ -63,7 +63,8 @@ record Progress(OperationGraph left, SoFar soFar) {
 
     /** The parts or boards for which {@code operation} is still to be done. */
     private static List<String> stillOn(
-            Operation operation, Set<String> made, Set<String> tried, Set<String> sized, Map<String, Set<String>> boards) {
+            Operation operation, Set<String> made, Set<String> tried, Set<String> sized,
+            Map<String, Set<String>> boards) {
         return switch (operation.phase()) {
             case REST, FLATTEN, RESAW -> operation.parts().stream()
                     .filter(board -> boards.getOrDefault(board, Set.of()).stream().noneMatch(made::contains))

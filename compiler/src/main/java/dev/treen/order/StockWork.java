@@ -39,10 +39,12 @@ final class StockWork {
         rested.values().forEach(parts -> faceAndEdge(parts, rested.size() == 1));
         // By hand the gauge rides the true edge and face; by machine the planer goes first, then the fence.
         if (shop.hand()) {
-            inTurn(widths(solid), thicknesses(solid), "width comes first, so that the line of the thickness is gauged on"
-                    + " edges that are planed");
+            inTurn(widths(solid), thicknesses(solid),
+                    "width comes first, so that the line of the thickness is gauged on"
+                            + " edges that are planed");
         } else {
-            inTurn(thicknesses(solid), widths(solid), "planed on both faces, a piece lies flat on the table of the saw");
+            inTurn(thicknesses(solid), widths(solid),
+                    "planed on both faces, a piece lies flat on the table of the saw");
         }
     }
 

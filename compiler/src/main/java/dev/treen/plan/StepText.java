@@ -134,9 +134,10 @@ final class StepText {
             lines.add("`" + each.name() + "` becomes " + format.text(each.now()) + " instead of "
                     + format.text(each.planned()) + " between its shoulders");
         }
-        lines.add("taken as made, since it has been measured: " + String.join(", ", Names.shortened(soFar.made()).stream()
-                .map(name -> "`" + name + "`")
-                .toList()));
+        lines.add("taken as made, since it has been measured: " + String.join(", ",
+                Names.shortened(soFar.made()).stream()
+                        .map(name -> "`" + name + "`")
+                        .toList()));
         return lines;
     }
 }

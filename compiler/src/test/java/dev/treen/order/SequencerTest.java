@@ -26,7 +26,8 @@ class SequencerTest {
                     .setting(settings)
                     .taking(Minutes.around(5, 5 + random.nextInt(60)))
                     .numbered(i);
-            operations.add(random.nextInt(3) == 0 ? operation.waiting(new Wait(1, 2 + random.nextInt(9), "")) : operation);
+            operations.add(
+                    random.nextInt(3) == 0 ? operation.waiting(new Wait(1, 2 + random.nextInt(9), "")) : operation);
         }
         List<Precedence> precedences = new ArrayList<>();
         for (int i = 0; i < edges && count > 1; i++) {
