@@ -7,8 +7,10 @@ import dev.treen.joinery.Figure;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.model.Derivation;
+import dev.treen.order.Step;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Explanation;
+import dev.treen.plan.StepReasons;
 import dev.treen.plan.YearText;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.source.SourceFile;
@@ -17,11 +19,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToIntFunction;
 
 /** {@code treen explain}: how a number of a project came about, or what the code of a finding means. */
 final class ExplainCommand implements Subcommand {
     private static final String USAGE = "treen explain FILE NAME " + UnitsOption.USAGE
-            + ", treen explain CODE, or treen explain for all codes";
+            + ", treen explain FILE --step N, treen explain CODE, or treen explain for all codes";
+
+    private static final String STEP = "--step";
 
     @Override
     public String name() {
@@ -35,10 +40,11 @@ final class ExplainCommand implements Subcommand {
 
     @Override
     public int run(List<String> given, Streams streams) {
-        Arguments arguments = Arguments.read(given, Set.of(UnitsOption.NAME));
+        Arguments arguments = Arguments.read(given, Set.of(UnitsOption.NAME, STEP));
         if (arguments.help()) {
             streams.out().println("usage: " + USAGE);
             streams.out().println(UnitsOption.HELP);
+            streams.out().println("With --step it says why a step of the order stands where it does.");
             return 0;
         }
         if (arguments.wrong().isPresent()) {
@@ -48,6 +54,12 @@ final class ExplainCommand implements Subcommand {
             return Terminal.wrongUse(streams, UnitsOption.wrong(arguments).get(), USAGE);
         }
         List<String> names = arguments.names();
+        if (arguments.option(STEP).isPresent()) {
+            return names.size() == 1
+                    ? compiled(names.getFirst(), UnitsOption.of(arguments), streams,
+                            compilation -> step(compilation, arguments.option(STEP).get(), streams))
+                    : Terminal.wrongUse(streams, "explain --step wants one file", USAGE);
+        }
         return switch (names.size()) {
             case 0 -> codes(streams);
             case 1 -> code(names.getFirst(), streams);
@@ -88,15 +100,37 @@ final class ExplainCommand implements Subcommand {
     }
 
     private static int number(String file, String name, Optional<LengthFormat> shown, Streams streams) {
+        return compiled(file, shown, streams, compilation -> number(compilation, name, streams));
+    }
+
+    private static int compiled(
+            String file, Optional<LengthFormat> shown, Streams streams, ToIntFunction<Compilation> then) {
         return switch (ProjectFiles.read(file)) {
             case ProjectFiles.Read.Found(SourceFile found) ->
-                number(Compilation.of(found, new ProjectFiles(), shown), name, streams);
+                then.applyAsInt(Compilation.of(found, new ProjectFiles(), shown));
             case ProjectFiles.Read.Refused(String why) -> {
                 Finding finding = CommandFindings.of(CommandFindings.NOT_READ, file, why);
                 streams.err().print(Terminal.text(List.of(finding)));
                 yield 1;
             }
         };
+    }
+
+    private static int step(Compilation compilation, String number, Streams streams) {
+        int count = compilation.order().steps().size();
+        Optional<Step> step = compilation.order().steps().stream()
+                .filter(each -> String.valueOf(each.number()).equals(number))
+                .findFirst();
+        if (step.isEmpty()) {
+            return Terminal.wrongUse(
+                    streams,
+                    "there is no step " + number
+                            + (count == 0 ? "; the project has none" : "; steps go from 1 to " + count),
+                    USAGE);
+        }
+        streams.out().print(StepReasons.of(
+                step.get(), compilation.order(), compilation.evaluation().project().settings().format()));
+        return 0;
     }
 
     private static int number(Compilation compilation, String name, Streams streams) {

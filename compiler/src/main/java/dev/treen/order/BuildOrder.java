@@ -8,10 +8,24 @@ import java.util.List;
  * @param steps what to do
  * @param settings how often a gauge, fence or stop is set
  * @param separately how often it would be, were every part made by itself
+ * @param settingsAtLeast how often it must be set in any order that keeps the rules
  * @param fewest whether no valid order needs fewer settings
+ * @param best whether of all valid orders none has fewer settings, and of those none is done sooner, and of those none
+ *     changes tools less often
  * @param cautions what holds for the whole work
+ * @param calendar when what is done
+ * @param soFar what is there already, where something has been measured
  */
-public record BuildOrder(List<Step> steps, int settings, int separately, boolean fewest, List<String> cautions) {
+public record BuildOrder(
+        List<Step> steps,
+        int settings,
+        int separately,
+        int settingsAtLeast,
+        boolean fewest,
+        boolean best,
+        List<String> cautions,
+        Calendar calendar,
+        SoFar soFar) {
     /** Keeps its own copies. */
     public BuildOrder {
         steps = List.copyOf(steps);
@@ -20,24 +34,28 @@ public record BuildOrder(List<Step> steps, int settings, int separately, boolean
 
     /** The same with other cautions. */
     BuildOrder minding(List<String> others) {
-        return new BuildOrder(steps, settings, separately, fewest, others);
+        return new BuildOrder(
+                steps, settings, separately, settingsAtLeast, fewest, best, others, calendar, soFar);
+    }
+
+    /** The same with what is there already. */
+    BuildOrder after(SoFar done) {
+        return new BuildOrder(
+                steps, settings, separately, settingsAtLeast, fewest, best, cautions, calendar, done);
+    }
+
+    /** What is set, in the order in which it is set. */
+    public List<Setups.Setup> setups() {
+        return Setups.of(steps);
     }
 
     /** Hands-on time of all steps for which a figure is known. */
     public Minutes minutes() {
-        return steps.stream()
-                .flatMap(step -> step.operation().minutes().stream())
-                .reduce(Minutes.NONE, Minutes::plus);
+        return calendar.handsOn();
     }
 
-    /** Hours of waiting, one wait after the other: the least and the most. */
+    /** Hours in which nothing can be done but wait: the least and the most. */
     public Wait waiting() {
-        int least = 0;
-        int most = 0;
-        for (Step step : steps) {
-            least += step.operation().pause().map(Wait::leastHours).orElse(0);
-            most += step.operation().pause().map(Wait::mostHours).orElse(0);
-        }
-        return new Wait(least, most, "all waits, one after the other");
+        return calendar.idle();
     }
 }

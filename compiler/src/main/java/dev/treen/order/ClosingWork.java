@@ -1,127 +1,121 @@
 package dev.treen.order;
 
 import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.Inset;
+import dev.treen.joinery.MadeJoint;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
-/** From cut joints to a finished piece: dry fit, measuring, inside finish, glue-up, square, clean-up, finish (O-02, O-03). */
+/** What comes when the glue is hard: openings, doors and drawers, hardware, finish (rules of the trade O-02, J-20, Q-03). */
 final class ClosingWork {
-    /** Yellow glue stays open five to ten minutes, and a joint takes about one (rules of the trade O-03). */
-    private static final int JOINTS_IN_TIME = 8;
-
     private final Workshop shop;
-    private final List<Operation> operations = new ArrayList<>();
+    private final Draft draft;
 
-    private ClosingWork(Workshop shop) {
+    private ClosingWork(Workshop shop, Draft draft) {
         this.shop = shop;
+        this.draft = draft;
     }
 
-    /** The operations around {@code joints}, the work of the joints themselves. */
-    static List<Operation> of(Workshop shop, List<Operation> joints) {
-        ClosingWork work = new ClosingWork(shop);
-        if (!shop.joined().joints().isEmpty()) {
-            work.tryAndMeasure();
+    static void add(Workshop shop, Draft draft) {
+        ClosingWork work = new ClosingWork(shop, draft);
+        Map<String, List<MadeJoint>> insets = new LinkedHashMap<>();
+        shop.joined().joints().stream()
+                .filter(made -> made.joint().kind().equals(Inset.KIND))
+                .forEach(made -> insets.computeIfAbsent(made.joint().left().name(), n -> new ArrayList<>()).add(made));
+        insets.forEach(work::opening);
+        work.finish();
+    }
+
+    private void opening(String part, List<MadeJoint> round) {
+        Set<String> walls = new LinkedHashSet<>();
+        round.forEach(made -> walls.add(made.joint().right().name()));
+        List<String> whole = shop.assemblies().stream()
+                .filter(assembly -> assembly.parts().contains(part))
+                .findFirst()
+                .map(Assembly::parts)
+                .orElse(List.of(part));
+        draft.add(Operation.of(
+                Phase.OPENING,
+                "Measure the opening for `" + part + "` at both ends, and its diagonals, and write them down",
+                List.of(part),
+                "rule, pinch rods")
+                .using(List.copyOf(walls))
+                .checking("the opening as it came out of the clamps, not as it was planned")
+                .taking(shop.times().of("measure", 1)));
+        round.stream()
+                .flatMap(made -> made.joint().word("hinge").stream())
+                .findFirst()
+                .ifPresent(side -> hinges(part, side, whole, List.copyOf(walls)));
+    }
+
+    private void hinges(String part, String side, List<String> whole, List<String> walls) {
+        int let = draft.add(Operation.of(
+                Phase.FIT,
+                "Let the hinges of `" + part + "` in on the " + side
+                        + ", hang it with one screw in each leaf, then take"
+                        + " it off again",
+                whole,
+                "marking gauge, knife, chisel, drill with a stop, screwdriver")
+                .using(walls)
+                .from("the leaf itself: half the thickness of the knuckle deep in each part, a shade less rather than more")
+                .checking("it shuts without springing back, and the gap is even all round")
+                .minding("Bore for every screw; drive a steel screw first where brass ones go in.")
+                .taking(shop.times().of("hinge", 1)));
+        for (int place = 0; place < let; place++) {
+            Operation other = draft.at(place);
+            if (other.phase() == Phase.FIT && other.parts().contains(part)) {
+                draft.follows(place, let, "hinges go on a door that fits its opening");
+            }
         }
-        Set<String> glued = new LinkedHashSet<>();
-        joints.stream().filter(o -> o.phase() == Phase.GLUE).forEach(o -> glued.addAll(o.parts()));
-        if (!glued.isEmpty()) {
-            work.beforeGlue(glued);
-            work.afterGlue(List.copyOf(glued));
-        }
-        if (!shop.parts().isEmpty()) {
-            work.finish();
-        }
-        return work.operations;
-    }
-
-    private void tryAndMeasure() {
-        List<String> measured = List.copyOf(shop.measured());
-        operations.add(Operation.of(
-                Phase.TRY,
-                "Put it together dry" + (measured.isEmpty() ? "" : ", without " + Workshop.quoted(measured)),
-                shop.first(),
-                "clamps, square")
-                .checking("joints close under light clamps; square; no winding")
-                .taking(shop.times().of("dry", shop.joined().joints().size())));
-        if (!measured.isEmpty()) {
-            operations.add(Operation.of(
-                    Phase.MEASURE,
-                    "Measure the openings for " + Workshop.quoted(measured)
-                            + " at both ends, to the bottom of the grooves, and write them down",
-                    measured,
-                    "rule, pinch rods")
-                    .checking("what is made to fit is made to what is, not to what was planned")
-                    .taking(shop.times().of("measure", measured.size())));
-        }
-    }
-
-    private void beforeGlue(Set<String> glued) {
-        List<FinishedPart> inside = shop.parts();
-        operations.add(Operation.of(
-                Phase.INSIDE,
-                "Clean the faces that will be inside, and finish them and all panels",
-                Workshop.names(inside),
-                shop.tool("smoothing plane or scraper, brush or cloth", "fine paper on a block, brush or cloth"))
-                .checking("no pencil line is left, and no finish on surfaces that will be glued")
-                .taking(shop.times().of("clean", Workshop.tenths(inside)))
-                .waiting(shop.times().wait("coat")));
-        int joints = (int) shop.joined().joints().stream()
-                .filter(m -> glued.contains(m.joint().left().name())
-                        && glued.contains(m.joint().right().name()))
-                .count();
-        operations.add(Operation.of(
-                Phase.REHEARSE,
-                "Rehearse the glue-up without glue, all clamps, blocks, square and rag laid out",
-                Workshop.names(inside),
-                "clamps, blocks, square")
-                .checking("everything closes, and you know which clamp comes first")
-                .minding(joints > JOINTS_IN_TIME
-                        ? joints + " joints take longer than yellow glue stays open (5 to 10 minutes): glue in stages, or"
-                                + " take a slower glue."
-                        : "")
-                .taking(shop.times().of("dry", shop.joined().joints().size())));
-    }
-
-    private void afterGlue(List<String> glued) {
-        operations.add(Operation.of(
-                Phase.SQUARE,
-                "Compare the diagonals and push until they agree; leave it in its clamps",
-                glued,
-                "rule or pinch rods")
-                .checking(diagonals(glued))
-                .waiting(shop.times().wait("glue")));
-        List<FinishedPart> parts = shop.named(glued);
-        operations.add(Operation.of(
-                Phase.CLEAN,
-                "Level the joints and clean the outside",
-                glued,
-                shop.tool("smoothing plane, scraper", "random orbit sander or scraper"))
-                .from("from the corners inward, so that no end grain breaks out")
-                .checking("no glue shows when the surface is wiped with a damp cloth")
-                .taking(shop.times().of("clean", Workshop.tenths(parts))));
-    }
-
-    /** The difference of diagonals that still counts as square, by the longest part (rules of the trade F-05). */
-    private String diagonals(List<String> glued) {
-        double longest = shop.named(glued).stream()
-                .mapToDouble(p -> p.length().value().toDoubleMm())
-                .max()
-                .orElse(0);
-        String limit = longest <= 300 ? "0.5 mm" : longest <= 600 ? "1 mm" : "1.6 mm";
-        return "opposite parts are equal, and the diagonals differ by no more than " + limit
-                + " (common practice, no source)";
+        draft.add(Operation.of(
+                Phase.MOUNT,
+                "Hang `" + part + "` for good, with all screws",
+                whole,
+                "screwdriver")
+                .using(walls)
+                .checking("it opens and shuts freely, and the gap is still even")
+                .taking(shop.times().of("mount", 1)));
     }
 
     private void finish() {
-        operations.add(Operation.of(
+        List<FinishedPart> all = shop.parts().stream().filter(ClosingWork::finished).toList();
+        if (all.isEmpty()) {
+            return;
+        }
+        List<String> names = Workshop.names(all);
+        double area = Workshop.tenths(all) * 2 / 5;
+        int first = draft.add(Operation.of(
                 Phase.FINISH,
-                "Finish what is still raw: the same coats on both faces of every part",
-                Workshop.names(shop.parts()),
+                "Finish what is still raw: the first coat, the same on both faces of every part",
+                names,
                 "brush or cloth")
-                .checking("a coat is dry before the next; the last one is cured before use")
-                .taking(shop.times().of("coat", Workshop.tenths(shop.parts()) * 2 / 5))
+                .checking("no dust, no glue and no pencil line is under it; wet edges have run together")
+                .minding("Read the label; air the room; spread oily rags flat outdoors to dry.")
+                .taking(shop.times().of("coat", area))
                 .waiting(shop.times().wait("coat")));
+        int more = draft.add(Operation.of(
+                Phase.FINISH,
+                "Rub it down lightly and give the next coats, two as a rule, each when the one before is dry",
+                names,
+                "fine paper, brush or cloth")
+                .checking("a coat is dry when the paper makes dust and does not clog")
+                .taking(shop.times().of("coat", 2 * area))
+                .waiting(shop.times().wait("coat", 2)));
+        draft.follows(first, more, "a coat is rubbed down when it is dry");
+        draft.add(Operation.of(
+                Phase.CURE,
+                "Let the finish cure before the piece is used",
+                names,
+                "nothing")
+                .checking("it smells of nothing")
+                .waiting(shop.times().wait("cure")));
+    }
+
+    private static boolean finished(FinishedPart part) {
+        return part.part().service().finish().map(finish -> !finish.faces().equals("none")).orElse(true);
     }
 }

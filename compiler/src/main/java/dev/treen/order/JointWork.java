@@ -2,6 +2,7 @@ package dev.treen.order;
 
 import dev.treen.joinery.Fasteners;
 import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.Loose;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Work;
 import java.util.ArrayList;
@@ -13,44 +14,43 @@ import java.util.Set;
 
 /**
  * The work that joints ask for, with like work of several joint statements made one operation, so that what is set once
- * is done once (O-05).
+ * is done once (O-05). Glue is left to {@link GlueWork}, which knows what goes together.
  */
 final class JointWork {
-    /** Operations, and which of them, by index, follow one another because one is marked from the other. */
-    record Result(List<Operation> operations, List<int[]> scribed) {}
-
-    /** No name in a project holds this character. */
-    private static final String HOLE = "\u0001";
-
     private final Workshop shop;
-    private final List<Operation> operations = new ArrayList<>();
-    private final List<int[]> scribed = new ArrayList<>();
+    private final Draft draft;
+    private final List<Integer> places = new ArrayList<>();
 
-    private JointWork(Workshop shop) {
+    private JointWork(Workshop shop, Draft draft) {
         this.shop = shop;
+        this.draft = draft;
     }
 
-    static Result of(Workshop shop) {
-        JointWork work = new JointWork(shop);
+    /** Adds the work of all joints of {@code shop} to {@code draft}. */
+    static void add(Workshop shop, Draft draft) {
+        JointWork work = new JointWork(shop, draft);
         Map<Integer, Integer> joints = new HashMap<>();
         shop.joined().joints().forEach(m -> joints.merge(m.joint().statement(), 1, Integer::sum));
         for (MadeJoint made : shop.joined().joints()) {
             work.statement(made, joints.getOrDefault(made.joint().statement(), 1));
         }
-        return new Result(work.operations, work.scribed);
+        work.tell();
     }
 
     /** The works of a statement stand with its first pair; {@code joints} counts its pairs. */
     private void statement(MadeJoint made, int joints) {
-        List<Integer> places = new ArrayList<>();
+        List<Integer> earlier = new ArrayList<>();
         for (Work work : made.works()) {
+            if (work.stage() == Work.Stage.GLUE) {
+                continue;
+            }
             int place = put(operation(work, made, joints));
-            for (int earlier : places) {
-                if (earlier != place && operations.get(earlier).phase() == operations.get(place).phase()) {
-                    scribed.add(new int[]{earlier, place});
+            for (int before : earlier) {
+                if (draft.at(before).phase() == draft.at(place).phase()) {
+                    draft.follows(before, place, "one is marked from the other, never from a drawing");
                 }
             }
-            places.add(place);
+            earlier.add(place);
         }
     }
 
@@ -62,27 +62,25 @@ final class JointWork {
                 .from(work.from())
                 .checking(work.check())
                 .minding(work.caution());
-        String known = switch (phase) {
+        String kind = switch (phase) {
             case FITTED -> "panel";
-            case GLUE -> "glue";
-            case FIT -> work.stage() == Work.Stage.AFTER_GLUE ? made.joint().kind() : "";
-            default -> phase.compareTo(Phase.FITTED) < 0 ? made.joint().kind() : "";
+            case FIT -> work.stage() == Work.Stage.WHEN_SET ? made.joint().kind() : "fit";
+            case MOUNT -> "mount";
+            default -> made.joint().kind();
         };
-        boolean timed = shop.times().knows(known);
-        return timed ? operation.taking(shop.times().of(known, units(known, work, made, joints))) : operation;
+        String known = shop.times().knows(kind) ? kind : "other";
+        return operation.taking(shop.times().of(known, units(known, work, made, joints)));
     }
 
     private double units(String kind, Work work, MadeJoint made, int joints) {
         return switch (kind) {
             case "groove", "rebate", "tongue_groove", "edge" -> metres(work.parts());
-            case "housing", "mortise_tenon", "dovetail", "halving", "bridle", "dowel", "sliding_dovetail", "corner_block"
-                    -> joints;
+            case "housing", "mortise_tenon", "dovetail", "halving", "bridle", "dowel", "sliding_dovetail",
+                    "corner_block", "breadboard", "hinge", "mount" -> joints;
             // Both ends that meet are cut at one setting, in one piece of work.
             case "finger" -> 2.0 * joints;
             case "screw", "nail", "batten" -> (double) joints * made.fasteners().map(Fasteners::count).orElse(1);
-            case "hinge" -> (double) joints;
-            case "panel" -> work.parts().size();
-            case "glue" -> 1;
+            case "panel", "fit", "other" -> work.parts().size();
             default -> 2.0 * work.parts().size();
         };
     }
@@ -95,16 +93,18 @@ final class JointWork {
         return mm / 1000;
     }
 
-    private static Phase phase(Work work, MadeJoint made) {
+    private Phase phase(Work work, MadeJoint made) {
         return switch (work.stage()) {
             case ALONG_STRIP -> Phase.ALONG;
             case AFTER_LENGTH -> Phase.JOINTS;
-            case AFTER_MEASURING -> toMeasure(work, made) ? Phase.FITTED : Phase.JOINTS;
+            case AFTER_MEASURING -> Loose.in(made.joint())
+                    ? Phase.FIT
+                    : toMeasure(work, made) ? Phase.FITTED : Phase.JOINTS;
             case GLUE -> Phase.GLUE;
             case AFTER_GLUE -> Phase.KEYED;
-            // What slides is fitted to the piece as it came out of the clamps; what stays is closed in by the glue-up.
             case WHEN_SET -> Phase.FIT;
-            case FIT -> made.joint().word("slide").isPresent() ? Phase.FIT : Phase.ENCLOSE;
+            // What slides is fitted bare; what holds finished things together, such as a top on its base, comes last.
+            case FIT -> made.joint().word("slide").isPresent() ? Phase.FIT : Phase.MOUNT;
         };
     }
 
@@ -119,56 +119,48 @@ final class JointWork {
 
     /** Joins like work to what is there already; the place where it stands. */
     private int put(Operation operation) {
-        for (int i = 0; i < operations.size(); i++) {
-            Operation there = operations.get(i);
-            if (alike(there, operation)) {
-                operations.set(i, joined(there, operation));
-                return i;
+        for (int place : places) {
+            if (alike(draft.at(place), operation)) {
+                draft.replace(place, joined(draft.at(place), operation));
+                return place;
             }
         }
-        operations.add(operation);
-        return operations.size() - 1;
+        places.add(draft.add(operation));
+        return places.getLast();
     }
 
     private static boolean alike(Operation a, Operation b) {
-        boolean same = a.phase() == b.phase()
-                && nameless(a).equals(nameless(b))
+        return a.phase() == b.phase()
+                && Wording.nameless(a).equals(Wording.nameless(b))
                 && a.tool().equals(b.tool())
                 && a.settings().equals(b.settings())
                 && a.from().equals(b.from())
                 && a.check().equals(b.check())
                 && a.caution().equals(b.caution());
-        // Two assemblies that share no part are glued one after the other.
-        return same && (a.phase() != Phase.GLUE || a.parts().stream().anyMatch(b.parts()::contains));
-    }
-
-    /** The action with a hole where it names the parts that it is marked from or done to. */
-    private static String nameless(Operation operation) {
-        String with = quoted(operation.with());
-        if (!operation.with().isEmpty() && operation.action().contains(with)) {
-            return operation.action().replace(with, HOLE + "with");
-        }
-        return operation.action().replace(quoted(operation.parts()), HOLE + "on");
     }
 
     private static Operation joined(Operation a, Operation b) {
         List<String> on = union(a.parts(), b.parts());
         List<String> with = union(a.with(), b.with());
-        String action = nameless(a).replace(HOLE + "with", quoted(with)).replace(HOLE + "on", quoted(on));
-        Operation both = a.saying(action).on(on).using(with);
+        Operation both = a.saying(Wording.naming(a, on, with, names -> String.join(", ", names))).on(on).using(with);
         return a.minutes()
                 .flatMap(one -> b.minutes().map(one::plus))
                 .map(both::taking)
                 .orElse(both);
     }
 
-    private static String quoted(List<String> names) {
-        return "`" + String.join("`, `", names) + "`";
-    }
-
     private static List<String> union(List<String> a, List<String> b) {
         Set<String> all = new LinkedHashSet<>(a);
         all.addAll(b);
         return List.copyOf(all);
+    }
+
+    /** Names the parts in the words of the plan, and says which strips are still whole. */
+    private void tell() {
+        for (int place : places) {
+            Operation each = draft.at(place);
+            Operation told = each.saying(Wording.naming(each, each.parts(), each.with(), Names::quoted));
+            draft.replace(place, each.phase() == Phase.ALONG ? told.inSteps(shop.whole(each.parts())) : told);
+        }
     }
 }

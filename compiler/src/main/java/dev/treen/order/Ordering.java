@@ -11,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** From a project with its layout to the order in which it is built. */
@@ -19,35 +18,37 @@ public final class Ordering {
     private Ordering() {
     }
 
-    /** The order in which {@code joined} is built from {@code cutting}. */
+    /** The order in which {@code joined} is built from {@code cutting}, from where its maker is. */
     public static BuildOrder order(Joined joined, Cutting cutting) {
-        BuildOrder order = order(graph(joined, cutting));
-        return order.minding(cautions(joined));
+        Progress progress = Progress.of(joined, graph(joined, cutting));
+        return order(progress.left()).minding(cautions(joined)).after(progress.soFar());
     }
 
-    /** All operations and what must come before what. */
+    /** All operations and what must come before what, from the boards on. */
     public static OperationGraph graph(Joined joined, Cutting cutting) {
         Workshop shop = Workshop.of(joined, cutting);
-        JointWork.Result joints = JointWork.of(shop);
-        List<Operation> all = new ArrayList<>(joints.operations());
-        all.addAll(0, StockWork.of(shop));
-        int firstJoint = all.size() - joints.operations().size();
-        all.addAll(ClosingWork.of(shop, joints.operations()));
+        Draft draft = new Draft();
+        BoardWork.add(shop, draft);
+        StockWork.add(shop, draft);
+        JointWork.add(shop, draft);
+        shop.assemblies().forEach(assembly -> GlueWork.add(shop, draft, assembly));
+        ClosingWork.add(shop, draft);
         List<Integer> places = new ArrayList<>();
-        for (int i = 0; i < all.size(); i++) {
+        for (int i = 0; i < draft.operations().size(); i++) {
             places.add(i);
         }
-        places.sort(Comparator.comparing(i -> all.get(i).phase()));
+        // Glue-ups keep their own order among each other: stage, square, stage, square.
+        places.sort(Comparator.comparing(i -> draft.at(i).phase().band()));
         List<Operation> numbered = new ArrayList<>();
         Map<Integer, Integer> ids = new HashMap<>();
         for (int place : places) {
             ids.put(place, numbered.size());
-            numbered.add(all.get(place).numbered(numbered.size()));
+            numbered.add(draft.at(place).numbered(numbered.size()));
         }
-        List<int[]> scribed = joints.scribed().stream()
-                .map(pair -> new int[]{id(ids, firstJoint + pair[0]), id(ids, firstJoint + pair[1])})
+        List<Precedence> known = draft.precedences().stream()
+                .map(p -> new Precedence(id(ids, p.before()), id(ids, p.after()), p.because()))
                 .toList();
-        return new OperationGraph(numbered, Rules.among(numbered, partsOf(cutting), scribed));
+        return new OperationGraph(numbered, Rules.among(numbered, partsOf(cutting), known));
     }
 
     private static int id(Map<Integer, Integer> ids, int place) {
@@ -63,30 +64,36 @@ public final class Ordering {
         return parts;
     }
 
-    /** Puts {@code graph} in order: with the fewest settings where that can be searched, else by the best next step. */
+    /** Puts {@code graph} in the best order that can be found. */
     static BuildOrder order(OperationGraph graph) {
-        Optional<List<Operation>> fewest = new ExactSequencer().sequence(graph);
-        List<Operation> order = fewest.or(() -> new GreedySequencer().sequence(graph)).orElse(graph.operations());
+        Sequencer.Found found = Sequencer.of(graph);
+        List<Step> steps = steps(found.order(), graph.precedences());
         return new BuildOrder(
-                steps(order, graph.precedences()),
-                Setups.count(order),
-                Setups.separately(order),
-                fewest.isPresent(),
-                cautions());
+                steps,
+                Setups.count(found.order()),
+                Setups.partByPart(graph.operations()),
+                found.floor().settings(),
+                found.cost().settings() == found.floor().settings(),
+                found.best(),
+                cautions(),
+                Calendar.of(steps),
+                SoFar.NOTHING);
     }
 
     private static List<Step> steps(List<Operation> order, List<Precedence> precedences) {
         Map<Integer, Integer> numbers = new HashMap<>();
         order.forEach(each -> numbers.put(each.id(), numbers.size() + 1));
+        Map<Integer, List<Precedence>> needs = new HashMap<>();
+        precedences.forEach(p -> needs.computeIfAbsent(p.after(), a -> new ArrayList<>()).add(p));
         List<Step> steps = new ArrayList<>();
         for (Operation each : order) {
-            List<Precedence> before = precedences.stream()
-                    .filter(p -> p.after() == each.id())
-                    .sorted(Comparator.comparing(p -> numbers.getOrDefault(p.before(), 0)))
+            List<Step.Need> before = needs.getOrDefault(each.id(), List.of()).stream()
+                    .map(p -> new Step.Need(numbers.getOrDefault(p.before(), 0), p.because()))
+                    .sorted(Comparator.comparingInt(Step.Need::step))
                     .toList();
             String because = before.isEmpty() ? "" : before.getLast().because();
-            List<Integer> after = before.stream().map(p -> numbers.getOrDefault(p.before(), 0)).toList();
-            steps.add(new Step(steps.size() + 1, each, because, after));
+            steps.add(new Step(
+                    steps.size() + 1, each, because, before.stream().map(Step.Need::step).toList(), before));
         }
         return steps;
     }

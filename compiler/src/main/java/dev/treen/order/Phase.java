@@ -3,47 +3,69 @@ package dev.treen.order;
 /** When in the making of a piece an operation comes, in the order of a workshop; an order may mix neighbours. */
 public enum Phase {
     /** Boards take on the moisture of the room. */
-    REST,
+    REST(Stage.WOOD),
     /** A face and an edge of a board that is to be resawn. */
-    FLATTEN,
+    FLATTEN(Stage.WOOD),
     /** A thick board becomes leaves. */
-    RESAW,
+    RESAW(Stage.WOOD),
+    /** Parts are drawn on boards and leaves. */
+    MARK(Stage.WOOD),
     /** Boards and leaves become strips and rough parts. */
-    SAW,
+    SAW(Stage.WOOD),
     /** A true face and edge on every piece. */
-    TRUE,
+    TRUE(Stage.WOOD),
     /** Width and thickness. */
-    SIZE,
+    SIZE(Stage.WOOD),
     /** What runs along the grain, while strips are whole. */
-    ALONG,
+    ALONG(Stage.JOINTS),
     /** Strips become parts. */
-    APART,
+    APART(Stage.JOINTS),
     /** Parts get their length. */
-    LENGTH,
+    LENGTH(Stage.JOINTS),
     /** Joints at ends and across. */
-    JOINTS,
+    JOINTS(Stage.JOINTS),
     /** Put together dry. */
-    TRY,
+    TRY(Stage.FITTING),
     /** Openings are measured. */
-    MEASURE,
+    MEASURE(Stage.FITTING),
     /** Parts made to what was measured. */
-    FITTED,
-    /** Inside faces are cleaned and finished. */
-    INSIDE,
+    FITTED(Stage.FITTING),
+    /** Faces that are hard to reach later are cleaned and finished. */
+    INSIDE(Stage.GLUING),
     /** The glue-up is tried without glue. */
-    REHEARSE,
-    /** What the glue-up closes in goes to its place, dry. */
-    ENCLOSE,
+    REHEARSE(Stage.GLUING),
     /** The glue-up. */
-    GLUE,
+    GLUE(Stage.GLUING),
     /** Square, while the glue is wet. */
-    SQUARE,
+    SQUARE(Stage.GLUING),
     /** Keys are let into the corners, once the glue has set. */
-    KEYED,
+    KEYED(Stage.GLUING),
     /** Outside faces are cleaned. */
-    CLEAN,
+    CLEAN(Stage.ENDING),
+    /** The opening for a door or a drawer is measured on what is glued. */
+    OPENING(Stage.ENDING),
     /** What slides, swings or turns is fitted. */
-    FIT,
+    FIT(Stage.ENDING),
     /** Finish outside. */
-    FINISH
+    FINISH(Stage.ENDING),
+    /** Hardware goes back, and what was taken apart to be finished goes together. */
+    MOUNT(Stage.ENDING),
+    /** The finish cures. */
+    CURE(Stage.ENDING);
+
+    private final Stage stage;
+
+    Phase(Stage stage) {
+        this.stage = stage;
+    }
+
+    /** The part of the work that it belongs to. */
+    public Stage stage() {
+        return stage;
+    }
+
+    /** Phases that come in one go are one band: glue, and square while the glue is wet, stage by stage. */
+    Phase band() {
+        return this == SQUARE ? GLUE : this;
+    }
 }

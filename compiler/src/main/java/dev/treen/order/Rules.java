@@ -1,12 +1,13 @@
 package dev.treen.order;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * What must come before what, each with its reason (rules of the trade O-01, O-02 and O-07; Noyes, Handwork in Wood,
@@ -27,14 +28,13 @@ final class Rules {
      * The precedences among {@code operations}.
      *
      * @param parts the parts that come from each board
-     * @param scribed ids of operations of which the second is marked from the first
+     * @param known what those who made the operations know
      */
-    static List<Precedence> among(List<Operation> operations, Map<String, Set<String>> parts, List<int[]> scribed) {
+    static List<Precedence> among(List<Operation> operations, Map<String, Set<String>> parts, List<Precedence> known) {
         Rules rules = new Rules(operations, parts);
-        scribed.forEach(pair -> rules.add(pair[0], pair[1], "one is marked from the other, never from a drawing"));
+        known.forEach(each -> rules.add(each.before(), each.after(), each.because()));
         rules.alongEachPart();
         rules.marked();
-        rules.gates();
         return List.copyOf(rules.precedences);
     }
 
@@ -50,66 +50,56 @@ final class Rules {
         return all;
     }
 
-    /** Each part goes through the phases; an operation follows those of the phase before that touch the same part. */
+    /**
+     * Each part goes through the phases; an operation follows those of the band before that touch the same part. Within
+     * a band only those who made the operations know.
+     */
     private void alongEachPart() {
-        Map<String, EnumMap<Phase, List<Operation>>> lives = new HashMap<>();
+        Map<String, TreeMap<Phase, List<Operation>>> lives = new LinkedHashMap<>();
         for (Operation each : operations) {
             for (String name : touched(each, parts)) {
-                lives.computeIfAbsent(name, n -> new EnumMap<>(Phase.class))
-                        .computeIfAbsent(each.phase(), p -> new ArrayList<>())
-                        .add(each);
+                List<Operation> band = lives.computeIfAbsent(name, n -> new TreeMap<>())
+                        .computeIfAbsent(each.phase().band(), p -> new ArrayList<>());
+                if (!band.contains(each)) {
+                    band.add(each);
+                }
             }
         }
-        for (EnumMap<Phase, List<Operation>> life : lives.values()) {
+        for (TreeMap<Phase, List<Operation>> life : lives.values()) {
             List<Operation> before = List.of();
-            for (List<Operation> phase : life.values()) {
-                for (Operation after : phase) {
+            for (List<Operation> band : life.values()) {
+                for (Operation after : band) {
                     before.forEach(b -> add(b.id(), after.id(), reason(b.phase(), after.phase())));
                 }
-                before = phase;
+                before = band;
             }
         }
     }
 
     /** What a part is marked or fitted from must be made so far. */
     private void marked() {
+        Map<String, List<Operation>> byPart = new HashMap<>();
+        operations.forEach(each -> each.parts()
+                .forEach(name -> byPart.computeIfAbsent(name, n -> new ArrayList<>()).add(each)));
         for (Operation each : operations) {
-            for (Operation other : operations) {
-                boolean source = other.phase().compareTo(each.phase()) < 0
-                        && other.parts().stream().anyMatch(each.with()::contains);
-                if (source) {
-                    add(other.id(), each.id(), "it is marked and fitted from the other part as made");
-                }
-            }
-        }
-    }
-
-    /** What concerns the whole piece: nothing passes the dry fit, the measuring or the glue. */
-    private void gates() {
-        for (Phase gate : List.of(Phase.TRY, Phase.MEASURE, Phase.INSIDE, Phase.REHEARSE, Phase.ENCLOSE, Phase.GLUE,
-                Phase.SQUARE)) {
-            for (Operation at : operations) {
-                if (at.phase() != gate) {
-                    continue;
-                }
-                for (Operation other : operations) {
-                    int way = other.phase().compareTo(gate);
-                    boolean comes = way < 0 && touches(other, at);
-                    if (comes) {
-                        add(other.id(), at.id(), reason(other.phase(), gate));
-                    }
-                    if (way > 0 && (gate != Phase.MEASURE || touches(at, other))) {
-                        add(at.id(), other.id(), reason(gate, other.phase()));
+            for (String name : each.with()) {
+                for (Operation other : byPart.getOrDefault(name, List.of())) {
+                    if (other.phase().band().compareTo(each.phase().band()) < 0) {
+                        add(other.id(), each.id(), withReason(each.phase()));
                     }
                 }
             }
         }
     }
 
-    /** Measuring waits for the dry fit though it is about other parts; the rest is about parts in common. */
-    private boolean touches(Operation before, Operation gate) {
-        return before.phase() == Phase.TRY
-                || touched(before, parts).stream().anyMatch(gate.parts()::contains);
+    private static String withReason(Phase after) {
+        return switch (after) {
+            case MEASURE -> "an opening is measured on what stands, dry";
+            case OPENING -> "the opening is what came out of the clamps, and clean";
+            case GLUE -> "what the glue-up closes in must be ready, and finished";
+            case MOUNT -> "it goes on when both are finished";
+            default -> "it is marked and fitted from the other part as made";
+        };
     }
 
     private static String reason(Phase before, Phase after) {
@@ -118,9 +108,10 @@ final class Rules {
             case FLATTEN, RESAW -> before == Phase.REST
                     ? "wood that has not come to rest moves again after it is planed flat"
                     : "the saw follows a true face";
-            case SAW -> before == Phase.RESAW
+            case MARK -> before == Phase.RESAW
                     ? "leaves lie in stick until their moisture is even"
                     : "wood that has not come to rest moves again after it is sawn";
+            case SAW -> "a saw follows a line";
             case TRUE -> "small pieces lose less in planing flat than a whole board";
             case SIZE -> "gauge and fence want a true face and edge";
             case ALONG -> "depth and distance are set from faces that are done";
@@ -132,23 +123,25 @@ final class Rules {
                     ? "a groove is ploughed through before the end is cut, and ends cleanly in the joint"
                     : "joints are marked from ends that are square";
             case TRY -> "joints must be cut before they can be tried";
-            case MEASURE -> "an opening is measured on what stands, dry";
+            case MEASURE -> "it is measured when its thickness is known";
             case FITTED -> before.compareTo(Phase.TRY) < 0
                     ? "it is planed to thickness first, then fitted"
                     : "it is made to the opening as measured, not as planned";
             case INSIDE -> before == Phase.TRY
                     ? "joints are tried before surfaces are finished"
                     : "a part is finished when its shape is";
-            case REHEARSE -> "inside faces and panels cannot be reached once it is glued";
-            case ENCLOSE -> "it cannot be got in once the glue has set";
-            case GLUE -> before == Phase.ENCLOSE
-                    ? "what the walls close in must lie in its place"
-                    : "glue gives no time to look for a clamp";
+            case REHEARSE -> "what lies inside cannot be reached once it is glued";
+            case GLUE -> "glue gives no time to look for a clamp";
             case SQUARE -> "only while the glue is wet can it still be pushed square";
             case KEYED -> "a key is sawn in across a corner that holds by itself";
             case CLEAN -> "the glue must be hard, or the joints open again";
-            case FIT -> "a moving part is fitted to the piece as it came out of the clamps";
+            case OPENING -> "what moves is made last, to what is there";
+            case FIT -> before == Phase.OPENING
+                    ? "it is made to the opening as measured, not as planned"
+                    : "a moving part is fitted to the piece as it came out of the clamps";
             case FINISH -> "finish comes when no tool will touch the surface again";
+            case MOUNT -> "hardware and fixings go on when the finish is dry";
+            case CURE -> "the last coat is on, and what was taken off to be finished is back";
         };
     }
 }

@@ -1,34 +1,51 @@
 package dev.treen.order;
 
+import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Cutting;
+import dev.treen.cutting.Strip;
 import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.Inset;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Work;
 import dev.treen.model.Board;
 import dev.treen.quantity.LengthFormat;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** What all builders of operations ask: the project, its parts by kind, hand or machine, times. */
+/**
+ * What all builders of operations ask: the project, its parts by kind, hand or machine, times.
+ *
+ * @param measured parts that are made to measure once others stand
+ * @param assemblies what is glued together
+ */
 record Workshop(
-        Joined joined, Cutting cutting, LengthFormat format, boolean hand, Times times, Set<String> measured) {
+        Joined joined,
+        Cutting cutting,
+        LengthFormat format,
+        boolean hand,
+        Times times,
+        Set<String> measured,
+        List<Assembly> assemblies) {
 
     static Workshop of(Joined joined, Cutting cutting) {
         boolean hand = joined.project().settings().hand();
+        List<Assembly> assemblies = Assembly.among(joined);
         return new Workshop(
                 joined,
                 cutting,
                 joined.project().settings().format(),
                 hand,
                 new Times(hand),
-                measuredParts(joined));
+                measuredParts(joined, assemblies),
+                assemblies);
     }
 
-    /** Parts that are made to measure once others stand (rules of the trade O-07). */
-    private static Set<String> measuredParts(Joined joined) {
+    /** Parts that are made to measure once others stand (rules of the trade O-07); a framed door is made, then planed. */
+    private static Set<String> measuredParts(Joined joined, List<Assembly> assemblies) {
         Set<String> measured = new LinkedHashSet<>();
         for (MadeJoint made : joined.joints()) {
             for (Work work : made.works()) {
@@ -37,7 +54,17 @@ record Workshop(
                 }
             }
         }
+        assemblies.forEach(assembly -> assembly.parts().forEach(measured::remove));
         return measured;
+    }
+
+    /** Parts that lie in an opening of what is glued: doors, drawers. */
+    Set<String> inset() {
+        Set<String> inset = new LinkedHashSet<>();
+        joined.joints().stream()
+                .filter(made -> made.joint().kind().equals(Inset.KIND))
+                .forEach(made -> inset.add(made.joint().left().name()));
+        return inset;
     }
 
     /** The first words where the piece is made by hand, the second by machine. */
@@ -55,6 +82,20 @@ record Workshop(
                 .map(Workshop::name)
                 .filter(name -> !measured.contains(name))
                 .toList();
+    }
+
+    /** A line for each strip all of whose parts are among {@code parts}: what is done to them is done in one go. */
+    List<String> whole(Collection<String> parts) {
+        List<String> lines = new ArrayList<>();
+        for (BoardCut cut : cutting.boards()) {
+            for (Strip strip : cut.strips()) {
+                if (parts.containsAll(strip.parts())) {
+                    lines.add(Names.quoted(strip.parts()) + " in one go, as strip " + strip.number() + " of `"
+                            + cut.name() + "` while it is whole");
+                }
+            }
+        }
+        return lines;
     }
 
     static String name(FinishedPart part) {
@@ -78,19 +119,7 @@ record Workshop(
     }
 
     List<FinishedPart> named(Collection<String> names) {
-        return parts().stream().filter(p -> names.contains(name(p))).toList();
-    }
-
-    /** {@code `a`, `b` and `c`}. */
-    static String quoted(Collection<String> names) {
-        return list(names.stream().map(name -> "`" + name + "`").toList());
-    }
-
-    static String list(Collection<String> names) {
-        List<String> all = List.copyOf(names);
-        if (all.size() < 2) {
-            return String.join("", all);
-        }
-        return String.join(", ", all.subList(0, all.size() - 1)) + " and " + all.getLast();
+        Set<String> wanted = Set.copyOf(names);
+        return parts().stream().filter(p -> wanted.contains(name(p))).toList();
     }
 }

@@ -72,7 +72,7 @@ public record CutList(List<Row> rows, List<Total> totals) {
     public static CutList of(Plan plan) {
         Set<String> fitted = new HashSet<>();
         for (Step step : plan.order().steps()) {
-            if (step.operation().phase() == Phase.FITTED) {
+            if (step.operation().phase() == Phase.FITTED || step.operation().phase() == Phase.OPENING) {
                 fitted.addAll(step.operation().parts());
             }
         }

@@ -1,8 +1,15 @@
 package dev.treen.plan;
 
+import dev.treen.order.Calendar;
 import dev.treen.order.Operation;
+import dev.treen.order.Setups;
+import dev.treen.order.Stage;
 import dev.treen.order.Step;
 import dev.treen.quantity.LengthFormat;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /** The order of work as Markdown (CommonMark), to print or to read beside the bench. */
 public final class OrderMarkdown {
@@ -19,23 +26,77 @@ public final class OrderMarkdown {
                 .append(format.unit().equals("in") ? "inches" : "millimetres")
                 .append(", finished where nothing else is said.\n\n");
         StepText.summary(plan.order()).forEach(line -> out.append(escaped(line)).append("\n\n"));
+        soFar(plan, out);
         out.append("## Cautions\n\n");
         plan.order().cautions().forEach(c -> out.append("- ").append(escaped(c)).append('\n'));
-        out.append("\n## Steps\n\n");
+        calendar(plan.order().calendar(), out);
+        setups(plan.order().setups(), format, out);
+        Optional<Stage> stage = Optional.empty();
+        Set<Stage> begun = EnumSet.noneOf(Stage.class);
         for (Step step : plan.order().steps()) {
-            Operation operation = step.operation();
-            out.append(step.number()).append(". **").append(escaped(operation.action())).append("**: ");
-            out.append(escaped(StepText.parts(operation))).append('\n');
-            item(out, "Tool", operation.tool());
-            item(out, "Set", StepText.settings(operation, format));
-            item(out, "Work from", operation.from());
-            item(out, "Check", operation.check());
-            item(out, "Care", operation.caution());
-            item(out, "Time", StepText.time(operation));
-            item(out, "Wait", StepText.pause(operation));
-            item(out, "Here because", step.because());
+            Stage now = step.operation().phase().stage();
+            if (stage.filter(now::equals).isEmpty()) {
+                out.append("\n## ").append(now.words()).append(begun.add(now) ? "\n\n" : ", more of it\n\n");
+                stage = Optional.of(now);
+            }
+            step(step, format, out);
         }
         return out.toString();
+    }
+
+    private static void soFar(Plan plan, StringBuilder out) {
+        List<String> lines = StepText.soFar(plan.order().soFar(), plan.format());
+        if (!lines.isEmpty()) {
+            out.append("## Where you are\n\n");
+            lines.forEach(line -> out.append("- ").append(escaped(line)).append('\n'));
+            out.append('\n');
+        }
+    }
+
+    private static void calendar(Calendar calendar, StringBuilder out) {
+        if (calendar.rows().isEmpty()) {
+            return;
+        }
+        out.append("\n## Calendar\n\n");
+        out.append("| part of the work | at the bench | begins | ends, with its waits |\n| --- | --- | --- | --- |\n");
+        for (Calendar.Row row : calendar.rows()) {
+            out.append("| ").append(row.stage().words())
+                    .append(" | ").append(StepText.handsOn(row.handsOn()))
+                    .append(" | ").append(StepText.day(row.begins()))
+                    .append(" | ").append(StepText.day(row.ends()))
+                    .append(" |\n");
+        }
+    }
+
+    private static void setups(List<Setups.Setup> setups, LengthFormat format, StringBuilder out) {
+        if (setups.isEmpty()) {
+            return;
+        }
+        out.append("\n## What is set, in this order\n\n");
+        out.append("| before step | on | set | to | also for steps |\n| --- | --- | --- | --- | --- |\n");
+        for (Setups.Setup each : setups) {
+            out.append("| ").append(each.step())
+                    .append(" | ").append(escaped(each.tool()))
+                    .append(" | ").append(escaped(each.setting().name()))
+                    .append(" | ").append(format.text(each.setting().value()))
+                    .append(" | ").append(String.join(", ", each.also().stream().map(String::valueOf).toList()))
+                    .append(" |\n");
+        }
+    }
+
+    private static void step(Step step, LengthFormat format, StringBuilder out) {
+        Operation operation = step.operation();
+        out.append(step.number()).append(". **").append(escaped(operation.action())).append("**: ");
+        out.append(escaped(StepText.parts(operation))).append('\n');
+        operation.how().forEach(line -> out.append("    - ").append(escaped(line)).append('\n'));
+        item(out, "Tool", operation.tool());
+        item(out, "Set", StepText.settings(operation, format));
+        item(out, "Work from", operation.from());
+        item(out, "Check", operation.check());
+        item(out, "Care", operation.caution());
+        item(out, "Time", StepText.time(operation));
+        item(out, "Wait", StepText.pause(operation));
+        item(out, "Here because", step.because());
     }
 
     private static void item(StringBuilder out, String word, String text) {

@@ -16,8 +16,10 @@ import dev.treen.finding.Remedy;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Work;
 import dev.treen.order.BuildOrder;
+import dev.treen.order.Calendar;
 import dev.treen.order.Minutes;
 import dev.treen.order.Operation;
+import dev.treen.order.SoFar;
 import dev.treen.order.Step;
 import dev.treen.order.Wait;
 import dev.treen.quantity.Length;
@@ -228,10 +230,14 @@ public final class PlanJson {
         json.writeObjectFieldStart("order");
         json.writeNumberField("settings", order.settings());
         json.writeNumberField("separately", order.separately());
+        json.writeNumberField("settingsAtLeast", order.settingsAtLeast());
         json.writeBooleanField("fewest", order.fewest());
+        json.writeBooleanField("best", order.best());
         range("minutes", order.minutes().least(), order.minutes().most());
         range("waitingHours", order.waiting().leastHours(), order.waiting().mostHours());
         texts("cautions", order.cautions());
+        calendar(order.calendar());
+        soFar(order.soFar());
         json.writeArrayFieldStart("steps");
         for (Step step : order.steps()) {
             step(step);
@@ -240,12 +246,42 @@ public final class PlanJson {
         json.writeEndObject();
     }
 
+    private void calendar(Calendar calendar) throws IOException {
+        range("days", calendar.days().least(), calendar.days().most());
+        json.writeArrayFieldStart("calendar");
+        for (Calendar.Row row : calendar.rows()) {
+            json.writeStartObject();
+            json.writeStringField("stage", row.stage().name().toLowerCase(Locale.ROOT));
+            range("minutes", row.handsOn().least(), row.handsOn().most());
+            range("beginsOnDay", row.begins().least(), row.begins().most());
+            range("endsOnDay", row.ends().least(), row.ends().most());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void soFar(SoFar soFar) throws IOException {
+        texts("made", soFar.made());
+        texts("done", soFar.done());
+        json.writeArrayFieldStart("changes");
+        for (SoFar.Change each : soFar.changes()) {
+            json.writeStartObject();
+            json.writeStringField("name", each.name());
+            length("planned", each.planned());
+            length("now", each.now());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
     private void step(Step step) throws IOException {
         Operation operation = step.operation();
         json.writeStartObject();
         json.writeNumberField("number", step.number());
         json.writeStringField("phase", operation.phase().name().toLowerCase(Locale.ROOT));
         json.writeStringField("action", operation.action());
+        json.writeStringField("stage", operation.phase().stage().name().toLowerCase(Locale.ROOT));
+        texts("how", operation.how());
         texts("parts", operation.parts());
         texts("with", operation.with());
         json.writeStringField("tool", operation.tool());
@@ -273,6 +309,14 @@ public final class PlanJson {
         json.writeArrayFieldStart("after");
         for (int number : step.after()) {
             json.writeNumber(number);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("needs");
+        for (Step.Need need : step.needs()) {
+            json.writeStartObject();
+            json.writeNumberField("step", need.step());
+            json.writeStringField("because", need.because());
+            json.writeEndObject();
         }
         json.writeEndArray();
         json.writeEndObject();

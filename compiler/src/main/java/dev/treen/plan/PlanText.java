@@ -185,6 +185,7 @@ public final class PlanText {
     private void order() {
         heading("Order of work");
         StepText.summary(plan.order()).forEach(line -> paragraph("", line));
+        StepText.soFar(plan.order().soFar(), format).forEach(line -> paragraph("", line));
         out.append('\n');
         for (Step step : plan.order().steps()) {
             Operation operation = step.operation();
@@ -194,6 +195,7 @@ public final class PlanText {
             out.append(" ".repeat(Math.max(0, 4 - number.length()))).append(number).append(lines.removeFirst());
             out.append('\n');
             lines.forEach(line -> out.append("    ").append(line).append('\n'));
+            operation.how().forEach(how -> line("-", how));
             line("tool", operation.tool());
             line("set", StepText.settings(operation, format));
             line("from", operation.from());

@@ -2,8 +2,11 @@ package dev.treen.plan;
 
 import dev.treen.joinery.Work;
 import dev.treen.order.BuildOrder;
+import dev.treen.order.Calendar;
 import dev.treen.order.Minutes;
+import dev.treen.order.Names;
 import dev.treen.order.Operation;
+import dev.treen.order.SoFar;
 import dev.treen.order.Wait;
 import dev.treen.quantity.LengthFormat;
 import java.util.ArrayList;
@@ -19,8 +22,10 @@ final class StepText {
 
     /** {@code front, back} or {@code base; from front, back}. */
     static String parts(Operation operation) {
-        String with = operation.with().isEmpty() ? "" : "; with " + String.join(", ", operation.with()) + " at hand";
-        return String.join(", ", operation.parts()) + with;
+        String with = operation.with().isEmpty()
+                ? ""
+                : "; with " + String.join(", ", Names.shortened(operation.with())) + " at hand";
+        return String.join(", ", Names.shortened(operation.parts())) + with;
     }
 
     static String settings(Operation operation, LengthFormat format) {
@@ -64,24 +69,75 @@ final class StepText {
         return (hours + HOURS_IN_DAY - 1) / HOURS_IN_DAY;
     }
 
-    /** What the order costs in time and settings, in two sentences. */
+    /** What the order costs in time and settings, in three sentences. */
     static List<String> summary(BuildOrder order) {
         List<String> lines = new ArrayList<>();
         if (order.minutes().most() > 0) {
-            lines.add("Work by hand or at the machine: about " + minutes(order.minutes())
-                    + ", from one who knows the tools to a learner (common practice, no source)"
-                    + (order.waiting().mostHours() > 0
-                            ? "; waiting, one after the other: " + span(order.waiting()) + "."
-                            : "."));
+            lines.add("At the bench about " + minutes(order.minutes())
+                    + ", from one who knows the tools to a learner (common practice, no source). With waits, which run"
+                    + " beside other work where they can, " + days(order.calendar().days()) + " of "
+                    + order.calendar().hoursADay() + " hours at the bench each.");
         }
         if (order.settings() > 0) {
-            lines.add("Gauges, fences and stops are set " + order.settings()
-                    + (order.settings() == 1 ? " time" : " times")
+            lines.add("Gauges, fences and stops are set " + times(order.settings())
                     + (order.separately() > order.settings()
-                            ? ", where part by part it would be " + order.separately() + " times"
+                            ? "; part by part it would be " + times(order.separately())
                             : "")
-                    + (order.fewest() ? "; no order that keeps the rules needs fewer." : "."));
+                    + ". " + judged(order));
         }
+        return lines;
+    }
+
+    private static String judged(BuildOrder order) {
+        if (order.best()) {
+            return "No order that keeps the rules needs fewer settings, and of those with as few none is done sooner"
+                    + " (proved).";
+        }
+        return order.fewest()
+                ? "No order that keeps the rules needs fewer (proved); one with as few may be done sooner."
+                : "The best order found; none can do with fewer than " + order.settingsAtLeast() + ".";
+    }
+
+    private static String times(int count) {
+        return count + (count == 1 ? " time" : " times");
+    }
+
+    /** {@code 3 days}, {@code 10 to 30 days}. */
+    static String days(Calendar.Days days) {
+        return (days.least() == days.most() ? "" : days.least() + " to ") + days.most()
+                + (days.most() == 1 ? " day" : " days");
+    }
+
+    /** {@code day 3}, {@code day 3 to 10}: what is sooner by one who knows the tools, later by a learner. */
+    static String day(Calendar.Days days) {
+        return "day " + days.least() + (days.least() == days.most() ? "" : " to " + days.most());
+    }
+
+    /** Hands-on time of one part of the work. */
+    static String handsOn(Minutes minutes) {
+        return minutes.most() == 0 ? "" : minutes(minutes);
+    }
+
+    /** Where the maker is, in lines; none where nothing has been measured. */
+    static List<String> soFar(SoFar soFar, LengthFormat format) {
+        List<String> lines = new ArrayList<>();
+        if (soFar.made().isEmpty() && soFar.measured().isEmpty()) {
+            return lines;
+        }
+        for (SoFar.Figure each : soFar.measured()) {
+            lines.add("`" + each.name() + "` was measured: " + format.text(each.measured())
+                    + (each.planned().equals(each.measured())
+                            ? ", as planned"
+                            : " instead of " + format.text(each.planned())));
+        }
+        for (SoFar.Change each : soFar.changes()) {
+            lines.add("`" + each.name() + "` becomes " + format.text(each.now()) + " instead of "
+                    + format.text(each.planned()) + " between its shoulders");
+        }
+        lines.add("taken as made, since it has been measured: " + String.join(", ",
+                Names.shortened(soFar.made()).stream()
+                        .map(name -> "`" + name + "`")
+                        .toList()));
         return lines;
     }
 }

@@ -1,0 +1,22 @@
+package dev.treen.order;
+
+import java.util.Comparator;
+
+/**
+ * What an order costs: first how often something is set, then how long it takes with its waits, then how often a tool is
+ * put down for another.
+ *
+ * @param settings how often a gauge, fence or stop is set
+ * @param minutes from the first step to the end of the last wait, working without a break
+ * @param tools how often another tool is taken up
+ */
+record Cost(int settings, int minutes, int tools) implements Comparable<Cost> {
+    private static final Comparator<Cost> ORDER = Comparator.comparingInt(Cost::settings)
+            .thenComparingInt(Cost::minutes)
+            .thenComparingInt(Cost::tools);
+
+    @Override
+    public int compareTo(Cost other) {
+        return ORDER.compare(this, other);
+    }
+}

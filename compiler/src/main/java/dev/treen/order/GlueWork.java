@@ -1,0 +1,210 @@
+package dev.treen.order;
+
+import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.MadeJoint;
+import dev.treen.joinery.Work;
+import dev.treen.solid.AssemblyOrder;
+import dev.treen.solid.Axis;
+import dev.treen.solid.Vec3;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** One assembly from the dry fit to the cleaned outside (rules of the trade O-02, O-03; Noyes, ch. V). */
+final class GlueWork {
+    private final Workshop shop;
+    private final Draft draft;
+    private final Assembly assembly;
+    private final List<GlueStage> stages;
+    private final Map<Integer, List<Work>> glue;
+
+    private GlueWork(Workshop shop, Draft draft, Assembly assembly) {
+        this.shop = shop;
+        this.draft = draft;
+        this.assembly = assembly;
+        stages = GlueStage.of(assembly, shop.joined());
+        glue = Assembly.glue(shop.joined());
+    }
+
+    static void add(Workshop shop, Draft draft, Assembly assembly) {
+        GlueWork work = new GlueWork(shop, draft, assembly);
+        work.tryAndMeasure();
+        work.before();
+        work.glueUp();
+        work.clean();
+    }
+
+    private void tryAndMeasure() {
+        List<String> fixed = assembly.parts().stream().filter(name -> !shop.measured().contains(name)).toList();
+        List<String> measured = assembly.enclosed().stream().filter(shop.measured()::contains).toList();
+        draft.add(Operation.of(
+                Phase.TRY,
+                "Put " + assembly.called() + " together dry"
+                        + (measured.isEmpty() ? "" : ", without " + Names.quoted(measured)),
+                fixed,
+                "clamps, square")
+                .checking("joints close under light clamps; square; no winding")
+                .taking(shop.times().of("dry", assembly.joints().size())));
+        if (!measured.isEmpty()) {
+            draft.add(Operation.of(
+                    Phase.MEASURE,
+                    "Measure the opening for " + Names.quoted(measured)
+                            + " at both ends, to the bottom of the grooves, and write it down",
+                    measured,
+                    "rule, pinch rods")
+                    .using(fixed)
+                    .checking("what is made to fit is made to what is, not to what was planned; put it into the project"
+                            + " as `measured`, and sizes follow")
+                    .taking(shop.times().of("measure", measured.size())));
+        }
+    }
+
+    private void before() {
+        List<FinishedPart> all = shop.named(assembly.all());
+        boolean panels = !assembly.enclosed().isEmpty();
+        draft.add(Operation.of(
+                Phase.INSIDE,
+                "Clean the faces of " + assembly.called() + " that will lie inside or in corners, and finish them"
+                        + (panels ? "; " + Names.quoted(assembly.enclosed()) + " on all sides" : ""),
+                Workshop.names(all),
+                shop.tool("smoothing plane or scraper, brush or cloth", "fine paper on a block, brush or cloth"))
+                .checking("no pencil line is left, and no finish on surfaces that will be glued")
+                .taking(shop.times().of("clean", Workshop.tenths(all)).plus(shop.times().of(
+                        "coat", Workshop.tenths(all) * 2 / 5)))
+                .waiting(shop.times().wait("coat")));
+        draft.add(Operation.of(
+                Phase.REHEARSE,
+                "Rehearse the glue-up of " + assembly.called()
+                        + " without glue, clamps, blocks, square and rag laid out",
+                Workshop.names(all),
+                "clamps, blocks, square")
+                .inSteps(stages.size() == 1 ? List.of() : stages.stream().map(this::told).toList())
+                .checking("everything closes, and you know which clamp comes first")
+                .taking(shop.times().of("rehearse", assembly.joints().size())));
+    }
+
+    private String told(GlueStage stage) {
+        return "glue-up " + (stages.indexOf(stage) + 1) + ": " + Names.quoted(stage.parts())
+                + stage.dry().map(dry -> ", with `" + dry + "` put on dry").orElse("");
+    }
+
+    private void glueUp() {
+        List<Integer> earlier = new ArrayList<>();
+        for (GlueStage stage : stages) {
+            boolean last = stage.equals(stages.getLast());
+            int at = draft.add(glued(stage, last));
+            int square = draft.add(squared(stage, last));
+            draft.follows(at, square, "only while the glue is wet can it still be pushed square");
+            for (int before : earlier) {
+                if (draft.at(before).parts().stream().anyMatch(stage.parts()::contains)) {
+                    draft.follows(before, at,
+                            "glued one after the other, each leaves time to clamp and push it square");
+                }
+            }
+            earlier.add(square);
+        }
+    }
+
+    private Operation glued(GlueStage stage, boolean last) {
+        Set<Work> works = new LinkedHashSet<>();
+        stage.joints().forEach(made -> works.addAll(glue.getOrDefault(made.joint().statement(), List.of())));
+        List<String> dry = new ArrayList<>(last ? assembly.enclosed() : List.of());
+        stage.dry().ifPresent(dry::add);
+        List<String> cautions = new ArrayList<>(each(works, Work::caution));
+        if (stage.joints().size() > GlueStage.JOINTS_IN_TIME) {
+            cautions.add(
+                    stage.joints().size() + " joints take longer than yellow glue stays open (5 to 10 minutes): take"
+                            + " a slower glue, or a helper.");
+        }
+        return Operation.of(
+                Phase.GLUE,
+                "Glue " + (stages.size() == 1 ? assembly.called() : Names.quoted(stage.parts())) + ": "
+                        + String.join("; ", each(works, GlueWork::lowered)),
+                List.copyOf(stage.parts()),
+                String.join("; ", each(works, Work::tool)))
+                .using(dry)
+                .inSteps(moves(stage))
+                .setting(works.stream().flatMap(work -> work.settings().stream()).distinct().toList())
+                .from(String.join("; ", each(works, Work::from)))
+                .checking(String.join("; ", each(works, Work::check)))
+                .minding(String.join(" ", cautions))
+                .taking(shop.times().of("glue", 1).plus(stage.joints().size() > 4
+                        ? shop.times().of("glue_joint", stage.joints().size() - 4.0)
+                        : Minutes.NONE));
+    }
+
+    private static String lowered(Work work) {
+        String action = work.action();
+        return action.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + action.substring(1);
+    }
+
+    private static List<String> each(Collection<Work> works, java.util.function.Function<Work, String> what) {
+        return works.stream().map(what).filter(text -> !text.isEmpty()).distinct().toList();
+    }
+
+    private List<String> moves(GlueStage stage) {
+        List<String> lines = new ArrayList<>();
+        for (AssemblyOrder.Move move : stage.moves()) {
+            Set<String> onto = new LinkedHashSet<>();
+            for (MadeJoint made : shop.joined().joints()) {
+                String left = made.joint().left().name();
+                String right = made.joint().right().name();
+                if (move.parts().contains(left) && move.onto().contains(right)) {
+                    onto.add(right);
+                } else if (move.parts().contains(right) && move.onto().contains(left)) {
+                    onto.add(left);
+                }
+            }
+            if (!onto.isEmpty()) {
+                lines.add(Names.quoted(move.parts()) + (move.parts().size() == 1 ? " goes " : " go ") + way(move.to())
+                        + " onto " + Names.quoted(onto));
+            }
+        }
+        return lines;
+    }
+
+    private static String way(Vec3 to) {
+        for (Axis axis : Axis.values()) {
+            int sign = to.get(axis).signum();
+            if (sign != 0) {
+                return switch (axis) {
+                    case X -> sign < 0 ? "to the left" : "to the right";
+                    case Y -> sign < 0 ? "to the front" : "to the back";
+                    case Z -> sign < 0 ? "down" : "up";
+                };
+            }
+        }
+        return "in";
+    }
+
+    private Operation squared(GlueStage stage, boolean last) {
+        boolean diagonals = last && assembly.ring();
+        return Operation.of(
+                Phase.SQUARE,
+                (diagonals ? "Compare the diagonals and push until they agree"
+                        : "Try it with the square and sight it for"
+                                + " winding")
+                        + "; leave it in its clamps",
+                List.copyOf(stage.parts()),
+                diagonals ? "rule or pinch rods" : "square, straight edge")
+                .checking(diagonals
+                        ? Diagonals.check(assembly, shop)
+                        : "square at every joint; it lies flat on the bench; squeezed-out glue is off")
+                .taking(shop.times().of("square", 1))
+                .waiting(shop.times().wait("glue"));
+    }
+
+    private void clean() {
+        draft.add(Operation.of(
+                Phase.CLEAN,
+                "Level the joints of " + assembly.called() + " and clean its outside",
+                assembly.parts(),
+                shop.tool("smoothing plane, scraper", "random orbit sander or scraper"))
+                .from("the corners inward, so that no end grain breaks out")
+                .checking("no glue shows when the surface is wiped with a damp cloth")
+                .taking(shop.times().of("clean", Workshop.tenths(shop.named(assembly.parts())))));
+    }
+}
