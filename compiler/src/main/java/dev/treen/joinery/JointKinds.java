@@ -7,7 +7,7 @@ import java.util.Optional;
 /** Every kind of joint that Treen knows. */
 public final class JointKinds {
     private static final List<JointKind> ALL = List.of(new Mitre(), new Butt(), new Rebate(), new Groove(),
-            new Housing(), new Inset(), new MortiseTenon(), new Button(), new Breadboard(), new Dovetail(),
+            new Housing(), new Inset(), new Lip(), new MortiseTenon(), new Button(), new Breadboard(), new Dovetail(),
             new Finger(), new Halving(), new Bridle(), new Dowel(), new TongueGroove(), new Edge(), new Spline(),
             new SlidingDovetail());
     private static final List<JointSchema> SCHEMAS = ALL.stream().map(JointKind::schema).toList();
