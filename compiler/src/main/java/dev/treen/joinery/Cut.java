@@ -21,4 +21,7 @@ public sealed interface Cut {
 
     /** A socket between dovetails, a bevel: what lies in a convex {@code body} goes. */
     record Carve(String part, Convex body, Origin origin) implements Cut {}
+
+    /** A hole or slot for a screw, nail or peg: what lies in {@code body} goes. It changes nothing of how parts fit. */
+    record Bore(String part, Convex body, Origin origin) implements Cut {}
 }

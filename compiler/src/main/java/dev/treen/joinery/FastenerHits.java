@@ -67,6 +67,7 @@ final class FastenerHits {
             case Cut.Hollow hollow -> body.intersect(Convex.box(hollow.space(), hollow.origin())).isPresent();
             case Cut.Slice slice -> body.clip(slice.plane().flip(), slice.origin()).isPresent();
             case Cut.Carve carve -> body.intersect(carve.body()).isPresent();
+            case Cut.Bore bore -> body.intersect(bore.body()).isPresent();
         };
     }
 

@@ -248,7 +248,10 @@ public final class Joinery {
         return Meeting.Placed.of(seen.getOrDefault(part.name(), part)).map(placed -> {
             Box box = additions.grown(part, placed.box());
             List<Cut> mine = List.copyOf(cuts.getOrDefault(part.name(), List.of()));
-            return new Shaped(() -> cut(box, mine));
+            boolean bored = mine.stream().anyMatch(Cut.Bore.class::isInstance);
+            Shaped bare = new Shaped(
+                    () -> cut(box, mine.stream().filter(cut -> !(cut instanceof Cut.Bore)).toList()));
+            return bored ? new Shaped(() -> cut(box, mine), bare) : bare;
         });
     }
 
@@ -260,6 +263,7 @@ public final class Joinery {
                     solid.subtract(Convex.box(space, origin), origin);
                 case Cut.Slice(String name, var plane, Origin origin) -> solid.keep(plane, origin);
                 case Cut.Carve(String name, Convex body, Origin origin) -> solid.subtract(body, origin);
+                case Cut.Bore(String name, Convex body, Origin origin) -> solid.bore(body);
             };
         }
         return solid;
