@@ -1,8 +1,8 @@
 package dev.treen.check;
 
 import dev.treen.joinery.FinishedPart;
-import dev.treen.joinery.Inset;
 import dev.treen.joinery.Joined;
+import dev.treen.joinery.Loose;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Making;
 import dev.treen.model.Datum;
@@ -30,27 +30,28 @@ final class Clearances {
         Panels.of(joined).forEach(panel -> all.add(panel(panel, settings)));
         Map<String, FinishedPart> parts = new HashMap<>();
         for (MadeJoint made : joined.joints()) {
-            if (made.joint().kind().equals(Inset.KIND)) {
+            if (Loose.in(made.joint())) {
                 if (parts.isEmpty()) {
                     joined.parts().forEach(part -> parts.put(part.part().name(), part));
                 }
-                made.meeting().face().ifPresent(side -> inset(made, side, joined, parts).ifPresent(all::add));
+                made.meeting().face().ifPresent(side -> loose(made, side, joined, parts).ifPresent(all::add));
             }
         }
         return all;
     }
 
     /** Room at one side of what lies in an opening; none to speak of on its hinge and where it stands. */
-    private static Optional<Clearance> inset(
+    private static Optional<Clearance> loose(
             MadeJoint made, Side side, Joined joined, Map<String, FinishedPart> parts) {
-        double share = Inset.share(made.joint(), side);
+        double share = Loose.share(made.joint(), side);
         FinishedPart part = parts.get(made.joint().left().name());
         if (share == 0 || part == null) {
             return Optional.empty();
         }
         Settings settings = joined.project().settings();
         int measure = made.meeting().left().measure(side.axis());
-        Measure own = measure == 0 ? part.length() : part.width();
+        Measure own = made.figure("lip").map(lip -> lip.measure()).orElseGet(
+                () -> measure == 0 ? part.length() : part.width());
         Dimension opening = Dimension.of("opening", Panels.figure(made, "opening"), Making.Kind.LENGTH);
         Dimension size = Dimension.of(
                 measure == 0 ? "length" : "width", own, measure == 0 ? Making.Kind.LENGTH : Making.Kind.WIDTH);

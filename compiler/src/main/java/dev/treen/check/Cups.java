@@ -4,8 +4,8 @@ import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
 import dev.treen.joinery.FinishedPart;
-import dev.treen.joinery.Inset;
 import dev.treen.joinery.Joined;
+import dev.treen.joinery.Loose;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Nature;
 import dev.treen.model.Board;
@@ -37,7 +37,7 @@ final class Cups implements Check {
         Settings settings = joined.project().settings();
         Set<String> lids = new HashSet<>();
         for (MadeJoint made : joined.joints()) {
-            boolean laid = made.joint().kind().equals(Inset.KIND)
+            boolean laid = Loose.in(made.joint())
                     && made.joint().word("hinge").isEmpty()
                     && made.joint().word("runs").isEmpty();
             if (laid || made.joint().given("slide").isPresent()) {

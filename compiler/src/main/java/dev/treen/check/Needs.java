@@ -1,8 +1,8 @@
 package dev.treen.check;
 
 import dev.treen.joinery.FinishedPart;
-import dev.treen.joinery.Inset;
 import dev.treen.joinery.Joined;
+import dev.treen.joinery.Loose;
 import dev.treen.joinery.Nature;
 import dev.treen.joinery.Woods;
 import dev.treen.model.Board;
@@ -78,8 +78,8 @@ final class Needs {
 
     /** What is usually left for making, in such a joint. */
     private static double usual(Joint joint) {
-        if (joint.kind().equals(Inset.KIND)) {
-            return Inset.clear(joint).value();
+        if (Loose.in(joint)) {
+            return Loose.clear(joint).value();
         }
         return Figures.standard().value(joint.given("slide").isPresent() ? "lid.side" : "panel.making");
     }

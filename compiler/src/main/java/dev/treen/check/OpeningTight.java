@@ -5,8 +5,8 @@ import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
 import dev.treen.finding.Severity;
-import dev.treen.joinery.Inset;
 import dev.treen.joinery.Joined;
+import dev.treen.joinery.Loose;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.model.Joint;
 import dev.treen.model.Settings;
@@ -35,14 +35,14 @@ final class OpeningTight implements Check {
 
     @Override
     public List<Finding> run(Joined joined) {
-        if (joined.joints().stream().noneMatch(made -> made.joint().kind().equals(Inset.KIND))) {
+        if (joined.joints().stream().noneMatch(made -> Loose.in(made.joint()))) {
             return List.of();
         }
         List<Clearance> rooms = Clearances.of(joined);
         List<Finding> findings = new ArrayList<>();
         Set<String> told = new HashSet<>();
         for (MadeJoint made : joined.joints()) {
-            if (made.joint().kind().equals(Inset.KIND)) {
+            if (Loose.in(made.joint())) {
                 rooms.stream()
                         .filter(room -> room.at().equals(Panels.figure(made, "gap").at()))
                         .filter(room -> room.of().part().is(made.joint().left()))
@@ -122,7 +122,7 @@ final class OpeningTight implements Check {
                 .max((a, b) -> Double.compare(a.swellingMm(), b.swellingMm()));
         double clear = settings.tolerances().stated()
                 ? most.map(Clearance::worstMm).orElse(0.0)
-                : Inset.clear(joint).value();
+                : Loose.clear(joint).value();
         double needed = most.map(Clearance::swellingMm).orElse(0.0) + Math.max(clear, wanted(joint));
         Length exact = Length.nearest(needed, Length.ofMm(1).dividedBy(100_000));
         return settings.units() == Unit.IN

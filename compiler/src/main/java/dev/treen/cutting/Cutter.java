@@ -51,6 +51,13 @@ public final class Cutter {
         return new Cutter(joined).run(Settings.USUAL_STEPS, progress, cancel);
     }
 
+    /** All that the layout depends on: where two are equal, so are the layouts. */
+    public static Object input(Joined joined) {
+        Cutter cutter = new Cutter(joined);
+        return List.of(cutter.rack.leaves().isEmpty() ? List.of() : cutter.rack.problem(Settings.USUAL_STEPS),
+                joined.project().settings().layout().matched().stream().map(LayoutWishes.Group::parts).toList());
+    }
+
     /** What there is to say of the layout, without looking for the best one where any will do. */
     public static List<Finding> findings(Joined joined) {
         Cutting glance = new Cutter(joined).run(GLANCE, Progress.none(), Cancel.never());

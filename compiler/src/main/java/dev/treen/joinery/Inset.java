@@ -1,20 +1,14 @@
 package dev.treen.joinery;
 
 import dev.treen.model.Derivation;
-import dev.treen.model.Direction;
-import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
 import dev.treen.model.Measure;
 import dev.treen.model.PropertySchema;
 import dev.treen.model.Shape;
-import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.Length;
 import dev.treen.solid.Side;
-import dev.treen.wood.Figure;
-import dev.treen.wood.Figures;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * A door, drawer or lid that lies loose in its opening (rules of the trade M-11, M-13 and M-14). It is written as large as
@@ -23,9 +17,6 @@ import java.util.stream.Stream;
 public final class Inset implements JointKind {
     /** The word of the language. */
     public static final String KIND = "inset";
-
-    private static final Length FINEST = Length.ofMm(1).dividedBy(100);
-    private static final Length NATURES = Length.ofMm(1).dividedBy(100_000);
 
     private static final JointSchema SCHEMA = JointSchema.into(
             KIND,
@@ -59,7 +50,7 @@ public final class Inset implements JointKind {
             return Effect.only(Groove.meetsWrongly(
                     meeting, "What lies in an opening has its edges or ends against the parts round it."));
         }
-        Measure gap = meeting.joint().length("gap").orElseGet(() -> gap(meeting, face.get(), surroundings));
+        Measure gap = meeting.joint().length("gap").orElseGet(() -> Loose.gap(meeting, face.get(), surroundings));
         Length taken = gap.value().negate();
         Measure less = new Measure(
                 taken,
@@ -68,69 +59,14 @@ public final class Inset implements JointKind {
         return Effect.of(
                 List.of(new Addition(meeting.left().part().name(), face.get(), less)),
                 List.of(
-                        new dev.treen.joinery.Figure("gap", gap, meeting.joint().given("gap").isEmpty()),
-                        new dev.treen.joinery.Figure("opening", meeting.left().along(face.get().axis()), false)),
+                        new Figure("gap", gap, meeting.joint().given("gap").isEmpty()),
+                        new Figure("opening", meeting.left().along(face.get().axis()), false)),
                 List.of());
     }
 
     private static Derivation nothing() {
         return new Derivation("", Measure.datum(Length.ZERO), new Derivation.Standard("as the opening"),
                 Optional.empty());
-    }
-
-    private static Measure gap(Meeting meeting, Side side, Surroundings surroundings) {
-        Measure opening = meeting.left().along(side.axis());
-        int measure = meeting.left().measure(side.axis());
-        Figure clear = clear(meeting.joint());
-        boolean stands = stands(meeting.joint(), side);
-        double room = stands ? 0 : clear.value();
-        double share = share(meeting.joint(), side);
-        Nature nature = surroundings.nature(meeting.left().part());
-        // The part is smaller than the opening by what is taken off; its growth hardly differs for that.
-        double grows = share * nature.swelling(measure, opening.value().toDoubleMm());
-        Length needed = Length.nearest(grows + room, NATURES);
-        Length value = surroundings.inches()
-                ? needed.roundUpTo(Length.ofInches(1, 64))
-                : needed.roundUpTo(FINEST);
-        return new Measure(
-                value,
-                opening.at(),
-                Derivation.rule(
-                        "gap",
-                        Measure.datum(value),
-                        stands
-                                ? "it stands on this side"
-                                : DecimalText.write(grows, 2)
-                                        + " mm that it grows to this side in the dampest season, and "
-                                        + DecimalText.write(room, 2) + " mm to be free",
-                        clear.citation().source(),
-                        List.of(opening.how().named("opening"))));
-    }
-
-    /** The room that is to be left in the dampest season. */
-    public static Figure clear(Joint joint) {
-        return Figures.standard().get(joint.word("runs").isPresent() ? "drawer.run" : "door.gap");
-    }
-
-    /** Whether the part stands on this side, as a drawer does on its lower edge. */
-    public static boolean stands(Joint joint, Side side) {
-        return joint.word("runs").isPresent() && side == Side.BOTTOM;
-    }
-
-    /**
-     * How much of the part's growth comes out at one side: all of it opposite to the hinge and above a drawer, none on the
-     * hinge and below, else half.
-     */
-    public static double share(Joint joint, Side side) {
-        Optional<Side> hinge = joint.word("hinge").flatMap(Direction::named)
-                .map(d -> Side.of(Axes.of(d.axis()), d.sign()));
-        Stream<Side> fixed = joint.word("runs").isPresent()
-                ? Stream.concat(hinge.stream(), Stream.of(Side.BOTTOM))
-                : hinge.stream();
-        return fixed.filter(still -> still.axis() == side.axis())
-                .findFirst()
-                .map(still -> still == side ? 0.0 : 1.0)
-                .orElse(0.5);
     }
 
     @Override

@@ -7,7 +7,7 @@ import java.util.Optional;
 /** Every kind of joint that Treen knows. */
 public final class JointKinds {
     private static final List<JointKind> ALL = List.of(new Mitre(), new Butt(), new Rebate(), new Groove(),
-            new Housing(), new Inset(), new MortiseTenon(), new Button(), new Breadboard(), new Dovetail(),
+            new Housing(), new Inset(), new Lip(), new MortiseTenon(), new Button(), new Breadboard(), new Dovetail(),
             new Finger(),
             new Screw(), new Nail(), new Hinge(),
             new Batten(), new CornerBlock());

@@ -1,6 +1,5 @@
 package dev.treen.model;
 
-import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
 import dev.treen.finding.Remedy;
@@ -326,7 +325,6 @@ final class Declarations {
         }
         List<String> known = new ArrayList<>(BEGINNINGS);
         known.addAll(schemas.keySet());
-        List<String> near = NearWords.of(name, known);
         Finding.Builder finding = Finding.of(
                 ModelFindings.DOES_NOT_BELONG,
                 property.name().span(),
@@ -335,10 +333,7 @@ final class Declarations {
         files.libraryWith(name).ifPresent(file -> finding.remedy(Remedy.safe(
                 "write `use \"" + file + "\"` for its pattern `" + name + "`",
                 files.useLine(file, property.span().file(), scope))));
-        near.forEach(each -> finding.remedy(
-                near.size() == 1
-                        ? Remedy.safe("write `" + each + "`", new Edit(property.name().span(), each))
-                        : Remedy.choice("write `" + each + "`", new Edit(property.name().span(), each))));
+        NearWords.remedies(name, property.name().span(), known).forEach(finding::remedy);
         session.add(finding.build());
     }
 

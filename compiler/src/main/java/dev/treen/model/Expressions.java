@@ -1,9 +1,7 @@
 package dev.treen.model;
 
-import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
-import dev.treen.finding.Remedy;
 import dev.treen.quantity.Outcome;
 import dev.treen.quantity.Quantity;
 import dev.treen.source.Span;
@@ -179,8 +177,7 @@ final class Expressions {
                 "`" + Reader.cut(expr.span().text()) + "` is none of the choices")
                 .found("There are " + NearWords.quoted(parameter.choices()) + ".")
                 .related(parameter.nameAt(), "declared here");
-        NearWords.of(expr.span().text(), parameter.choices())
-                .forEach(near -> finding.remedy(Remedy.safe("write `" + near + "`", new Edit(expr.span(), near))));
+        NearWords.remedies(expr.span().text(), expr.span(), parameter.choices()).forEach(finding::remedy);
         session.add(finding.build());
         return Optional.empty();
     }
@@ -194,10 +191,7 @@ final class Expressions {
         Finding.Builder finding = Finding.of(ModelFindings.UNKNOWN_NAME, at, headline).about(name);
         if (!near.isEmpty()) {
             finding.found("A similar name exists: " + NearWords.quoted(near) + ".");
-            near.forEach(each -> finding.remedy(
-                    near.size() == 1
-                            ? Remedy.safe("write `" + each + "`", new Edit(at, each))
-                            : Remedy.choice("write `" + each + "`", new Edit(at, each))));
+            NearWords.remedies(name, at, known).forEach(finding::remedy);
         }
         session.add(finding.build());
     }
@@ -229,9 +223,10 @@ final class Expressions {
             case Datum.Text t -> Optional.empty();
             case Datum.Truth t -> Optional.empty();
             // A measure of a size that is left to Treen is left to Treen too.
-            case Datum.Word(String word) -> word.equals("auto") && dev.treen.quantity.Size.NAMES.contains(name.text())
-                    ? Optional.of(of)
-                    : Optional.empty();
+            case Datum.Word(String word) ->
+                word.equals(Auto.WORD) && dev.treen.quantity.Size.NAMES.contains(name.text())
+                        ? Optional.of(of)
+                        : Optional.empty();
         };
         if (found.isEmpty()) {
             if (!name.text().isEmpty()) {
@@ -287,13 +282,12 @@ final class Expressions {
         if (of instanceof Datum.Thing(String path, Datum.Thing.Kind kind)) {
             known.addAll(facts.names(path));
         }
-        List<String> near = NearWords.of(member.name().text(), known);
         Finding.Builder finding = Finding.of(
                 ModelFindings.UNKNOWN_NAME,
                 member.name().span(),
                 "`" + what + "` has nothing called `" + member.name().text() + "`")
                 .found(known.isEmpty() ? "" : "It has " + NearWords.quoted(known) + ".");
-        near.forEach(each -> finding.remedy(Remedy.safe("write `" + each + "`", new Edit(member.name().span(), each))));
+        NearWords.remedies(member.name().text(), member.name().span(), known).forEach(finding::remedy);
         session.add(finding.build());
     }
 

@@ -47,7 +47,7 @@ final class Holdings {
                 case Statement.Broken broken -> {
                 }
                 default -> session.add(Finding.of(
-                        ModelFindings.DOES_NOT_BELONG, each.span(), "This does not belong in `holds`")
+                        ModelFindings.DOES_NOT_BELONG, each.head(), "This does not belong in `holds`")
                         .found("It holds lines as `tin 150 x 70 x 60`, each perhaps with a `count` after it.")
                         .build());
             }

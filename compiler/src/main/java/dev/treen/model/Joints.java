@@ -1,9 +1,7 @@
 package dev.treen.model;
 
-import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
-import dev.treen.finding.Remedy;
 import dev.treen.source.Span;
 import dev.treen.syntax.Expr;
 import dev.treen.syntax.Name;
@@ -127,14 +125,10 @@ final class Joints {
         if (kind.isEmpty()) {
             return;
         }
-        List<String> near = NearWords.of(kind, schemas.keySet());
         Finding.Builder finding = Finding.of(
                 ModelFindings.UNKNOWN_JOINT, statement.kind().span(), "There is no joint called `" + kind + "`")
                 .found("There are " + NearWords.quoted(List.copyOf(schemas.keySet())) + ".");
-        near.forEach(each -> finding.remedy(
-                near.size() == 1
-                        ? Remedy.safe("write `" + each + "`", new Edit(statement.kind().span(), each))
-                        : Remedy.choice("write `" + each + "`", new Edit(statement.kind().span(), each))));
+        NearWords.remedies(kind, statement.kind().span(), schemas.keySet()).forEach(finding::remedy);
         session.add(finding.build());
     }
 

@@ -1,9 +1,7 @@
 package dev.treen.model;
 
-import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
-import dev.treen.finding.Remedy;
 import dev.treen.source.Span;
 import dev.treen.syntax.Block;
 import dev.treen.syntax.Name;
@@ -151,10 +149,6 @@ final class Overrules {
     }
 
     private static void offer(Finding.Builder finding, Name name, Collection<String> known) {
-        List<String> near = NearWords.of(name.text(), known);
-        near.forEach(each -> finding.remedy(
-                near.size() == 1
-                        ? Remedy.safe("write `" + each + "`", new Edit(name.span(), each))
-                        : Remedy.choice("write `" + each + "`", new Edit(name.span(), each))));
+        NearWords.remedies(name.text(), name.span(), known).forEach(finding::remedy);
     }
 }

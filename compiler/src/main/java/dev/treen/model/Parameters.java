@@ -1,9 +1,7 @@
 package dev.treen.model;
 
-import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
-import dev.treen.finding.Remedy;
 import dev.treen.quantity.Dimension;
 import dev.treen.quantity.Quantity;
 import dev.treen.source.Span;
@@ -141,7 +139,7 @@ final class Parameters {
 
     /** {@code auto} or {@code any}: what a default leaves open, the value may leave open too. */
     private static Optional<String> openWord(Expr expr) {
-        return expr instanceof Expr.Word word && (word.name().equals("auto") || word.name().equals("any"))
+        return expr instanceof Expr.Word word && (word.name().equals(Auto.WORD) || word.name().equals("any"))
                 ? Optional.of(word.name())
                 : Optional.empty();
     }
@@ -207,9 +205,8 @@ final class Parameters {
                 ModelFindings.WRONG_KIND, expr.span(), "`" + param.name().text() + "` wants " + wanted)
                 .found("Found " + found + "." + (param.doc().isEmpty() ? "" : " " + param.doc()))
                 .related(param.span(), "declared here");
-        List<String> near = NearWords.of(
-                expr.span().text(), param.type().choices().stream().map(Name::text).toList());
-        near.forEach(each -> finding.remedy(Remedy.safe("write `" + each + "`", new Edit(expr.span(), each))));
+        List<String> choices = param.type().choices().stream().map(Name::text).toList();
+        NearWords.remedies(expr.span().text(), expr.span(), choices).forEach(finding::remedy);
         session.add(finding.build());
     }
 }

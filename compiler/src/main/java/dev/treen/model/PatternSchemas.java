@@ -1,11 +1,8 @@
 package dev.treen.model;
 
-import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
-import dev.treen.finding.Remedy;
 import dev.treen.syntax.Block;
-import dev.treen.syntax.Expr;
 import dev.treen.syntax.Name;
 import dev.treen.syntax.Statement;
 import java.util.ArrayList;
@@ -102,23 +99,18 @@ final class PatternSchemas {
             unknownType(param, type);
             return Optional.empty();
         }
-        boolean auto = param.standard().filter(PatternSchemas::isAuto).isPresent();
+        boolean auto = param.standard().filter(Auto::said).isPresent();
         return Optional.of(shape == Shape.Plain.LENGTH && auto ? new Shape.LengthOrAuto() : shape);
-    }
-
-    private static boolean isAuto(Expr expr) {
-        return expr instanceof Expr.Word word && word.name().equals("auto");
     }
 
     private void unknownType(Statement.Param param, String type) {
         if (type.isEmpty() || type.equals("one of")) {
             return;
         }
-        List<String> near = NearWords.of(type, TYPES.keySet());
         Finding.Builder finding = Finding.of(
                 ModelFindings.WRONG_KIND, param.type().span(), "No parameter is of the kind `" + type + "`")
                 .found("There are " + NearWords.quoted(List.copyOf(TYPES.keySet())) + " and `one of`.");
-        near.forEach(each -> finding.remedy(Remedy.safe("write `" + each + "`", new Edit(param.type().span(), each))));
+        NearWords.remedies(type, param.type().span(), TYPES.keySet()).forEach(finding::remedy);
         session.add(finding.build());
     }
 }

@@ -1,10 +1,7 @@
 package dev.treen.model;
 
-import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
-import dev.treen.finding.Remedy;
-import dev.treen.source.Span;
 import dev.treen.syntax.Block;
 import dev.treen.syntax.Statement;
 import java.util.ArrayList;
@@ -35,20 +32,13 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
                 }
                 default -> session.add(Finding.of(
                         ModelFindings.DOES_NOT_BELONG,
-                        headOf(statement),
+                        statement.head(),
                         "This does not belong in the block `" + schema.word() + "`")
                         .found("It may hold " + words(schema) + ".")
                         .build());
             }
         }
         return new Properties(given, like);
-    }
-
-    private static Span headOf(Statement statement) {
-        Span span = statement.span();
-        int line = span.file().lineOf(span.start());
-        int end = span.file().lineStart(line) + span.file().lineText(line).length();
-        return new Span(span.file(), span.start(), Math.max(span.start(), Math.min(end, span.end())));
     }
 
     private static String words(BlockSchema schema) {
@@ -83,20 +73,13 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
 
     private static void unknown(Session session, BlockSchema schema, Statement.Property property) {
         String name = property.name().text();
-        List<String> near = NearWords.of(
-                name, schema.properties().stream().map(PropertySchema::name).toList());
+        List<String> known = schema.properties().stream().map(PropertySchema::name).toList();
         Finding.Builder finding = Finding.of(
                 ModelFindings.UNKNOWN_PROPERTY,
                 property.name().span(),
                 "The block `" + schema.word() + "` has no property `" + name + "`")
                 .found("It may hold " + words(schema) + ".");
-        near.forEach(each -> {
-            Edit edit = new Edit(property.name().span(), each);
-            finding.remedy(
-                    near.size() == 1
-                            ? Remedy.safe("write `" + each + "`", edit)
-                            : Remedy.choice("write `" + each + "`", edit));
-        });
+        NearWords.remedies(name, property.name().span(), known).forEach(finding::remedy);
         session.add(finding.build());
     }
 

@@ -1,6 +1,5 @@
 package dev.treen.model;
 
-import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
 import dev.treen.finding.Remedy;
@@ -227,11 +226,14 @@ final class Reader {
                 expr.get().span(),
                 "`" + given.property().name().text() + "` wants " + wanted)
                 .found("Found `" + cut(expr.get().span().text()) + "`.");
-        NearWords.of(expr.get().span().text(), words)
-                .forEach(near -> finding.remedy(
-                        Remedy.safe("write `" + near + "`", new Edit(expr.get().span(), near))));
+        NearWords.remedies(expr.get().span().text(), expr.get().span(), words).forEach(finding::remedy);
         session.add(finding.build());
         return Optional.empty();
+    }
+
+    /** Whether the value is left to Treen, here or by a parameter that is handed on. */
+    private boolean leavesOpen(Expr expr, Scope scope) {
+        return Auto.said(expr) || handedOn(expr, scope).filter(Auto.WORD::equals).isPresent();
     }
 
     /** The word that a parameter of a pattern stands for. */
@@ -383,10 +385,8 @@ final class Reader {
         Span written = valueSpan(property);
         return switch (schema.shape()) {
             case Shape.LengthOrAuto auto -> single(given, auto.phrase()).flatMap(expr -> {
-                boolean choose = (expr instanceof Expr.Word word && word.name().equals("auto"))
-                        || handedOn(expr, given.scope()).filter("auto"::equals).isPresent();
-                if (choose) {
-                    return Optional.of(setting(property, written, new Datum.Word("auto")));
+                if (leavesOpen(expr, given.scope())) {
+                    return Optional.of(setting(property, written, Auto.VALUE));
                 }
                 return length(schema.name(), expr, given.scope(), schema.name())
                         .filter(measure -> notNegative(measure, schema.name()))
@@ -445,8 +445,8 @@ final class Reader {
             case DIRECTION, BOARD, SPECIES, SAW, ROOM -> anyWord(given, plain.phrase())
                     .map(w -> setting(property, at, new Datum.Word(w.name())));
             case COUNT, ANGLE, MASS -> single(given, plain.phrase())
-                    .flatMap(expr -> expr instanceof Expr.Word word && word.name().equals("auto")
-                            ? Optional.of(setting(property, at, new Datum.Word("auto")))
+                    .flatMap(expr -> leavesOpen(expr, given.scope())
+                            ? Optional.of(setting(property, at, Auto.VALUE))
                             : ofKind(expr, given, plain).map(derived -> new Setting(
                                     schema.name(), property.name().span(), at, derived.value(), derived.how())));
             case PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE, TEXT, RINGS, POINT_2, POINT_3, LOAD, PAIR,

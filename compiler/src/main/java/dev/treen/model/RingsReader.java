@@ -1,6 +1,5 @@
 package dev.treen.model;
 
-import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
 import dev.treen.finding.Remedy;
@@ -87,8 +86,7 @@ final class RingsReader {
                 at,
                 "`" + given.property().name().text() + "` wants " + Shape.Plain.RINGS.phrase())
                 .found("Found " + found + ".");
-        NearWords.of(at.text(), WORDS)
-                .forEach(near -> finding.remedy(Remedy.safe("write `" + near + "`", new Edit(at, near))));
+        NearWords.remedies(at.text(), at, WORDS).forEach(finding::remedy);
         session.add(finding.build());
         return Optional.empty();
     }

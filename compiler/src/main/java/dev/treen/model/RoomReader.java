@@ -2,7 +2,6 @@ package dev.treen.model;
 
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
-import dev.treen.finding.Remedy;
 import dev.treen.quantity.Dimension;
 import dev.treen.source.Span;
 import dev.treen.syntax.Expr;
@@ -87,9 +86,7 @@ final class RoomReader {
                 .found(session.rooms.isEmpty()
                         ? "Declare it as `climate " + name + " { humidity 35%..65%; temperature 18degC..24degC }`."
                         : "There are " + NearWords.quoted(List.copyOf(session.rooms.keySet())) + ".");
-        NearWords.of(name, session.rooms.keySet())
-                .forEach(near -> finding.remedy(
-                        Remedy.safe("write `" + near + "`", new dev.treen.finding.Edit(at, near))));
+        NearWords.remedies(name, at, session.rooms.keySet()).forEach(finding::remedy);
         session.add(finding.build());
     }
 

@@ -14,6 +14,6 @@ import dev.treen.source.Span;
 public record Setting(String name, Span nameAt, Span valueAt, Datum value, Derivation how) {
     /** Whether Treen is to choose. */
     public boolean auto() {
-        return value instanceof Datum.Word(String word) && word.equals("auto");
+        return Auto.is(value);
     }
 }

@@ -110,6 +110,11 @@ public final class Compilation {
         return with(Cutter.findings(joined()));
     }
 
+    /** The same with what {@code layout}, made of this project's joined parts, has to say. */
+    public List<Finding> findings(Cutting layout) {
+        return with(layout.findings());
+    }
+
     /** Whether any of {@code findings} is an error. */
     public static boolean hasErrors(List<Finding> findings) {
         return findings.stream().anyMatch(f -> f.severity() == Severity.ERROR);

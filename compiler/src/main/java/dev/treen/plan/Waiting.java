@@ -240,8 +240,9 @@ final class Waiting {
             return false;
         }
         if (statement >= 0 && faulty.get(statement)) {
-            // What is missing may be what is misspelt.
-            return misread.get(statement) && finding.kind().equals(ModelFindings.MISSING_PROPERTY);
+            // What is missing, or assumed in its place, may be what is misspelt.
+            return finding.severity() == Severity.NOTE
+                    || (misread.get(statement) && finding.kind().equals(ModelFindings.MISSING_PROPERTY));
         }
         return projectLost
                 || (namesLost && finding.kind().equals(ModelFindings.UNKNOWN_NAME))
@@ -254,7 +255,7 @@ final class Waiting {
                 || finding.related().stream().anyMatch(each -> at(each.at()) >= 0 && waiting.get(at(each.at())));
     }
 
-    /** The number of the statement at the top that holds the start of a place, or −1. */
+    /** The number of the last statement at the top that begins at or before a place and reaches it, or −1. */
     private int at(Span place) {
         if (!place.file().equals(file)) {
             return -1;
@@ -263,16 +264,13 @@ final class Waiting {
         int high = statements.size() - 1;
         while (low <= high) {
             int middle = (low + high) >>> 1;
-            Span span = statements.get(middle).span();
-            if (place.start() < span.start()) {
+            if (place.start() < statements.get(middle).span().start()) {
                 high = middle - 1;
-            } else if (place.start() > span.end()) {
-                low = middle + 1;
             } else {
-                return middle;
+                low = middle + 1;
             }
         }
-        return -1;
+        return high >= 0 && place.start() <= statements.get(high).span().end() ? high : -1;
     }
 
     private static Set<FindingKind> own() {

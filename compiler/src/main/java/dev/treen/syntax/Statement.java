@@ -16,6 +16,17 @@ public sealed interface Statement extends Node {
         return Optional.empty();
     }
 
+    /** What stands before the block; all of a statement without one. */
+    default Span head() {
+        Span all = span();
+        return body().map(Block::span)
+                .map(block -> {
+                    String text = all.file().text().substring(all.start(), Math.max(all.start(), block.start()));
+                    return new Span(all.file(), all.start(), all.start() + text.stripTrailing().length());
+                })
+                .orElse(all);
+    }
+
     /** {@code project "Tea caddy" { … }}. */
     record Project(Span span, Optional<Expr.Text> title, Optional<Block> body) implements Statement {}
 

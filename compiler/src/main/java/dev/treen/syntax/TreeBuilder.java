@@ -145,6 +145,11 @@ final class TreeBuilder {
         }
         Span place = span(head.get(at));
         int type = head.get(at).getType();
+        if (at == 0 && type == TreenLexer.ELSE && head.size() > 1 && head.get(1).getType() == TreenLexer.WHEN) {
+            return Finding.of(SyntaxFindings.UNREADABLE_LINE, place, "`else` wants a block of its own")
+                    .label("what follows is no block")
+                    .remedy(Remedy.choice("put the next choice inside it: `else { when … { … } }`"));
+        }
         if (at == 0 && type == TreenLexer.ELSE) {
             return Finding.of(SyntaxFindings.UNREADABLE_LINE, place, "this `else` follows no `when` with a block")
                     .label("belongs to no `when`");

@@ -43,15 +43,8 @@ class FormatKeepsModelTest {
         }
     }
 
-    /** The two explicit examples: damage to texts of patterns still finds lines that settle only the second time. */
-    static List<Path> explicit() {
-        return examples().stream()
-                .filter(path -> List.of("tea-caddy.treen", "wall-shelf.treen").contains(path.getFileName().toString()))
-                .toList();
-    }
-
     @ParameterizedTest
-    @MethodSource("explicit")
+    @MethodSource("files")
     void damagedFilesAreTheSameProject(Path path) {
         Random random = new Random(43);
         String text = TreenFiles.file(path).text();

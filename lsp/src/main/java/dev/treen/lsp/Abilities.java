@@ -1,16 +1,19 @@
 package dev.treen.lsp;
 
 import dev.treen.lsp.feature.Colours;
+import dev.treen.lsp.feature.Commands;
 import dev.treen.lsp.feature.Formatting;
 import dev.treen.lsp.position.PositionEncoding;
 import java.util.List;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionOptions;
+import org.eclipse.lsp4j.CodeLensOptions;
 import org.eclipse.lsp4j.CompletionOptions;
 import org.eclipse.lsp4j.DiagnosticRegistrationOptions;
 import org.eclipse.lsp4j.DocumentLinkOptions;
 import org.eclipse.lsp4j.DocumentOnTypeFormattingOptions;
 import org.eclipse.lsp4j.DocumentRangeFormattingOptions;
+import org.eclipse.lsp4j.ExecuteCommandOptions;
 import org.eclipse.lsp4j.RenameOptions;
 import org.eclipse.lsp4j.SemanticTokensServerFull;
 import org.eclipse.lsp4j.SemanticTokensWithRegistrationOptions;
@@ -37,6 +40,7 @@ final class Abilities {
         WorkspaceFoldersOptions folders = new WorkspaceFoldersOptions();
         folders.setSupported(true);
         folders.setChangeNotifications(true);
+        can.setExecuteCommandProvider(new ExecuteCommandOptions(Commands.ALL));
         can.setWorkspace(new WorkspaceServerCapabilities(folders));
         return can;
     }
@@ -55,6 +59,7 @@ final class Abilities {
         can.setFoldingRangeProvider(true);
         can.setSelectionRangeProvider(true);
         can.setInlayHintProvider(true);
+        can.setCodeLensProvider(new CodeLensOptions(false));
         can.setDocumentLinkProvider(new DocumentLinkOptions(false));
         SemanticTokensWithRegistrationOptions colours = new SemanticTokensWithRegistrationOptions(Colours.legend());
         colours.setFull(new SemanticTokensServerFull(true));
@@ -66,7 +71,8 @@ final class Abilities {
         can.setCompletionProvider(new CompletionOptions(false, List.of(".", " ")));
         can.setSignatureHelpProvider(new SignatureHelpOptions(List.of("{", ";", " ")));
         can.setCodeActionProvider(new CodeActionOptions(List.of(
-                CodeActionKind.QuickFix, CodeActionKind.RefactorExtract, CodeActionKind.RefactorInline)));
+                CodeActionKind.QuickFix, CodeActionKind.RefactorExtract, CodeActionKind.RefactorInline,
+                CodeActionKind.SourceFixAll)));
         can.setRenameProvider(new RenameOptions(true));
         can.setLinkedEditingRangeProvider(true);
         can.setDocumentFormattingProvider(true);

@@ -1,5 +1,7 @@
 package dev.treen.lsp;
 
+import dev.treen.cutting.Cutting;
+import dev.treen.finding.Finding;
 import dev.treen.lsp.feature.Diagnostics;
 import dev.treen.lsp.position.PositionEncoding;
 import java.util.List;
@@ -11,8 +13,13 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.CodeLensWorkspaceCapabilities;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
+import org.eclipse.lsp4j.ShowDocumentCapabilities;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
+import org.eclipse.lsp4j.WindowClientCapabilities;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
 import org.eclipse.lsp4j.jsonrpc.CancelChecker;
 import org.eclipse.lsp4j.jsonrpc.CompletableFutures;
 import org.eclipse.lsp4j.services.LanguageClient;
@@ -30,14 +37,18 @@ final class Desk {
     private final ExecutorService worker = Executors.newSingleThreadExecutor(
             Thread.ofPlatform().daemon().name("treen-analysis").stackSize(16L << 20).factory());
     private final Workspace workspace = new Workspace(documents);
+    private final Progressing progressing = new Progressing(this::client);
+    private final LayoutJobs layouts = new LayoutJobs(progressing, this::laidOut);
+    private final CommandRunner commands = new CommandRunner(this);
+    private volatile boolean refreshesLenses;
     private volatile PositionEncoding encoding = PositionEncoding.UTF16;
-    private volatile Diagnostics diagnostics = new Diagnostics(PositionEncoding.UTF16);
+    private volatile Diagnostics diagnostics = new Diagnostics(PositionEncoding.UTF16, this::findings);
     private volatile @Nullable LanguageClient client;
 
     void encoding(PositionEncoding agreed) {
         encoding = agreed;
         documents.encoding(agreed);
-        diagnostics = new Diagnostics(agreed);
+        diagnostics = new Diagnostics(agreed, this::findings);
     }
 
     void connect(LanguageClient toClient) {
@@ -46,6 +57,55 @@ final class Desk {
 
     void stop() {
         worker.shutdown();
+        layouts.stop();
+        commands.stop();
+    }
+
+    /** What the client can be asked for. */
+    void client(ClientCapabilities can) {
+        var window = Optional.ofNullable(can).map(ClientCapabilities::getWindow);
+        progressing.shown(window.map(WindowClientCapabilities::getWorkDoneProgress).orElse(false));
+        commands.shows(window.map(WindowClientCapabilities::getShowDocument)
+                .map(ShowDocumentCapabilities::isSupport).orElse(false));
+        refreshesLenses = Optional.ofNullable(can).map(ClientCapabilities::getWorkspace)
+                .map(WorkspaceClientCapabilities::getCodeLens)
+                .map(CodeLensWorkspaceCapabilities::getRefreshSupport)
+                .orElse(false);
+    }
+
+    Progressing progressing() {
+        return progressing;
+    }
+
+    CommandRunner commands() {
+        return commands;
+    }
+
+    /** The layout of a text, once it is known. */
+    Optional<Cutting> layout(Document document) {
+        return layouts.of(document);
+    }
+
+    /** All that is to be said of a text, with what its layout says once that is known. */
+    private List<Finding> findings(Document document) {
+        return layouts.of(document)
+                .map(document.analysis()::findings)
+                .orElseGet(() -> document.analysis().checked().findings());
+    }
+
+    /** A layout is known: what it says is published, and what shows it is asked for again. */
+    private void laidOut(Document document) {
+        LanguageClient to = client;
+        if (to == null || documents.find(document.uri()).filter(document::equals).isEmpty()) {
+            return;
+        }
+        if (layouts.of(document).filter(cutting -> !cutting.findings().isEmpty()).isPresent()) {
+            to.publishDiagnostics(
+                    new PublishDiagnosticsParams(document.uri(), diagnostics.of(document), document.version()));
+        }
+        if (refreshesLenses) {
+            var _ = to.refreshCodeLenses();
+        }
     }
 
     Documents documents() {
@@ -86,6 +146,7 @@ final class Desk {
 
     /** Takes back what was said of a file. */
     void clear(String uri) {
+        layouts.forget(uri);
         LanguageClient to = client;
         if (to != null) {
             to.publishDiagnostics(new PublishDiagnosticsParams(uri, List.of()));
@@ -102,6 +163,7 @@ final class Desk {
             try {
                 to.publishDiagnostics(
                         new PublishDiagnosticsParams(document.uri(), diagnostics.of(document), document.version()));
+                layouts.ask(document);
             } catch (RuntimeException | StackOverflowError fault) {
                 LOG.log(Level.SEVERE, "A fault in Treen while checking " + document.uri(), fault);
             }

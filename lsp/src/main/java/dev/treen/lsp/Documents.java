@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
@@ -36,8 +37,12 @@ public final class Documents {
     Optional<Document> change(DidChangeTextDocumentParams change) {
         return Optional.ofNullable(open.computeIfPresent(
                 change.getTextDocument().getUri(),
-                (uri, document) -> document.changed(change.getTextDocument().getVersion(),
-                        change.getContentChanges())));
+                (uri, document) -> document.changed(version(change, document), change.getContentChanges())));
+    }
+
+    /** Clients count their versions; for one that does not, the server goes on counting. */
+    private static int version(DidChangeTextDocumentParams change, Document before) {
+        return Objects.requireNonNullElse(change.getTextDocument().getVersion(), before.version() + 1);
     }
 
     void close(String uri) {

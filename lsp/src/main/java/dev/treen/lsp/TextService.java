@@ -9,6 +9,7 @@ import dev.treen.lsp.feature.Formatting;
 import dev.treen.lsp.feature.Hovers;
 import dev.treen.lsp.feature.InlayHints;
 import dev.treen.lsp.feature.Kinships;
+import dev.treen.lsp.feature.Lenses;
 import dev.treen.lsp.feature.Links;
 import dev.treen.lsp.feature.Outline;
 import dev.treen.lsp.feature.Pulls;
@@ -30,6 +31,8 @@ import org.eclipse.lsp4j.CallHierarchyOutgoingCallsParams;
 import org.eclipse.lsp4j.CallHierarchyPrepareParams;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.CodeLens;
+import org.eclipse.lsp4j.CodeLensParams;
 import org.eclipse.lsp4j.Command;
 import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionList;
@@ -147,6 +150,11 @@ final class TextService implements TextDocumentService {
     public CompletableFuture<List<Either<SymbolInformation, DocumentSymbol>>> documentSymbol(
             DocumentSymbolParams params) {
         return desk.answer(params.getTextDocument(), List.of(), d -> new Outline().of(d));
+    }
+
+    @Override
+    public CompletableFuture<List<? extends CodeLens>> codeLens(CodeLensParams params) {
+        return desk.answer(params.getTextDocument(), List.of(), d -> new Lenses().of(d, desk.layout(d)));
     }
 
     @Override

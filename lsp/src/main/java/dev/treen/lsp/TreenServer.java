@@ -12,6 +12,7 @@ import org.eclipse.lsp4j.InitializedParams;
 import org.eclipse.lsp4j.Registration;
 import org.eclipse.lsp4j.RegistrationParams;
 import org.eclipse.lsp4j.ServerInfo;
+import org.eclipse.lsp4j.WorkDoneProgressCancelParams;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.services.LanguageClient;
 import org.eclipse.lsp4j.services.LanguageClientAware;
@@ -34,6 +35,7 @@ public final class TreenServer implements LanguageServer, LanguageClientAware {
     public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
         PositionEncoding encoding = PositionEncoding.negotiate(params.getCapabilities());
         desk.encoding(encoding);
+        desk.client(params.getCapabilities());
         if (params.getWorkspaceFolders() != null) {
             params.getWorkspaceFolders().forEach(folder -> desk.workspace().add(folder.getUri()));
         }
@@ -69,6 +71,12 @@ public final class TreenServer implements LanguageServer, LanguageClientAware {
     @Override
     public void exit() {
         // The streams' own lifecycle ends the process.
+    }
+
+    @Override
+    public void cancelProgress(WorkDoneProgressCancelParams params) {
+        desk.progressing().cancel(params.getToken().isLeft() ? params.getToken().getLeft()
+                : String.valueOf(params.getToken().getRight()));
     }
 
     @Override

@@ -9,6 +9,7 @@ import java.util.concurrent.CompletableFuture;
 import org.eclipse.lsp4j.DidChangeConfigurationParams;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
 import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
+import org.eclipse.lsp4j.ExecuteCommandParams;
 import org.eclipse.lsp4j.SymbolInformation;
 import org.eclipse.lsp4j.WorkspaceDiagnosticParams;
 import org.eclipse.lsp4j.WorkspaceDiagnosticReport;
@@ -46,6 +47,13 @@ final class WorkspaceFiles implements WorkspaceService {
             WorkspaceSymbolParams params) {
         return desk.answer(() -> Either.forRight(
                 new WorkspaceSymbols(desk.encoding()).find(desk.workspace().all(), params.getQuery())));
+    }
+
+    // The protocol answers null; its Java form cannot say so.
+    @SuppressWarnings("NullAway")
+    @Override
+    public CompletableFuture<Object> executeCommand(ExecuteCommandParams params) {
+        return desk.commands().run(params).thenApply(done -> null);
     }
 
     @Override

@@ -11,6 +11,7 @@ import dev.treen.lsp.position.Positions;
 import dev.treen.source.Span;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DiagnosticRelatedInformation;
 import org.eclipse.lsp4j.DiagnosticSeverity;
@@ -20,21 +21,27 @@ import org.eclipse.lsp4j.Range;
 /** Findings as the editor's diagnostics. */
 public final class Diagnostics {
     private final PositionEncoding encoding;
+    private final Function<Document, List<Finding>> findings;
 
-    /** For a client that counts in {@code encoding}. */
-    public Diagnostics(PositionEncoding encoding) {
+    /** For a client that counts in {@code encoding}, of what {@code findings} says of a document. */
+    public Diagnostics(PositionEncoding encoding, Function<Document, List<Finding>> findings) {
         this.encoding = encoding;
+        this.findings = findings;
     }
 
     /** The findings of a document that lie in its own text. */
     public List<Diagnostic> of(Document document) {
         List<Diagnostic> diagnostics = new ArrayList<>();
-        for (Finding finding : document.analysis().checked().findings()) {
+        for (Finding finding : findings.apply(document)) {
             if (finding.at().file().name().equals(document.file().name())) {
                 diagnostics.add(diagnostic(document, finding));
             }
         }
         return diagnostics;
+    }
+
+    List<Finding> findings(Document document) {
+        return findings.apply(document);
     }
 
     Diagnostic diagnostic(Document document, Finding finding) {

@@ -6,10 +6,14 @@ import dev.treen.finding.Remedy;
 import dev.treen.lsp.Document;
 import dev.treen.lsp.Documents;
 import dev.treen.lsp.position.Positions;
+import dev.treen.source.Span;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.Command;
@@ -31,7 +35,8 @@ public final class QuickFixes {
     public List<Either<Command, CodeAction>> at(Document document, Range range) {
         Positions.Span asked = document.positions().span(range);
         List<Either<Command, CodeAction>> actions = new ArrayList<>();
-        for (Finding finding : document.analysis().checked().findings()) {
+        Set<String> told = new LinkedHashSet<>();
+        for (Finding finding : diagnostics.findings(document)) {
             boolean here = finding.at().file().equals(document.file())
                     && finding.at().start() <= asked.end()
                     && asked.start() <= finding.at().end();
@@ -39,26 +44,64 @@ public final class QuickFixes {
                 finding.remedies().stream()
                         .filter(remedy -> !remedy.edits().isEmpty())
                         .forEach(remedy -> actions.add(Either.forRight(action(document, finding, remedy))));
+                told.add(finding.code());
             }
         }
+        allSafe(document).ifPresent(all -> actions.add(Either.forRight(all)));
+        told.forEach(code -> actions.add(Either.forRight(page(code))));
         return actions;
     }
 
-    private CodeAction action(Document document, Finding finding, Remedy remedy) {
-        Map<String, List<TextEdit>> edits = new LinkedHashMap<>();
-        for (Edit edit : remedy.edits()) {
-            String uri = edit.at().file().name().equals(document.file().name())
-                    ? document.uri()
-                    : Documents.uriOf(edit.at().file().name());
-            edits.computeIfAbsent(uri, u -> new ArrayList<>())
-                    .add(new TextEdit(diagnostics.range(document, edit.at()), edit.text()));
+    /** Everything at once that is safe to apply, where there is any; of two fixes that touch, the first. */
+    private Optional<CodeAction> allSafe(Document document) {
+        List<Edit> edits = new ArrayList<>();
+        for (Finding finding : diagnostics.findings(document)) {
+            finding.remedies().stream()
+                    .filter(remedy -> remedy.grade() == Remedy.Grade.SAFE && !remedy.edits().isEmpty())
+                    .filter(remedy -> remedy.edits().stream().noneMatch(edit -> edits.stream().anyMatch(
+                            other -> touch(edit.at(), other.at()))))
+                    .findFirst()
+                    .ifPresent(remedy -> edits.addAll(remedy.edits()));
         }
+        if (edits.isEmpty()) {
+            return Optional.empty();
+        }
+        CodeAction action = new CodeAction("Apply all fixes that are safe");
+        action.setKind(CodeActionKind.SourceFixAll);
+        action.setEdit(new WorkspaceEdit(byFile(document, edits)));
+        return Optional.of(action);
+    }
+
+    private static boolean touch(Span one, Span other) {
+        return one.file().equals(other.file()) && one.start() <= other.end() && other.start() <= one.end();
+    }
+
+    private static CodeAction page(String code) {
+        CodeAction action = new CodeAction("What " + code + " means, with examples");
+        action.setKind(CodeActionKind.Empty);
+        action.setCommand(new Command(action.getTitle(), Commands.EXPLAIN, List.of(code)));
+        return action;
+    }
+
+    private CodeAction action(Document document, Finding finding, Remedy remedy) {
         String title = Character.toUpperCase(remedy.text().charAt(0)) + remedy.text().substring(1);
         CodeAction action = new CodeAction(title.replace("`", ""));
         action.setKind(CodeActionKind.QuickFix);
         action.setDiagnostics(List.of(diagnostics.diagnostic(document, finding)));
-        action.setEdit(new WorkspaceEdit(edits));
+        action.setEdit(new WorkspaceEdit(byFile(document, remedy.edits())));
         action.setIsPreferred(remedy.grade() == Remedy.Grade.SAFE);
         return action;
+    }
+
+    private Map<String, List<TextEdit>> byFile(Document document, List<Edit> edits) {
+        Map<String, List<TextEdit>> byFile = new LinkedHashMap<>();
+        for (Edit edit : edits) {
+            String uri = edit.at().file().name().equals(document.file().name())
+                    ? document.uri()
+                    : Documents.uriOf(edit.at().file().name());
+            byFile.computeIfAbsent(uri, u -> new ArrayList<>())
+                    .add(new TextEdit(diagnostics.range(document, edit.at()), edit.text()));
+        }
+        return byFile;
     }
 }

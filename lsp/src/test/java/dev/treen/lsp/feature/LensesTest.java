@@ -1,0 +1,143 @@
+package dev.treen.lsp.feature;
+
+import static dev.treen.lsp.Editor.file;
+import static dev.treen.lsp.Editor.get;
+import static dev.treen.lsp.EditorClient.next;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.treen.lsp.Editor;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.CodeActionContext;
+import org.eclipse.lsp4j.CodeActionKind;
+import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.CodeLens;
+import org.eclipse.lsp4j.CodeLensParams;
+import org.eclipse.lsp4j.CodeLensWorkspaceCapabilities;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.ExecuteCommandParams;
+import org.eclipse.lsp4j.MessageType;
+import org.eclipse.lsp4j.ShowDocumentCapabilities;
+import org.eclipse.lsp4j.WindowClientCapabilities;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the server works out beside the editing, and what it does when asked to. */
+class LensesTest {
+    private static final Path CADDY = Path.of("..", "examples", "tea-caddy", "tea-caddy.treen");
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private static ClientCapabilities able() {
+        ClientCapabilities can = new ClientCapabilities();
+        WindowClientCapabilities window = new WindowClientCapabilities();
+        window.setWorkDoneProgress(true);
+        window.setShowDocument(new ShowDocumentCapabilities(true));
+        can.setWindow(window);
+        WorkspaceClientCapabilities workspace = new WorkspaceClientCapabilities();
+        workspace.setCodeLens(new CodeLensWorkspaceCapabilities(true));
+        can.setWorkspace(workspace);
+        return can;
+    }
+
+    private static List<String> titles(Editor editor, String uri) throws Exception {
+        return get(editor.document().codeLens(new CodeLensParams(file(uri)))).stream()
+                .map(CodeLens::getCommand)
+                .map(command -> command.getTitle())
+                .toList();
+    }
+
+    @Test
+    void aBoardSaysWhatItYieldsOnceItsLayoutIsKnown() throws Exception {
+        try (Editor editor = new Editor(able())) {
+            String uri = editor.open(CADDY);
+            assertThat(next(editor.client().refreshed)).isEqualTo("lenses");
+            List<String> titles = titles(editor, uri);
+            assertThat(titles).contains("Build the plan").anyMatch(title -> title.matches(
+                    "6 parts, \\d+ % of it in 2 leaves; largest offcut .* x .*; (proved best|within \\d+ % .*)"));
+            assertThat(titles).anyMatch(title -> title.startsWith("room on each side "));
+            // A comment changes nothing that the layout depends on: it is known at once for the new text.
+            editor.type(uri, editor.range(uri, "// A tea caddy"), "// The tea caddy");
+            assertThat(editor.diagnostics(uri)).isEmpty();
+            assertThat(titles(editor, uri)).isEqualTo(titles);
+            // Another length is another layout.
+            editor.type(uri, editor.range(uri, "160 x 80 x 70"), "150 x 80 x 70");
+            assertThat(editor.diagnostics(uri)).isEmpty();
+            assertThat(next(editor.client().refreshed)).isEqualTo("lenses");
+            assertThat(titles(editor, uri)).hasSameSizeAs(titles).isNotEqualTo(titles);
+        }
+    }
+
+    @Test
+    void aPartWithoutRoomIsToldWhenTheLayoutIsKnown() throws Exception {
+        try (Editor editor = new Editor(able())) {
+            String text = Files.readString(CADDY).replace("900 x 140 x 27", "420 x 140 x 27");
+            String uri = editor.open(text);
+            var told = editor.client().nextPublished();
+            assertThat(told.getUri()).isEqualTo(uri);
+            assertThat(told.getDiagnostics())
+                    .extracting(each -> each.getCode().getLeft())
+                    .contains("part-fits-no-board");
+        }
+    }
+
+    @Test
+    void theCommandBuildsThePlanBesideTheFileAndShowsIt() throws Exception {
+        Path project = folder.resolve("caddy.treen");
+        Files.copy(CADDY, project);
+        try (Editor editor = new Editor(able())) {
+            String uri = editor.open(project);
+            assertThat(get(editor.server().getWorkspaceService().executeCommand(
+                    new ExecuteCommandParams(Commands.BUILD, List.of(uri))))).isNull();
+            assertThat(next(editor.client().shown).getUri()).contains("caddy-plan");
+            assertThat(folder.resolve("caddy-plan").resolve("cut-list.csv")).exists();
+            editor.type(uri, editor.range(uri, "wall   = 9"), "wall   = 10");
+            get(editor.server().getWorkspaceService().executeCommand(
+                    new ExecuteCommandParams(Commands.BUILD, List.of(uri))));
+            assertThat(next(editor.client().messages).getMessage()).contains("Save the project first");
+        }
+    }
+
+    @Test
+    void commandsShowLayoutsAndPagesAndRefuseWhatTheyDoNotKnow() throws Exception {
+        try (Editor editor = new Editor(able())) {
+            String uri = editor.open(CADDY);
+            run(editor, Commands.LAYOUT, uri, "plank");
+            assertThat(next(editor.client().shown).getUri()).endsWith("layout-plank-leaf-1.svg");
+            assertThat(next(editor.client().shown).getUri()).endsWith("layout-plank-leaf-2.svg");
+            run(editor, Commands.EXPLAIN, "panel-tight");
+            assertThat(next(editor.client().shown).getUri()).endsWith("panel-tight.md");
+            run(editor, Commands.EXPLAIN, "no-such");
+            assertThat(next(editor.client().messages).getType()).isEqualTo(MessageType.Error);
+            run(editor, "treen.unknown");
+            assertThat(next(editor.client().messages).getMessage()).contains("has no command `treen.unknown`");
+        }
+    }
+
+    @Test
+    void allSafeFixesAreOneAction() throws Exception {
+        try (Editor editor = new Editor(able())) {
+            String uri = editor.open(Files.readString(CADDY)
+                    .replace("species   black_cherry", "specie   black_chery").replace("gap auto }", "gap 0.1 }"));
+            CodeActionContext context = new CodeActionContext(List.<Diagnostic>of(),
+                    List.of(CodeActionKind.SourceFixAll));
+            List<CodeAction> all = get(editor.document().codeAction(
+                    new CodeActionParams(file(uri), editor.whole(uri), context))).stream()
+                    .map(each -> each.getRight())
+                    .toList();
+            assertThat(all).hasSize(1);
+            String mended = Editor.applied(editor.text(uri), all.getFirst().getEdit().getChanges().get(uri));
+            assertThat(mended).contains("species   black_chery");
+        }
+    }
+
+    private static void run(Editor editor, String command, Object... arguments) throws Exception {
+        assertThat(get(editor.server().getWorkspaceService().executeCommand(
+                new ExecuteCommandParams(command, List.of(arguments))))).isNull();
+    }
+}
