@@ -57,7 +57,7 @@ final class LidGrip implements Check {
     }
 
     private static Optional<Box> box(Joined joined, String name) {
-        return joined.part(name).flatMap(FinishedPart::solid).flatMap(solid -> solid.bounds());
+        return joined.part(name).flatMap(FinishedPart::bare).flatMap(solid -> solid.bounds());
     }
 
     /** How far the lid stands out over what it lies on, on its free side. */

@@ -21,7 +21,11 @@ public final class Drawings {
         for (List<FinishedPart> alike : alike(joined.parts())) {
             sheets.put("part-" + alike.getFirst().part().name(), part(settings, alike));
         }
-        List<Placed> placed = placed(joined);
+        // The pictures of the whole leave out small round holes, which the sheets of parts show.
+        List<Placed> placed = joined.parts().stream()
+                .flatMap(part -> part.bare().filter(s -> !s.isEmpty()).stream()
+                        .map(solid -> new Placed(part.part().name(), solid)))
+                .toList();
         if (!placed.isEmpty()) {
             sheets.put("assembled", Pictorial.assembled(settings.title(), placed, settings.format()));
         }

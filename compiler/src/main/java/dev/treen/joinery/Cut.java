@@ -40,5 +40,8 @@ public sealed interface Cut {
     record Carve(String part, Convex body, Origin origin) implements Cut {}
 
     /** A round hole: the {@code rod} goes that would fill it, and its faces keep their names, so that it is drawn round. */
-    record Bore(String part, Convex rod, Origin origin) implements Cut {}
+    record RoundHole(String part, Convex rod, Origin origin) implements Cut {}
+
+    /** A hole or slot for a screw, nail or peg: what lies in {@code body} goes. It changes nothing of how parts fit. */
+    record Bore(String part, Convex body, Origin origin) implements Cut {}
 }

@@ -84,11 +84,11 @@ final class Dowel implements JointKind {
         BigFraction radius = sizes.thick().value().dividedBy(2).mm();
         List<Cut> holes = new ArrayList<>();
         for (Vec3 middle : sizes.middles()) {
-            holes.add(new Cut.Bore(
+            holes.add(new Cut.RoundHole(
                     meeting.right().part().name(),
                     Round.rod(middle, face, sizes.deep().value().mm(), radius, meeting.joint().name()),
                     meeting.origin()));
-            holes.add(new Cut.Bore(
+            holes.add(new Cut.RoundHole(
                     meeting.left().part().name(),
                     Round.rod(middle, face.opposite(), sizes.deepLeft().value().mm(), radius, meeting.joint().name()),
                     meeting.origin()));

@@ -67,7 +67,8 @@ final class FastenerHits {
             case Cut.Hollow hollow -> body.intersect(Convex.box(hollow.space(), hollow.origin())).isPresent();
             case Cut.Slice slice -> body.clip(slice.plane().flip(), slice.origin()).isPresent();
             case Cut.Carve carve -> body.intersect(carve.body()).isPresent();
-            case Cut.Bore bore -> body.intersect(bore.rod()).isPresent();
+            case Cut.RoundHole hole -> body.intersect(hole.rod()).isPresent();
+            case Cut.Bore bore -> body.intersect(bore.body()).isPresent();
             // Where it stops is settled with all other joints; to be near its line is near enough to be told.
             case Cut.Stopped stopped -> body.intersect(Convex.box(stopped.space(), stopped.origin())).isPresent();
         };

@@ -80,7 +80,7 @@ final class Fastening {
 
     private static Cut cut(Meeting meeting, Convex body, boolean held) {
         String part = (held ? meeting.left() : meeting.right()).part().name();
-        return new Cut.Carve(part, body, meeting.origin());
+        return new Cut.Bore(part, body, meeting.origin());
     }
 
     private static Fasteners set(Driven driven, Fastener fastener, Spots spots, List<Length> plain) {

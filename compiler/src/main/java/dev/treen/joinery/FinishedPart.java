@@ -28,6 +28,11 @@ public record FinishedPart(
         return shape.map(Shaped::solid);
     }
 
+    /** Its shape without the holes of screws, nails and pegs: enough to see the whole, and how parts come apart. */
+    public Optional<Solid> bare() {
+        return shape.map(Shaped::bare);
+    }
+
     /** The finished size. */
     public Size finished() {
         return new Size(length.value(), width.value(), thickness.value());

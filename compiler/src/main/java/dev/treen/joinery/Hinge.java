@@ -26,7 +26,7 @@ public final class Hinge implements JointKind {
                     PropertySchema.optional(
                             "long",
                             new Shape.LengthOrAuto(),
-                            "the longest usual hinge up to a sixth of the line",
+                            "the longest usual hinge up to a sixth of the line and ten thirds of the thickness",
                             "How long a hinge is, along its pin."),
                     PropertySchema.optional(
                             "wide",

@@ -225,14 +225,17 @@ record HingeSizes(
         }
 
         private Measure reach(Length line) {
-            Length most = line.dividedBy(6);
+            Length wood = meeting.left().part().thickness().value().min(meeting.right().part().thickness().value());
+            // Half its knuckle, a twentieth of its length, goes into a sixth of the wood at the most.
+            Length most = line.dividedBy(6).min(wood.times(10).dividedBy(3));
             Length value = null;
             for (BigFraction size : FastenerTable.hingeLengths(surroundings.inches())) {
                 Length each = surroundings.inches() ? Length.ofInches(size) : Length.ofMm(size);
                 value = value == null || each.compareTo(most) <= 0 ? each : value;
             }
-            return ruled("long", value == null ? most : value, "the longest usual hinge up to a sixth of the line",
-                    PRACTICE, List.of());
+            return ruled("long", value == null ? most : value,
+                    "the longest usual hinge up to a sixth of the line and ten thirds of the thickness", PRACTICE,
+                    List.of());
         }
 
         private Measure share(String label, String key, Measure of, long leastMm) {

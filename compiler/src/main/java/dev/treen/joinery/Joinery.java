@@ -260,7 +260,10 @@ public final class Joinery {
         return Meeting.Placed.of(seen.getOrDefault(part.name(), part)).map(placed -> {
             Box box = additions.grown(part, placed.box());
             List<Cut> mine = cuts.getOrDefault(part.name(), List.of()).stream().flatMap(this::settled).toList();
-            return new Shaped(() -> cut(box, mine));
+            boolean bored = mine.stream().anyMatch(Cut.Bore.class::isInstance);
+            Shaped bare = new Shaped(
+                    () -> cut(box, mine.stream().filter(cut -> !(cut instanceof Cut.Bore)).toList()));
+            return bored ? new Shaped(() -> cut(box, mine), bare) : bare;
         });
     }
 
@@ -284,7 +287,8 @@ public final class Joinery {
                 case Cut.Slice(String name, var plane, Origin origin) -> solid.keep(plane, origin);
                 case Cut.Carve(String name, Convex body, Origin origin) -> solid.subtract(body, origin);
                 case Cut.Stopped stopped -> throw new IllegalStateException("not settled: " + stopped);
-                case Cut.Bore(String name, Convex rod, Origin origin) -> solid.subtract(rod);
+                case Cut.RoundHole(String name, Convex rod, Origin origin) -> solid.subtract(rod);
+                case Cut.Bore(String name, Convex body, Origin origin) -> solid.bore(body);
             };
         }
         return solid;

@@ -79,9 +79,9 @@ record TenonPeg(Measure thick, Measure offset, Measure from) {
     List<Cut> cuts(Meeting meeting, TenonSizes sizes) {
         List<Cut> cuts = new ArrayList<>();
         for (Length across : sizes.middles(meeting)) {
-            cuts.add(new Cut.Carve(
+            cuts.add(new Cut.Bore(
                     meeting.right().part().name(), hole(meeting, sizes, across, from.value()), meeting.origin()));
-            cuts.add(new Cut.Carve(
+            cuts.add(new Cut.Bore(
                     meeting.left().part().name(),
                     hole(meeting, sizes, across, from.value().minus(offset.value())),
                     meeting.origin()));

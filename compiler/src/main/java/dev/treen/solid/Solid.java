@@ -124,6 +124,29 @@ public final class Solid {
         return changed ? disjoint(left) : this;
     }
 
+    /**
+     * The same as {@link #subtract(Convex)} for a small hole with many faces: the pieces are first parted at the box round
+     * it, so that its faces cut only the material near it.
+     */
+    public Solid bore(Convex hole) {
+        Convex near = Convex.box(hole.bounds(), Origin.STOCK);
+        List<Convex> left = new ArrayList<>(pieces.size() + 4);
+        boolean changed = false;
+        for (Convex piece : pieces) {
+            List<Convex> outside = piece.cutBy(near, false);
+            Optional<Convex> inside = outside == null ? Optional.empty() : piece.intersect(near);
+            List<Convex> rest = inside.isEmpty() ? null : inside.get().cutBy(hole, true);
+            if (outside == null || rest == null) {
+                left.add(Seams.uncover(piece, hole));
+            } else {
+                changed = true;
+                left.addAll(outside);
+                left.addAll(rest);
+            }
+        }
+        return changed ? disjoint(left) : this;
+    }
+
     /** This solid without the other, whose face origins the new faces carry. */
     public Solid subtract(Solid other) {
         Solid rest = this;
