@@ -63,7 +63,9 @@ public final class Checks {
             new StavesStep(),
             new MakingErrors(),
             new EndGrainCarries(),
-            new NeedsAnchor());
+            new NeedsAnchor(),
+            new PartsClash(),
+            new JointTouches());
 
     private Checks() {
     }

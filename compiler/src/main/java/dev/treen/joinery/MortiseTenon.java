@@ -86,11 +86,17 @@ public final class MortiseTenon implements JointKind {
             return Effect.only(impossible.get());
         }
         String rail = meeting.left().part().name();
+        List<Figure> figures = figures(meeting, sizes);
+        List<Cut> cuts = cuts(meeting, sizes);
+        MeetingTenons.of(meeting, sizes, surroundings).ifPresent(meets -> {
+            figures.add(new Figure(MeetingTenons.MITRED, meets.measure(), true));
+            cuts.addAll(meets.cuts());
+        });
         return Effect.of(
                 List.of(new Addition(
                         rail, end.get(), Mitre.named(sizes.reach(), "tenon in " + meeting.right().part().name()))),
-                figures(meeting, sizes),
-                cuts(meeting, sizes))
+                figures,
+                cuts)
                 .saying(TenonFaults.proportions(meeting, sizes, surroundings.settings().format()));
     }
 

@@ -18,11 +18,16 @@ public final class Surroundings {
     private final Map<Edge, List<Meeting>> grooved = new HashMap<>();
     private final Map<Edge, List<Meeting>> ploughed = new HashMap<>();
 
+    private final Map<String, List<Meeting>> tenons = new HashMap<>();
+
     private record Edge(String part, Side side) {}
 
     Surroundings(Settings settings, List<Meeting> meetings) {
         this.settings = settings;
         for (Meeting meeting : meetings) {
+            if (meeting.joint().kind().equals(MortiseTenon.KIND)) {
+                tenons.computeIfAbsent(meeting.right().part().name(), part -> new ArrayList<>(2)).add(meeting);
+            }
             if (meeting.joint().kind().equals(Groove.KIND)) {
                 meeting.face().ifPresent(side -> {
                     grooved.computeIfAbsent(new Edge(meeting.left().part().name(), side), edge -> new ArrayList<>(1))
@@ -64,6 +69,11 @@ public final class Surroundings {
                 && meeting.left().placing().length().axis() == meeting.right().placing().length().axis();
         return edges && (ploughed.containsKey(new Edge(meeting.left().part().name(), side.opposite()))
                 || grooved.containsKey(new Edge(meeting.right().part().name(), side)));
+    }
+
+    /** The tenons that enter a part. */
+    List<Meeting> tenonsInto(Part part) {
+        return tenons.getOrDefault(part.name(), List.of());
     }
 
     /** A groove on the part's opposite side, where there is one: then it cannot give way. */
