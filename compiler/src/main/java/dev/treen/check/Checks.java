@@ -65,7 +65,9 @@ public final class Checks {
             new EndGrainCarries(),
             new NeedsAnchor(),
             new PartsClash(),
-            new JointTouches());
+            new JointTouches(),
+            new GoesTogether(),
+            new SlidesOut());
 
     private Checks() {
     }

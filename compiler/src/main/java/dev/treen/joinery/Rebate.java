@@ -72,7 +72,8 @@ final class Rebate implements JointKind {
                 List.of(
                         new Figure("deep", deep, meeting.joint().given("deep").isEmpty()),
                         new Figure("lip", lip, meeting.joint().given("lip").isEmpty())),
-                List.of(new Cut.Hollow(meeting.right().part().name(), space(meeting, end.get(), deep), meeting.origin())))
+                List.of(new Cut.Hollow(meeting.right().part().name(), space(meeting, end.get(), deep),
+                        meeting.origin())))
                 .saying(faults);
     }
 
