@@ -65,7 +65,11 @@ public final class Checks {
             new EndGrainCarries(),
             new NeedsAnchor(),
             new PullsOut(),
-            new LidGrip());
+            new LidGrip(),
+            new PartsClash(),
+            new JointTouches(),
+            new GoesTogether(),
+            new SlidesOut());
 
     private Checks() {
     }

@@ -135,6 +135,12 @@ public final class MortiseTenon implements JointKind {
             w.fault(meeting, sizes, format).ifPresent(findings::add);
         });
         String rail = meeting.left().part().name();
+        if (!sizes.loose()) {
+            MeetingTenons.of(meeting, sizes, surroundings).ifPresent(meets -> {
+                figures.add(new Figure(MeetingTenons.MITRED, meets.measure(), true));
+                cuts.addAll(meets.cuts());
+            });
+        }
         List<Addition> additions = sizes.loose()
                 ? List.of()
                 : List.of(new Addition(

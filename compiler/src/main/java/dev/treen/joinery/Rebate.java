@@ -72,9 +72,7 @@ final class Rebate implements JointKind {
                 List.of(
                         new Figure("deep", deep, meeting.joint().given("deep").isEmpty()),
                         new Figure("lip", lip, meeting.joint().given("lip").isEmpty())),
-                List.of(new Cut.Hollow(
-                        meeting.right().part().name(),
-                        step(meeting.left().box(), end.get(), deep.value()),
+                List.of(new Cut.Hollow(meeting.right().part().name(), space(meeting, end.get(), deep),
                         meeting.origin())))
                 .saying(faults);
     }
@@ -153,6 +151,18 @@ final class Rebate implements JointKind {
             finding.remedy(Remedy.choice("write a lip smaller than the thickness"));
         }
         return List.of(finding.build());
+    }
+
+    /** What is taken away: planed through to both ends where it runs along the grain, for the strip is rebated whole. */
+    private static Box space(Meeting meeting, Side end, Measure deep) {
+        Box step = step(meeting.left().box(), end, deep.value());
+        if (meeting.edge().isPresent()) {
+            return step;
+        }
+        Axis along = running(meeting, end);
+        return meeting.right().measure(along) == 0
+                ? new Box(step.min().with(along, Groove.FAR.negate()), step.max().with(along, Groove.FAR))
+                : step;
     }
 
     /** The space that the left part fills when it is moved by {@code deep} toward {@code side}. */

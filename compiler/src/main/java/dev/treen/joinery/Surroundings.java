@@ -25,6 +25,7 @@ public final class Surroundings {
 
     /** What a joint has cut out of a part. */
     record Made(Meeting by, Cut cut) {}
+    private final Map<String, List<Meeting>> tenons = new HashMap<>();
 
     private record Edge(String part, Side side) {}
 
@@ -33,6 +34,9 @@ public final class Surroundings {
         this.additions = additions;
         for (Meeting meeting : meetings) {
             ofLeft.computeIfAbsent(meeting.left().part().name(), part -> new ArrayList<>(2)).add(meeting);
+            if (meeting.joint().kind().equals(MortiseTenon.KIND)) {
+                tenons.computeIfAbsent(meeting.right().part().name(), part -> new ArrayList<>(2)).add(meeting);
+            }
             if (meeting.joint().kind().equals(Groove.KIND)) {
                 meeting.face().ifPresent(side -> {
                     grooved.computeIfAbsent(new Edge(meeting.left().part().name(), side), edge -> new ArrayList<>(1))
@@ -101,6 +105,11 @@ public final class Surroundings {
     /** The groove that is ploughed in a part on one of its sides, where there is one. */
     Optional<Meeting> ploughed(Part part, Side side) {
         return Optional.ofNullable(ploughed.get(new Edge(part.name(), side))).map(List::getFirst);
+    }
+
+    /** The tenons that enter a part. */
+    List<Meeting> tenonsInto(Part part) {
+        return tenons.getOrDefault(part.name(), List.of());
     }
 
     /** A groove on the part's opposite side, where there is one: then it cannot give way. */

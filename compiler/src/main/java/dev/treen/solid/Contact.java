@@ -50,6 +50,35 @@ public record Contact(Region region, Origin first, Origin second) {
         return contacts;
     }
 
+    /** Whether some face of one lies against a face of the other with an area; stops at the first. */
+    public static boolean touch(Solid a, Solid b) {
+        if (a.isEmpty() || b.isEmpty() || a.span().apart(b.span())) {
+            return false;
+        }
+        for (Convex first : a.pieces()) {
+            for (Convex second : b.pieces()) {
+                if (!first.span().apart(second.span()) && touch(first, second)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean touch(Convex first, Convex second) {
+        for (Facet facet : first.facets()) {
+            for (Facet other : second.facets()) {
+                if (facet.plane().equals(other.plane().flip())) {
+                    Frame frame = Frame.of(facet.plane());
+                    if (frame.flatten(first, facet).intersect(frame.flatten(second, other)).isPresent()) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
     private static void meet(Plane plane, List<Patch> first, List<Patch> second, Map<Key, List<Poly>> found) {
         for (Patch a : first) {
             for (Patch b : second) {

@@ -167,7 +167,7 @@ public final class Convex {
 
     /** The part shared with another piece; its new faces carry the other's origins. */
     public Optional<Convex> intersect(Convex other) {
-        if (span().apart(other.span())) {
+        if (span().apart(other.span()) || isBeyondAFace(other) || other.isBeyondAFace(this)) {
             return Optional.empty();
         }
         Convex rest = this;
@@ -179,6 +179,23 @@ public final class Convex {
             rest = kept;
         }
         return Optional.of(rest);
+    }
+
+    /**
+     * Whether this piece lies wholly beyond one face of another: then they share no volume. Parts that lie against each
+     * other are told apart by this before anything is cut.
+     */
+    private boolean isBeyondAFace(Convex other) {
+        for (Facet facet : other.facets) {
+            boolean beyond = true;
+            for (int i = 0; i < vertices.size() && beyond; i++) {
+                beyond = facet.plane().side(vertices.get(i)) >= 0;
+            }
+            if (beyond) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**

@@ -19,26 +19,28 @@ import java.util.Set;
  */
 final class Disassembly {
     private final List<Placed> parts;
-    private final List<Vec3> ways;
     private final int bound;
-    private final List<BitSet[]> blockers = new ArrayList<>();
-    private final List<Vec3> known = new ArrayList<>();
-    private int questions;
+    private final List<Heading> headings = new ArrayList<>();
+    private final List<Relation> relations = new ArrayList<>();
 
     /** A group that leaves and the arrow it leaves along. */
     private record Exit(BitSet group, Vec3 way) {}
 
     Disassembly(List<Placed> parts, List<Vec3> ways, int bound) {
         this.parts = List.copyOf(parts);
-        // A part leaves the opposite way to the one it comes in by.
-        this.ways = ways.stream().map(Vec3::negate).toList();
         this.bound = bound;
+        Map<Vec3, Relation> byLine = new HashMap<>();
+        for (Vec3 way : ways) {
+            // A part leaves the opposite way to the one it comes in by.
+            Vec3 out = way.negate();
+            Vec3 line = Line3.through(Vec3.ZERO, out).way();
+            Relation relation = byLine.computeIfAbsent(line, Relation::new);
+            headings.add(new Heading(out, relation, out.primitive().equals(line)));
+        }
+        relations.addAll(byLine.values());
     }
 
     AssemblyOrder order() {
-        if (!relate()) {
-            return new AssemblyOrder.Unknown(questions);
-        }
         List<AssemblyOrder.Move> backwards = new ArrayList<>();
         List<Set<String>> stuck = new ArrayList<>();
         Deque<BitSet> left = new ArrayDeque<>();
@@ -51,6 +53,9 @@ final class Disassembly {
                 continue;
             }
             Exit exit = exit(group);
+            if (exhausted()) {
+                return new AssemblyOrder.Unknown(bound);
+            }
             if (exit.group().equals(group)) {
                 stuck.add(names(group));
                 continue;
@@ -74,11 +79,11 @@ final class Disassembly {
         Exit best = new Exit(group, Vec3.ZERO);
         int least = group.cardinality();
         for (int part = group.length() - 1; part >= 0; part = part == 0 ? -1 : group.previousSetBit(part - 1)) {
-            for (int w = 0; w < ways.size() && least > 1; w++) {
-                BitSet closure = closure(part, group, blockers.get(w), least);
+            for (int w = 0; w < headings.size() && least > 1; w++) {
+                BitSet closure = closure(part, group, headings.get(w), least);
                 if (closure.cardinality() < least) {
                     least = closure.cardinality();
-                    best = new Exit(closure, ways.get(w));
+                    best = new Exit(closure, headings.get(w).way());
                 }
             }
         }
@@ -86,13 +91,13 @@ final class Disassembly {
     }
 
     /** The part with all that must leave with it; may stop early once it is no smaller than {@code enough}. */
-    private static BitSet closure(int part, BitSet group, BitSet[] blocked, int enough) {
+    private BitSet closure(int part, BitSet group, Heading heading, int enough) {
         BitSet closure = new BitSet();
         closure.set(part);
         Deque<Integer> open = new ArrayDeque<>(List.of(part));
         int size = 1;
         while (!open.isEmpty() && size < enough) {
-            BitSet next = (BitSet) blocked[open.pop()].clone();
+            BitSet next = (BitSet) blocked(open.pop(), heading, group).clone();
             next.and(group);
             next.andNot(closure);
             closure.or(next);
@@ -102,55 +107,76 @@ final class Disassembly {
         return closure;
     }
 
-    /** Works out who blocks whom in every direction; false when the bound is reached. */
-    private boolean relate() {
-        Map<Vec3, BitSet[]> byWay = new HashMap<>();
-        for (Vec3 way : ways) {
-            Vec3 line = Line3.through(Vec3.ZERO, way).way();
-            if (!byWay.containsKey(line)) {
-                byWay.put(line, fresh());
-                byWay.put(line.negate(), fresh());
-                known.add(line);
-            }
+    /** Which parts of a group keep a part from leaving; each pair is looked at once, when it is first asked about. */
+    private BitSet blocked(int part, Heading heading, BitSet group) {
+        Relation relation = heading.relation();
+        BitSet open = (BitSet) group.clone();
+        open.andNot(relation.asked(part));
+        open.clear(part);
+        for (int other = open.nextSetBit(0); other >= 0 && !exhausted(); other = open.nextSetBit(other + 1)) {
+            relation.ask(part, other);
         }
-        for (Vec3 line : known) {
-            BitSet[] forwards = byWay.getOrDefault(line, fresh());
-            BitSet[] backwards = byWay.getOrDefault(line.negate(), fresh());
-            if (!relate(line, forwards, backwards)) {
-                return false;
-            }
-        }
-        ways.forEach(way -> blockers.add(byWay.getOrDefault(way.primitive(), fresh())));
-        return true;
+        return heading.forwards() ? relation.forwards(part) : relation.backwards(part);
     }
 
-    private boolean relate(Vec3 line, BitSet[] forwards, BitSet[] backwards) {
-        for (int i = 0; i < parts.size(); i++) {
-            for (int j = i + 1; j < parts.size(); j++) {
-                if (++questions > bound) {
-                    return false;
+    private boolean exhausted() {
+        return relations.stream().mapToInt(Relation::questions).sum() > bound;
+    }
+
+    /** An arrow, and the relation along its line. */
+    private record Heading(Vec3 way, Relation relation, boolean forwards) {}
+
+    /** Who keeps whom from moving along one line, as far as it has been asked. */
+    private final class Relation {
+        private final Lane lane;
+        private final BitSet[] forwards = fresh();
+        private final BitSet[] backwards = fresh();
+        private final BitSet[] asked = fresh();
+        private int questions;
+
+        Relation(Vec3 line) {
+            lane = new Lane(line);
+        }
+
+        BitSet forwards(int part) {
+            return forwards[part];
+        }
+
+        BitSet backwards(int part) {
+            return backwards[part];
+        }
+
+        BitSet asked(int part) {
+            return asked[part];
+        }
+
+        int questions() {
+            return questions;
+        }
+
+        void ask(int i, int j) {
+            questions++;
+            asked[i].set(j);
+            asked[j].set(i);
+            for (Intervals.Stretch s : lane.meetings(parts.get(i).solid(), parts.get(j).solid())) {
+                // Moving i by t is moving j by -t, so one stretch answers for both parts and both ways.
+                if (s.high().signum() > 0) {
+                    forwards[i].set(j);
+                    backwards[j].set(i);
                 }
-                for (Intervals.Stretch s : Motion.meetings(parts.get(i).solid(), parts.get(j).solid(), line)) {
-                    // Moving i by t is moving j by -t, so one stretch answers for both parts and both ways.
-                    if (s.high().signum() > 0) {
-                        forwards[i].set(j);
-                        backwards[j].set(i);
-                    }
-                    if (s.low().signum() < 0) {
-                        backwards[i].set(j);
-                        forwards[j].set(i);
-                    }
+                if (s.low().signum() < 0) {
+                    backwards[i].set(j);
+                    forwards[j].set(i);
                 }
             }
         }
-        return true;
-    }
 
-    private BitSet[] fresh() {
-        BitSet[] sets = new BitSet[parts.size()];
-        for (int i = 0; i < sets.length; i++) {
-            sets[i] = new BitSet();
+        private BitSet[] fresh() {
+            BitSet[] sets = new BitSet[parts.size()];
+            for (int i = 0; i < sets.length; i++) {
+                sets[i] = new BitSet();
+            }
+            return sets;
         }
-        return sets;
     }
 }

@@ -50,4 +50,20 @@ record Span(double lowX, double highX, double lowY, double highY, double lowZ, d
             case Z -> (lowZ + highZ) / 2;
         };
     }
+
+    double low(Axis axis) {
+        return switch (axis) {
+            case X -> lowX;
+            case Y -> lowY;
+            case Z -> lowZ;
+        };
+    }
+
+    double high(Axis axis) {
+        return switch (axis) {
+            case X -> highX;
+            case Y -> highY;
+            case Z -> highZ;
+        };
+    }
 }

@@ -134,6 +134,43 @@ class EveryRuleTest {
             joint mitre foot to near, near to head, head to far, far to foot
             """.formatted(CLIMATE);
 
+    private static final String RACK = """
+            project "Spice rack" { %s }
+            board cherry { species black_cherry; size 1200 x 140 x 27; rings flat; moisture 9%% }
+            part shelf   { length 300; width 80; thickness 12; from cherry; place { length right; width back; at 0, 0, 100 } }
+            part upright { length 100; width 80; thickness 12; from cherry; place { length up; width back; at 140, 0, 0 } }
+            """.formatted(CLIMATE);
+
+    private static final String PEG = """
+            project "Tray" { %s }
+            board cherry { species black_cherry; size 1200 x 140 x 27; rings flat; moisture 9%% }
+            part side  { length 300; width 60; thickness 18; from cherry; place { length right; width up; at 0, -18, 0 } }
+            part panel { length 200; width 100; thickness 8; from cherry; place { length right; width back; at 0, 0, 20 } }
+            part peg   { length 40; width 30; thickness 6; from cherry; place { length back; width right; at 240, 0, 32 } }
+            joint groove panel into side { wide 8; deep 6; gap auto }
+            joint butt peg to side
+            """.formatted(CLIMATE);
+
+    private static final String STAND = """
+            project "Stand" { %s }
+            board ash { species white_ash; size 1200 x 140 x 30; rings flat; moisture 9%% }
+            part side { length 200; width 100; thickness 20; from ash; place { length back; width up; at -20, 0, 0 } }
+            part post { length 200; width 100; thickness 20; from ash; place { length up; width right; at -20, 200, 20 } }
+            part foot { length 200; width 80; thickness 20; from ash; place { length right; width back; at 0, 140, 0 } }
+            joint mortise_tenon side into post { shoulder 25; haunch 0 }
+            joint mortise_tenon post into foot { shoulder 25; haunch 0 }
+            """.formatted(CLIMATE);
+
+    private static final String SLIDING = """
+            project "Pencil box" { %s }
+            board ash { species white_ash; size 1200 x 140 x 30; rings flat; moisture 9%% }
+            part left { length 100; width 30; thickness 10; from ash; place { length back; width up; at -10, 0, 0 } }
+            part right { length 100; width 30; thickness 10; from ash; place { length back; width up; at 60, 0, 0 } }
+            part lid { length 60; width 100; thickness 6; from ash; place { length right; width back; at 0, 0, 12 } }
+            part stop { length 60; width 12; thickness 10; from ash; place { length right; width up; at 0, -10, 0 } }
+            joint groove lid into left, right { wide 6; deep 3; gap auto; slide front }
+            """.formatted(CLIMATE);
+
     static Stream<Rule> rules() {
         return Stream.of(
                 new Rule("M-01", "climate-out-of-range", "Wood Handbook ch. 4, printed range", BOX, "35%..65%",
@@ -209,6 +246,14 @@ class EveryRuleTest {
                                 "joint housing shelf into side_left, side_right { deep auto }"),
                         "joint housing shelf into side_left, side_right { deep auto }",
                         "joint butt shelf to side_left, shelf to side_right"),
+                new Rule("solids", "parts-clash", "derived", RACK, "part upright { length 100",
+                        "part upright { length 200"),
+                new Rule("solids", "joint-touches-nothing", "derived", PEG, "at 240, 0, 32", "at 240, 0, 21"),
+                new Rule("solids", "cannot-go-together", "derived", STAND,
+                        "joint mortise_tenon post into foot { shoulder 25; haunch 0 }",
+                        "joint mortise_tenon post into foot, foot into side { shoulder 25; haunch 0 }"),
+                new Rule("solids", "cannot-slide-out", "derived", SLIDING, "width 12; thickness 10",
+                        "width 30; thickness 10"),
                 new Rule("S-06", "needs-anchor", "common practice, no source; ASTM F2057-23 by 16 CFR 1261", SHELF,
                         "length 24; width 6; thickness 3/4", "length 40; width 6; thickness 3/4"));
     }
@@ -236,7 +281,8 @@ class EveryRuleTest {
                 new MitreOpens(), new Cups(), new ResawMoves(), new BackBuckles(), new CarcaseFights(),
                 new LegDiamonds(),
                 new NotAcclimatised(), new OneFaceFinished(), new TwoFixedLines(), new StavesStep(), new MakingErrors(),
-                new ShelfSags(), new EndGrainCarries(), new NeedsAnchor());
+                new ShelfSags(), new EndGrainCarries(), new NeedsAnchor(), new PartsClash(), new JointTouches(),
+                new SlidesOut());
         List<String> rows = rules().map(Rule::code).toList();
         assertThat(ofTheseRules.stream().flatMap(check -> check.kinds().stream()).map(FindingKind::code))
                 .allMatch(rows::contains);
