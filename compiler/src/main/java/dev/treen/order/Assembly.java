@@ -22,6 +22,8 @@ import java.util.Set;
  * @param enclosed loose parts that it closes in, such as a panel
  */
 record Assembly(String called, List<String> parts, List<MadeJoint> joints, List<String> enclosed) {
+    private static final int FEW = 3;
+
     /** Keeps its own copies. */
     Assembly {
         parts = List.copyOf(parts);
@@ -106,19 +108,22 @@ record Assembly(String called, List<String> parts, List<MadeJoint> joints, List<
         return List.copyOf(enclosed);
     }
 
-    /** The name that its parts share; of what shares it too, that it is without that. */
+    /** The name that its parts share, or the piece where all parts do; of what shares it too, that it is without that. */
     private static String called(List<String> parts, List<String> all) {
         String shared = shared(parts);
-        List<String> others = all.stream().filter(name -> !parts.contains(name)).toList();
-        if (shared.isEmpty()) {
-            return others.isEmpty() ? "the piece" : Names.quoted(parts);
-        }
-        List<String> inside = others.stream().filter(name -> name.startsWith(shared + ".")).toList();
+        String name = shared.equals(shared(all)) ? "the piece" : "`" + shared + "`";
+        List<String> inside = all.stream()
+                .filter(other -> !parts.contains(other))
+                .filter(other -> shared.isEmpty() || other.startsWith(shared + "."))
+                .toList();
         if (inside.isEmpty()) {
-            return "`" + shared + "`";
+            return name;
         }
         String without = inside.size() == 1 ? inside.getFirst() : shared(inside);
-        return without.equals(shared) ? Names.quoted(parts) : "`" + shared + "` without `" + without + "`";
+        if (!without.equals(shared)) {
+            return name + " without `" + without + "`";
+        }
+        return inside.size() <= FEW ? name + " without " + Names.quoted(inside) : Names.quoted(parts);
     }
 
     /** The longest dotted path that all {@code names} begin with. */

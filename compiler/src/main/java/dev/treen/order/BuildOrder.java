@@ -10,8 +10,8 @@ import java.util.List;
  * @param separately how often it would be, were every part made by itself
  * @param settingsAtLeast how often it must be set in any order that keeps the rules
  * @param fewest whether no valid order needs fewer settings
- * @param best whether of all valid orders none has fewer settings, and of those none is done sooner, and of those none
- *     changes tools less often
+ * @param best whether of all valid orders none has fewer settings, and of those none takes fewer days, and of those
+ *     none changes tools less often
  * @param cautions what holds for the whole work
  * @param calendar when what is done
  * @param soFar what is there already, where something has been measured

@@ -8,9 +8,11 @@ import dev.treen.solid.AssemblyOrder;
 import dev.treen.solid.Axis;
 import dev.treen.solid.Placed;
 import dev.treen.solid.Side;
+import dev.treen.solid.Vec3;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -85,12 +87,33 @@ record GlueStage(Set<String> parts, List<MadeJoint> joints, List<AssemblyOrder.M
         if (solids.size() < assembly.all().size() || solids.size() > MOST_SOLIDS) {
             return List.of();
         }
-        List<dev.treen.solid.Vec3> ways = List.of(
-                Side.BOTTOM.unit(), Side.BACK.unit(), Side.LEFT.unit(), Side.RIGHT.unit(), Side.FRONT.unit(),
-                Side.TOP.unit());
-        return AssemblyOrder.of(solids, ways, QUESTIONS) instanceof AssemblyOrder.Possible(var moves)
-                ? moves
-                : List.of();
+        // Along the joints first: a shelf could slide into its housing from behind, but its side is pushed on.
+        List<Vec3> along = new ArrayList<>();
+        for (Axis axis : axes(assembly)) {
+            along.add(Side.of(axis, -1).unit());
+            along.add(Side.of(axis, 1).unit());
+        }
+        List<Vec3> all = List.of(Side.BOTTOM.unit(), Side.BACK.unit(), Side.LEFT.unit(), Side.RIGHT.unit(),
+                Side.FRONT.unit(), Side.TOP.unit());
+        for (List<Vec3> ways : List.of(along, all)) {
+            if (!ways.isEmpty()
+                    && AssemblyOrder.of(solids, ways, QUESTIONS) instanceof AssemblyOrder.Possible(var moves)) {
+                return moves;
+            }
+        }
+        return List.of();
+    }
+
+    /** The axes along which parts enter each other; none where some do not. */
+    private static Set<Axis> axes(Assembly assembly) {
+        Set<Axis> axes = EnumSet.noneOf(Axis.class);
+        for (MadeJoint made : assembly.joints()) {
+            if (made.meeting().face().isEmpty()) {
+                return Set.of();
+            }
+            axes.add(made.meeting().face().get().axis());
+        }
+        return axes;
     }
 
     private static Optional<Placed> placed(FinishedPart part) {

@@ -43,7 +43,7 @@ final class GlueWork {
         draft.add(Operation.of(
                 Phase.TRY,
                 "Put " + assembly.called() + " together dry"
-                        + (measured.isEmpty() ? "" : ", without " + Names.quoted(measured)),
+                        + (measured.isEmpty() ? "" : "; " + Names.quoted(measured) + " not yet"),
                 fixed,
                 "clamps, square")
                 .checking("joints close under light clamps; square; no winding")

@@ -66,7 +66,7 @@ public final class Ordering {
 
     /** Puts {@code graph} in the best order that can be found. */
     static BuildOrder order(OperationGraph graph) {
-        Sequencer.Found found = Sequencer.of(graph);
+        Sequencer.Found found = AtOnce.order(graph);
         List<Step> steps = steps(found.order(), graph.precedences());
         return new BuildOrder(
                 steps,

@@ -90,11 +90,12 @@ final class StepText {
 
     private static String judged(BuildOrder order) {
         if (order.best()) {
-            return "No order that keeps the rules needs fewer settings, and of those with as few none is done sooner"
-                    + " (proved).";
+            return "No order that keeps the rules needs fewer settings, and of those with as few none takes"
+                    + " fewer days (proved).";
         }
         return order.fewest()
-                ? "No order that keeps the rules needs fewer (proved); one with as few may be done sooner."
+                ? "No order that keeps the rules needs fewer (proved); one with as few may take fewer days, or"
+                        + " change tools less often."
                 : "The best order found; none can do with fewer than " + order.settingsAtLeast() + ".";
     }
 

@@ -175,7 +175,7 @@ class SequencerTest {
     @Test
     void workIsDoneBesideAWaitWhereThatCostsNoSetting() {
         Operation glue = Operation.of(Phase.JOINTS, "glue", List.of("a"), "clamps")
-                .taking(new Minutes(10, 20)).waiting(new Wait(2, 4, "")).numbered(2);
+                .taking(new Minutes(10, 20)).waiting(new Wait(23, 30, "")).numbered(2);
         List<Operation> operations = List.of(
                 Operation.of(Phase.JOINTS, "plane", List.of("b"), "plane").taking(new Minutes(60, 120)).numbered(0),
                 Operation.of(Phase.JOINTS, "clean", List.of("a"), "scraper").taking(new Minutes(5, 10)).numbered(1),
