@@ -63,7 +63,7 @@ public final class Engine {
             improver.first(budget, bound.value());
             Lengths lengths = Lengths.of(f);
             if (lengths != null && !budget.over()) {
-                bound = lengths.solve(improver, bound, budget.part(0.7));
+                bound = lengths.solve(improver, bound, budget.part(0.95));
             } else {
                 raise(improver);
             }

@@ -1,33 +1,47 @@
 package dev.treen.yield.engine;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
- * The most a bar can give at some prices when each length may be taken so often only: a table over the lengths where that
- * is small, otherwise branch and bound in the order of price per length.
+ * The most a bar can give at some prices when each length may be taken so often only. Lengths are taken up one by one,
+ * dearest for their size first; of the fillings so far only those are kept that no shorter one beats (lists of Nemhauser
+ * and Ullmann 1969) and that the best of what is still to come, cut to fit, could bring over what is known already.
  */
 final class Knapsack {
-    private static final double QUICK_CELLS = 5e6;
-    private static final double MOST_CELLS = 200e6;
-    private static final int QUICK_NODES = 10_000;
-    private static final int MOST_NODES = 300_000;
+    private static final int QUICK = 100_000;
+    private static final int MOST = 4_000_000;
 
     private final int room;
     private final int[] size;
     private final int n;
-    /** The copies of each in the best filling. */
+    /** The copies of each in the best filling; none where no filling is worth more than the floor. */
     final int[] taken;
-    /** What no filling can beat. */
+    /** What no filling can beat; the floor where nothing beats that. */
     long bound;
-    /** What the filling taken is worth. */
-    long value;
-    private long[] now = {};
-    private int[] limit = {};
-    private int[] order = {};
-    private int[] path = {};
-    private int nodes;
-    private int mostNodes;
-    private long[] bits = {};
+    /** Fillings looked at. */
+    long looked;
+
+    // Bundles of 1, 2, 4, ... copies, so that every number up to the limit can be made.
+    private int bundles;
+    private int[] bundleOf = new int[64];
+    private int[] bundleCopies = new int[64];
+    private long[] sizeUpTo = new long[65];
+    private long[] priceUpTo = new long[65];
+    // The fillings kept, by length, and those of the round before.
+    private int[] length = new int[1 << 10];
+    private long[] worth = new long[1 << 10];
+    private int[] filling = new int[1 << 10];
+    private int[] nextLength = new int[1 << 10];
+    private long[] nextWorth = new long[1 << 10];
+    private int[] nextFilling = new int[1 << 10];
+    private int kept;
+    // All fillings ever kept: which bundle came last, and what it was added to.
+    private int[] last = new int[1 << 10];
+    private int[] before = new int[1 << 10];
+    private int made;
+    private long best;
+    private int winner;
 
     Knapsack(int room, int[] size) {
         this.room = room;
@@ -36,138 +50,148 @@ final class Knapsack {
         taken = new int[n];
     }
 
-    /** Operations that one filling takes, about. */
-    static double work(int room, int items) {
-        return Math.min((double) room * items * 1.5, QUICK_CELLS);
-    }
-
-    /** Whether a quick filling is as good as a thorough one. */
-    boolean quick() {
-        return (double) room * n * 1.5 < QUICK_CELLS;
-    }
-
-    /** Fills the bar; where that is much work, only a thorough filling is sure to be the best and gives a sharp bound. */
-    void fill(long[] price, int[] limits, boolean thorough) {
-        Arrays.fill(taken, 0);
-        now = price;
-        limit = limits;
-        if (quick() || (thorough && (double) room * n * 1.5 < MOST_CELLS)) {
-            table();
-        } else {
-            branch(thorough ? MOST_NODES : QUICK_NODES);
-        }
-    }
-
-    // Copies are taken in bundles of 1, 2, 4, … so that every number of them up to the limit can be made.
-    private void table() {
-        var best = new long[room + 1];
-        var bundleOf = new int[64];
-        var bundleSize = new int[64];
-        int count = 0;
-        for (int i = 0; i < n; i++) {
-            int left = Math.min(limit[i], room / size[i]);
-            for (int k = 1; left > 0 && now[i] > 0; k *= 2) {
-                if (count == bundleOf.length) {
-                    bundleOf = Arrays.copyOf(bundleOf, 2 * count);
-                    bundleSize = Arrays.copyOf(bundleSize, 2 * count);
-                }
-                bundleOf[count] = i;
-                bundleSize[count++] = Math.min(k, left);
-                left -= Math.min(k, left);
-            }
-        }
-        int words = (room >> 6) + 1;
-        if (bits.length < count * words) {
-            bits = new long[count * words];
-        } else {
-            Arrays.fill(bits, 0, count * words, 0);
-        }
-        int reach = 0;
-        for (int b = 0; b < count; b++) {
-            int s = size[bundleOf[b]] * bundleSize[b];
-            reach = Math.min(room, reach + s);
-            bundle(best, s, now[bundleOf[b]] * bundleSize[b], reach, b * words);
-            // Beyond what all parts so far come to, nothing changes.
-            if (reach < room) {
-                Arrays.fill(best, reach + 1, room + 1, best[reach]);
-            }
-        }
-        int c = room;
-        long mark = 0;
-        for (int b = 0; b < count; b++) {
-            mark += (long) size[bundleOf[b]] * bundleSize[b];
-        }
-        for (int b = count - 1; b >= 0; b--) {
-            int at = (int) Math.min(c, mark);
-            mark -= (long) size[bundleOf[b]] * bundleSize[b];
-            if ((bits[b * words + (at >> 6)] & 1L << at) != 0) {
-                taken[bundleOf[b]] += bundleSize[b];
-                c = at - size[bundleOf[b]] * bundleSize[b];
-            }
-        }
-        value = best[room];
-        bound = value;
-    }
-
-    private void bundle(long[] best, int s, long p, int from, int word) {
-        long[] set = bits;
-        for (int c = from; c >= s; c--) {
-            long with = best[c - s] + p;
-            if (with > best[c]) {
-                best[c] = with;
-                set[word + (c >> 6)] |= 1L << c;
-            }
-        }
-    }
-
-    private void branch(int most) {
-        mostNodes = most;
-        order = java.util.stream.IntStream.range(0, n)
-                .filter(i -> now[i] > 0 && limit[i] > 0)
-                .boxed()
-                .sorted((a, b) -> Double.compare((double) now[b] / size[b], (double) now[a] / size[a]))
-                .mapToInt(Integer::intValue)
-                .toArray();
-        path = new int[order.length];
-        nodes = 0;
-        value = 0;
-        long top = loose(0, room);
-        down(0, room, 0);
-        bound = nodes > mostNodes ? Math.max(value, top) : value;
-    }
-
-    private long loose(int at, long left) {
-        double sum = 0;
-        long rest = left;
-        for (int k = at; k < order.length; k++) {
-            int i = order[k];
-            long many = Math.min(limit[i], rest / size[i]);
-            sum += (double) many * now[i];
-            rest -= many * size[i];
-            if (many < limit[i]) {
-                sum += (double) now[i] * rest / size[i];
+    /**
+     * Looks for a filling worth more than a floor. Unless it is to be thorough it gives up where there are too many
+     * fillings to keep; the bound holds even then.
+     */
+    void fill(long[] price, int[] limits, long floor, boolean thorough) {
+        order(price, limits);
+        kept = 1;
+        made = 1;
+        length[0] = 0;
+        worth[0] = 0;
+        filling[0] = 0;
+        best = floor;
+        winner = -1;
+        looked = n;
+        bound = 0;
+        int most = thorough ? MOST : QUICK;
+        for (int b = 0; b < bundles && kept > 0; b++) {
+            if (made + kept > most) {
+                bound = loosest(b);
                 break;
             }
+            add(b);
         }
-        return (long) Math.floor(sum * (1 + 1e-12) + 1e-6);
+        bound = Math.max(bound, best);
+        Arrays.fill(taken, 0);
+        for (int at = winner; at > 0; at = before[at]) {
+            taken[bundleOf[last[at]]] += bundleCopies[last[at]];
+        }
     }
 
-    private void down(int at, long left, long sum) {
-        if (sum > value) {
-            value = sum;
-            Arrays.fill(taken, 0);
-            for (int k = 0; k < at; k++) {
-                taken[order[k]] = path[k];
+    private void order(long[] price, int[] limits) {
+        int[] order = IntStream.range(0, n)
+                .filter(i -> price[i] > 0 && limits[i] > 0 && size[i] <= room)
+                .boxed()
+                .sorted((a, b) -> Double.compare((double) price[b] / size[b], (double) price[a] / size[a]))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        bundles = 0;
+        for (int i : order) {
+            int left = Math.min(limits[i], room / size[i]);
+            for (int k = 1; left > 0; k *= 2) {
+                if (bundles == bundleOf.length) {
+                    bundleOf = Arrays.copyOf(bundleOf, 2 * bundles);
+                    bundleCopies = Arrays.copyOf(bundleCopies, 2 * bundles);
+                    sizeUpTo = Arrays.copyOf(sizeUpTo, 2 * bundles + 1);
+                    priceUpTo = Arrays.copyOf(priceUpTo, 2 * bundles + 1);
+                }
+                int copies = Math.min(k, left);
+                bundleOf[bundles] = i;
+                bundleCopies[bundles++] = copies;
+                sizeUpTo[bundles] = sizeUpTo[bundles - 1] + (long) copies * size[i];
+                priceUpTo[bundles] = priceUpTo[bundles - 1] + copies * price[i];
+                left -= copies;
             }
         }
-        if (at == order.length || nodes++ > mostNodes || sum + loose(at, left) <= value) {
-            return;
+    }
+
+    // With all bundles before b decided: the most that a filling can come to, the last bundle cut to fit.
+    private long hope(int b, int to, long rest) {
+        long sum = priceUpTo[to] - priceUpTo[b];
+        if (to < bundles) {
+            long left = rest - (sizeUpTo[to] - sizeUpTo[b]);
+            double share = (double) left / (sizeUpTo[to + 1] - sizeUpTo[to]);
+            sum += (long) (share * (priceUpTo[to + 1] - priceUpTo[to])) + 1;
         }
-        int i = order[at];
-        for (int many = (int) Math.min(limit[i], left / size[i]); many >= 0; many--) {
-            path[at] = many;
-            down(at + 1, left - (long) many * size[i], sum + many * now[i]);
+        return sum;
+    }
+
+    private long loosest(int b) {
+        long most = 0;
+        int to = bundles;
+        for (int i = 0; i < kept; i++) {
+            to = fits(b, to, room - length[i]);
+            most = Math.max(most, worth[i] + hope(b, to, room - length[i]));
         }
-        path[at] = 0;
+        return most;
+    }
+
+    private int fits(int b, int from, long rest) {
+        int to = from;
+        while (sizeUpTo[to] - sizeUpTo[b] > rest) {
+            to--;
+        }
+        return to;
+    }
+
+    // The list and the list with the bundle added, merged by length.
+    private void add(int b) {
+        int l = (int) (sizeUpTo[b + 1] - sizeUpTo[b]);
+        long p = priceUpTo[b + 1] - priceUpTo[b];
+        if (nextLength.length < 2 * kept) {
+            nextLength = new int[4 * kept];
+            nextWorth = new long[4 * kept];
+            nextFilling = new int[4 * kept];
+        }
+        if (last.length < made + kept) {
+            last = Arrays.copyOf(last, 2 * (made + kept));
+            before = Arrays.copyOf(before, 2 * (made + kept));
+        }
+        looked += 2L * kept;
+        int count = 0;
+        int to = bundles;
+        int i = 0;
+        int j = 0;
+        long top = -1;
+        while (i < kept || j < kept) {
+            boolean with = i == kept || (j < kept && length[j] + l < length[i]);
+            int now = with ? length[j] + l : length[i];
+            long value = with ? worth[j] + p : worth[i];
+            int from = with ? filling[j++] : filling[i++];
+            if (now > room) {
+                break;
+            }
+            if (value <= top) {
+                continue;
+            }
+            top = value;
+            to = fits(b + 1, to, room - now);
+            if (with && value > best) {
+                best = value;
+                winner = made;
+            } else if (value + hope(b + 1, to, room - now) <= best) {
+                continue;
+            }
+            if (with) {
+                last[made] = b;
+                before[made] = from;
+                from = made++;
+            }
+            nextLength[count] = now;
+            nextWorth[count] = value;
+            nextFilling[count++] = from;
+        }
+        int[] swap = length;
+        length = nextLength;
+        nextLength = swap;
+        swap = filling;
+        filling = nextFilling;
+        nextFilling = swap;
+        long[] swapWorth = worth;
+        worth = nextWorth;
+        nextWorth = swapWorth;
+        kept = count;
     }
 }

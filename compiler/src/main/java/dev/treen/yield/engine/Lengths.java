@@ -4,6 +4,7 @@ import dev.treen.yield.Bound;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,9 +17,18 @@ final class Lengths {
     private static final int MOST_TYPES = 700;
     private static final int ROUNDS = 3000;
     private static final int SETTLE = 1000;
+    /** Bars given back where a dive has failed, and how often the rest is tried again. */
+    private static final int MEND = 10;
+
+    private static final int MENDS = 12;
+    private static final double SPARE = 0.25;
+    private static final int PIVOTS = 12;
+    private static final int LOOKS_A_STEP = 5000;
 
     private final Folded f;
     private final int[] types;
+    /** By part: where it stands among those of the problem that this is what is left of. */
+    private final int[] place;
     private final int[] demand;
     private final int[] limit;
     private final Knapsack knapsack;
@@ -31,6 +41,7 @@ final class Lengths {
     private Lengths(Folded f, int[] types, int[] size) {
         this.f = f;
         this.types = types;
+        place = IntStream.range(0, types.length).toArray();
         int room = (int) f.boardLength[0];
         demand = new int[types.length];
         limit = new int[types.length];
@@ -40,6 +51,18 @@ final class Lengths {
         }
         knapsack = new Knapsack(room, size);
         dice = new Dice(f.problem.settings().seed());
+    }
+
+    // The same bars for what is left of the parts.
+    private Lengths(Lengths whole, int[] left) {
+        f = whole.f;
+        place = IntStream.range(0, left.length).filter(i -> left[i] > 0).toArray();
+        types = Arrays.stream(place).map(i -> whole.types[i]).toArray();
+        demand = Arrays.stream(place).map(i -> left[i]).toArray();
+        limit = Arrays.stream(place).map(i -> Math.min(left[i], whole.limit[i])).toArray();
+        knapsack = new Knapsack(
+                (int) f.boardLength[0], Arrays.stream(types).map(t -> (int) f.length[t]).toArray());
+        dice = whole.dice;
     }
 
     /** Prepares a problem of lengths alone; null if it is none, or too large. */
@@ -77,10 +100,15 @@ final class Lengths {
         Arrays.fill(cost, 1);
         var master = new Master(demand, alone, cost);
         addBars(master, improver.best);
-        generate(master, limit, ROUNDS, budget, true);
+        generate(master, demand, ROUNDS, budget, true);
         Bound bound = bars * f.weight[0] > area.value() ? new Bound(bars * f.weight[0], "patterns of lengths") : area;
         for (int dive = 0; !budget.over() && !reached(improver); dive++) {
-            dive(master.copy(), dive == 0 ? 0 : 0.1 + 0.1 * (dive % 5), improver, budget);
+            long most = improver.best.complete() ? improver.best.weight / f.weight[0] - 1 : Long.MAX_VALUE;
+            double noise = dive == 0 ? 0 : 0.1 + 0.1 * (dive % 5);
+            List<int[]> cut = new ArrayList<>();
+            if (dive(master.copy(), noise, most, cut, budget) || mend(cut, most, master, budget)) {
+                offer(cut, improver);
+            }
         }
         return bound;
     }
@@ -109,28 +137,36 @@ final class Lengths {
 
     // Until the prices prove that rounding up the value of the programme gives the bound, or nothing new is worth it.
     // Patterns are sought at prices between the best so far and the newest, which swing less.
-    private void generate(Master master, int[] limits, int rounds, Budget budget, boolean root) {
-        long steps = 1 + (long) (Knapsack.work((int) f.boardLength[0], types.length) / Endless.WORK_A_STEP);
+    private void generate(Master master, int[] left, int rounds, Budget budget, boolean root) {
+        var limits = new int[left.length];
+        for (int i = 0; i < left.length; i++) {
+            limits[i] = Math.min(limit[i], left[i]);
+        }
         long[] steady = {};
         double keep = 0;
         boolean reached = false;
         boolean thorough = false;
         for (int round = 0; round < rounds; round++) {
-            boolean settled = master.solve(12);
+            boolean settled = master.solve(PIVOTS);
             long[] prices = master.rounded(SCALE);
             long[] asked = prices.clone();
             for (int i = 0; i < steady.length; i++) {
                 asked[i] = (long) (keep * steady[i] + (1 - keep) * prices[i]);
             }
-            knapsack.fill(asked, limits, thorough);
+            knapsack.fill(asked, limits, (long) SCALE, thorough);
             if (root && better(asked)) {
                 steady = asked;
                 reached = best <= bars;
             }
-            if (root && (reached || (settled && exact > master.value() * (1 - 1e-5)))) {
+            if (root && (reached || (settled && enough(master.value())))) {
                 return;
             }
-            if (!budget.spend(thorough ? 10 * steps : steps)) {
+            // Where there is room to spare, nothing is gained by sharper prices; where there is none, everything.
+            double rest = master.value();
+            if (!root && Math.ceil(rest) - rest > SPARE && least(asked, left) > Math.floor(rest) + 1e-6) {
+                return;
+            }
+            if (!budget.spend(1 + knapsack.looked / LOOKS_A_STEP)) {
                 return;
             }
             Master.Column found = Master.Column.of(knapsack.taken, 1);
@@ -138,7 +174,7 @@ final class Lengths {
                 master.add(found);
                 keep = steady.length > 0 ? 0.7 : 0;
                 thorough = false;
-            } else if (keep == 0 && settled && (thorough || !root || knapsack.quick())) {
+            } else if (keep == 0 && settled && (thorough || !root || knapsack.bound <= SCALE)) {
                 return;
             } else {
                 thorough = keep == 0 && settled;
@@ -147,12 +183,22 @@ final class Lengths {
         }
     }
 
-    private boolean better(long[] prices) {
+    // Whole boards alone count: what lies between the bound and the programme must hold one more for looking on.
+    private boolean enough(double value) {
+        return exact > value * (1 - 1e-5) || bars >= Math.ceil(value - 1e-6);
+    }
+
+    // What the filling just made says of the bars needed (Farley 1990).
+    private double least(long[] prices, int[] need) {
         double sum = 0;
         for (int i = 0; i < prices.length; i++) {
-            sum += (double) prices[i] * demand[i];
+            sum += (double) prices[i] * need[i];
         }
-        double found = sum / Math.max(1, knapsack.bound);
+        return sum / Math.max(1, knapsack.bound);
+    }
+
+    private boolean better(long[] prices) {
+        double found = least(prices, demand);
         bars = Math.max(bars, (long) Math.ceil(found - 1e-9));
         boolean better = found > exact;
         exact = Math.max(exact, found);
@@ -178,14 +224,13 @@ final class Lengths {
         return fresh;
     }
 
-    private void dive(Master master, double noise, Improver improver, Budget budget) {
+    // Fills the list with bars; false if it stopped because they would be more than so many.
+    private boolean dive(Master master, double noise, long most, List<int[]> cut, Budget budget) {
         Master now = master;
         int[] left = demand.clone();
-        List<int[]> cut = new ArrayList<>();
-        long most = improver.best.complete() ? improver.best.weight / f.weight[0] - 1 : Long.MAX_VALUE;
         while (Arrays.stream(left).anyMatch(n -> n > 0)) {
             if (cut.size() + Math.ceil(now.value() - 0.02) > most) {
-                return;
+                return false;
             }
             if (budget.over()) {
                 break;
@@ -197,13 +242,75 @@ final class Lengths {
                 }
                 now = afresh(now, left);
             }
-            var limits = new int[left.length];
-            for (int i = 0; i < left.length; i++) {
-                limits[i] = Math.min(limit[i], left[i]);
-            }
-            generate(now, limits, 30, budget, false);
+            generate(now, left, 30, budget, false);
         }
-        offer(cut, improver);
+        return true;
+    }
+
+    // A dive that has failed has gone wrong late: the bars taken last are given back and what is left, a small problem, is
+    // dived for again a few times.
+    private boolean mend(List<int[]> cut, long most, Master master, Budget budget) {
+        for (int back = MEND; back <= 2 * MEND && back < cut.size(); back += MEND / 2) {
+            List<int[]> kept = new ArrayList<>(cut.subList(0, cut.size() - back));
+            int[] left = demand.clone();
+            for (int[] bar : kept) {
+                for (int i = 0; i < bar.length; i++) {
+                    left[i] -= bar[i];
+                }
+            }
+            Lengths rest = new Lengths(this, left);
+            Master small = rest.narrowed(this, master);
+            rest.generate(small, rest.demand, 200, budget, false);
+            for (int dive = 0; dive < MENDS && !budget.over(); dive++) {
+                List<int[]> more = new ArrayList<>();
+                if (small.value() > most - kept.size() + 0.02) {
+                    break;
+                }
+                if (rest.dive(small.copy(), 0.1 * dive, most - kept.size(), more, budget) && !budget.over()) {
+                    for (int[] bar : more) {
+                        kept.add(rest.widened(bar, this));
+                    }
+                    cut.clear();
+                    cut.addAll(kept);
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private Master narrowed(Lengths whole, Master master) {
+        var cost = new double[types.length];
+        Arrays.fill(cost, 1);
+        var small = new Master(demand, limit.clone(), cost);
+        var row = new int[whole.types.length];
+        Arrays.fill(row, -1);
+        for (int i = 0; i < types.length; i++) {
+            row[place[i]] = i;
+        }
+        for (Master.Column old : master.columns) {
+            var counts = new int[types.length];
+            int sum = 0;
+            for (int k = 0; k < old.rows().length; k++) {
+                int i = row[old.rows()[k]];
+                if (i >= 0) {
+                    counts[i] = Math.min(demand[i], old.counts()[k]);
+                    sum += counts[i];
+                }
+            }
+            if (sum > 1) {
+                small.add(Master.Column.of(counts, 1));
+            }
+        }
+        return small;
+    }
+
+    private int[] widened(int[] bar, Lengths whole) {
+        var wide = new int[whole.types.length];
+        for (int i = 0; i < bar.length; i++) {
+            wide[place[i]] = bar[i];
+        }
+        return wide;
     }
 
     // Whole uses are taken as they are; where there are none, the largest part of one is taken as a whole.

@@ -14,7 +14,7 @@ final class Master {
     private static final double TINY = 1e-9;
     private static final double HAIR = 1e-4;
     /** Rounding errors are cleared out after so many pivots. */
-    private static final int FRESH = 400;
+    private static final int FRESH = 1000;
 
     /** What one pattern gives. */
     static final class Column {
@@ -53,6 +53,13 @@ final class Master {
     private final double[][] inverse;
     private final double[] x;
     private final double[] price;
+    /** The columns again, one after another, for quick looks: where each starts, its rows and its counts. */
+    private int[] start = new int[65];
+
+    private int[] flatRow = new int[256];
+    private double[] flatCount = new double[256];
+    private double[] flatCost = new double[64];
+    private int flat;
     private int pivots;
 
     /** Each row starts with a pattern of its own, which gives it so many for this cost. */
@@ -67,7 +74,7 @@ final class Master {
         for (int i = 0; i < m; i++) {
             // A hair more than asked for, each row another, so that no two rows tie.
             need[i] = demand[i] + HAIR * dice.unit();
-            columns.add(new Column(new int[]{i}, new int[]{alone[i]}, cost[i]));
+            add(new Column(new int[]{i}, new int[]{alone[i]}, cost[i]));
             basis[i] = i;
             inverse[i][i] = 1.0 / alone[i];
             x[i] = need[i] / alone[i];
@@ -86,14 +93,43 @@ final class Master {
         x = other.x.clone();
         price = other.price.clone();
         columns.addAll(other.columns);
+        start = other.start.clone();
+        flatRow = other.flatRow.clone();
+        flatCount = other.flatCount.clone();
+        flatCost = other.flatCost.clone();
+        flat = other.flat;
     }
 
     Master copy() {
         return new Master(this);
     }
 
-    void add(Column column) {
+    final void add(Column column) {
         columns.add(column);
+        if (flat + 1 == start.length) {
+            start = Arrays.copyOf(start, 2 * flat + 2);
+            flatCost = Arrays.copyOf(flatCost, 2 * flat + 2);
+        }
+        int at = start[flat];
+        int end = at + column.rows.length;
+        if (end > flatRow.length) {
+            flatRow = Arrays.copyOf(flatRow, 2 * end);
+            flatCount = Arrays.copyOf(flatCount, 2 * end);
+        }
+        for (int k = 0; k < column.rows.length; k++) {
+            flatRow[at + k] = column.rows[k];
+            flatCount[at + k] = column.counts[k];
+        }
+        flatCost[flat] = column.cost;
+        start[++flat] = end;
+    }
+
+    private double reduced(int c) {
+        double left = flatCost[c];
+        for (int k = start[c]; k < start[c + 1]; k++) {
+            left -= price[flatRow[k]] * flatCount[k];
+        }
+        return left;
     }
 
     /** The price of each row: what one more of it would cost. */
@@ -195,8 +231,8 @@ final class Master {
                 pick = -1 - i;
             }
         }
-        for (int c = 0; c < columns.size(); c++) {
-            double left = reduced(columns.get(c));
+        for (int c = 0; c < flat; c++) {
+            double left = reduced(c);
             if (left < least) {
                 least = left;
                 pick = c;
@@ -241,17 +277,14 @@ final class Master {
             }
             return d;
         }
-        Column column = columns.get(enter);
-        for (int k = 0; k < column.rows.length; k++) {
-            for (int i = 0; i < m; i++) {
-                d[i] += inverse[i][column.rows[k]] * column.counts[k];
-            }
+        for (int i = 0; i < m; i++) {
+            d[i] = along(inverse[i], enter);
         }
         return d;
     }
 
     private void exchange(int enter, int leave, double[] d) {
-        double gain = enter < 0 ? price[-1 - enter] : reduced(columns.get(enter));
+        double gain = enter < 0 ? price[-1 - enter] : reduced(enter);
         double by = d[leave];
         double[] row = inverse[leave];
         for (int j = 0; j < m; j++) {
@@ -322,11 +355,11 @@ final class Master {
         double least = Double.POSITIVE_INFINITY;
         double steep = 0;
         for (int c = -m; c < columns.size(); c++) {
-            double alpha = c < 0 ? -row[-1 - c] : along(row, columns.get(c));
+            double alpha = c < 0 ? -row[-1 - c] : along(row, c);
             if (alpha > -1e-6) {
                 continue;
             }
-            double ratio = Math.max(0, c < 0 ? price[-1 - c] : reduced(columns.get(c))) / -alpha;
+            double ratio = Math.max(0, c < 0 ? price[-1 - c] : reduced(c)) / -alpha;
             // Of nearly equal ratios the steepest is the safest.
             if (ratio < least - TINY || (ratio < least + TINY && -alpha > steep)) {
                 least = Math.min(least, ratio);
@@ -341,10 +374,10 @@ final class Master {
         return true;
     }
 
-    private static double along(double[] row, Column column) {
+    private double along(double[] row, int c) {
         double sum = 0;
-        for (int k = 0; k < column.rows.length; k++) {
-            sum += row[column.rows[k]] * column.counts[k];
+        for (int k = start[c]; k < start[c + 1]; k++) {
+            sum += row[flatRow[k]] * flatCount[k];
         }
         return sum;
     }
