@@ -54,7 +54,8 @@ final class EditorBench {
     }
 
     private static void session(int lines, int rounds) throws Exception {
-        Process server = new ProcessBuilder(System.getProperty("treen.command", "./treen lsp").split(" ")).redirectError(ProcessBuilder.Redirect.DISCARD).start();
+        Process server = new ProcessBuilder(System.getProperty("treen.command", "./treen lsp").split(" "))
+                .redirectError(ProcessBuilder.Redirect.DISCARD).start();
         try {
             EditorBench bench = new EditorBench(server, project(lines));
             bench.begin();
@@ -111,7 +112,8 @@ final class EditorBench {
         int part = text.lastIndexOf("part base_", gap);
         timed("completion", "completion", at(text.indexOf("from plank", part) + "from ".length()));
         timed("hover", "hover", at(part + "part ".length()));
-        keepColours(timed("change of colours", "semanticTokens/full/delta", ",\"previousResultId\":\"" + colours + '"'));
+        keepColours(
+                timed("change of colours", "semanticTokens/full/delta", ",\"previousResultId\":\"" + colours + '"'));
         if (text.charAt(gap) == '1') {
             edit(gap, gap + 1, "9");
         }
@@ -179,7 +181,8 @@ final class EditorBench {
     private void report(int lines, double processor) {
         times.forEach((what, all) -> {
             double[] sorted = all.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-            System.out.printf(Locale.ROOT, "| %,d | %s | %.1f | %.1f | %.1f |%n", lines, what, sorted[sorted.length / 2],
+            System.out.printf(Locale.ROOT, "| %,d | %s | %.1f | %.1f | %.1f |%n", lines, what,
+                    sorted[sorted.length / 2],
                     sorted[(int) Math.ceil(sorted.length * 0.99) - 1], sorted[sorted.length - 1]);
         });
         System.out.printf(Locale.ROOT, "| %,d | processor time of a round | %.1f | | |%n", lines, processor);
