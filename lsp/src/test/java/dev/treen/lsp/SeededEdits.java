@@ -34,7 +34,7 @@ final class SeededEdits {
     private static int whole(String text, int offset) {
         boolean inside = offset > 0 && offset < text.length()
                 && (Character.isLowSurrogate(text.charAt(offset))
-                        || text.charAt(offset - 1) == '\r' && text.charAt(offset) == '\n');
+                        || (text.charAt(offset - 1) == '\r' && text.charAt(offset) == '\n'));
         return inside ? offset - 1 : offset;
     }
 }
