@@ -14,6 +14,11 @@ import org.eclipse.lsp4j.DocumentLinkOptions;
 import org.eclipse.lsp4j.DocumentOnTypeFormattingOptions;
 import org.eclipse.lsp4j.DocumentRangeFormattingOptions;
 import org.eclipse.lsp4j.ExecuteCommandOptions;
+import org.eclipse.lsp4j.FileOperationFilter;
+import org.eclipse.lsp4j.FileOperationOptions;
+import org.eclipse.lsp4j.FileOperationPattern;
+import org.eclipse.lsp4j.FileOperationPatternKind;
+import org.eclipse.lsp4j.FileOperationsServerCapabilities;
 import org.eclipse.lsp4j.RenameOptions;
 import org.eclipse.lsp4j.SemanticTokensServerFull;
 import org.eclipse.lsp4j.SemanticTokensWithRegistrationOptions;
@@ -41,8 +46,19 @@ final class Abilities {
         folders.setSupported(true);
         folders.setChangeNotifications(true);
         can.setExecuteCommandProvider(new ExecuteCommandOptions(Commands.ALL));
-        can.setWorkspace(new WorkspaceServerCapabilities(folders));
+        WorkspaceServerCapabilities workspace = new WorkspaceServerCapabilities(folders);
+        FileOperationsServerCapabilities moves = new FileOperationsServerCapabilities();
+        moves.setWillRename(new FileOperationOptions(List.of(moved("**/*.treen", FileOperationPatternKind.File),
+                moved("**", FileOperationPatternKind.Folder))));
+        workspace.setFileOperations(moves);
+        can.setWorkspace(workspace);
         return can;
+    }
+
+    private static FileOperationFilter moved(String glob, String kind) {
+        FileOperationPattern pattern = new FileOperationPattern(glob);
+        pattern.setMatches(kind);
+        return new FileOperationFilter(pattern, "file");
     }
 
     private static void looking(ServerCapabilities can) {
@@ -68,7 +84,7 @@ final class Abilities {
     }
 
     private static void changing(ServerCapabilities can) {
-        can.setCompletionProvider(new CompletionOptions(false, List.of(".", " ")));
+        can.setCompletionProvider(new CompletionOptions(true, List.of(".", " ")));
         can.setSignatureHelpProvider(new SignatureHelpOptions(List.of("{", ";", " ")));
         can.setCodeActionProvider(new CodeActionOptions(List.of(
                 CodeActionKind.QuickFix, CodeActionKind.RefactorExtract, CodeActionKind.RefactorInline,

@@ -15,8 +15,11 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.CodeLensWorkspaceCapabilities;
+import org.eclipse.lsp4j.CompletionCapabilities;
+import org.eclipse.lsp4j.CompletionItemCapabilities;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.ShowDocumentCapabilities;
+import org.eclipse.lsp4j.TextDocumentClientCapabilities;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.WindowClientCapabilities;
 import org.eclipse.lsp4j.WorkspaceClientCapabilities;
@@ -41,6 +44,7 @@ final class Desk {
     private final LayoutJobs layouts = new LayoutJobs(progressing, this::laidOut);
     private final CommandRunner commands = new CommandRunner(this);
     private volatile boolean refreshesLenses;
+    private volatile boolean snippets;
     private volatile PositionEncoding encoding = PositionEncoding.UTF16;
     private volatile Diagnostics diagnostics = new Diagnostics(PositionEncoding.UTF16, this::findings);
     private volatile @Nullable LanguageClient client;
@@ -71,6 +75,16 @@ final class Desk {
                 .map(WorkspaceClientCapabilities::getCodeLens)
                 .map(CodeLensWorkspaceCapabilities::getRefreshSupport)
                 .orElse(false);
+        snippets = Optional.ofNullable(can).map(ClientCapabilities::getTextDocument)
+                .map(TextDocumentClientCapabilities::getCompletion)
+                .map(CompletionCapabilities::getCompletionItem)
+                .map(CompletionItemCapabilities::getSnippetSupport)
+                .orElse(false);
+    }
+
+    /** Whether the client goes from field to field in what is put in. */
+    boolean snippets() {
+        return snippets;
     }
 
     Progressing progressing() {

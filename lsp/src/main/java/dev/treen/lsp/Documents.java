@@ -111,7 +111,7 @@ public final class Documents {
     }
 
     /** The name under which a file is known to people: its path, or the address where it has none. */
-    static String nameOf(String uri) {
+    public static String nameOf(String uri) {
         try {
             URI parsed = URI.create(uri);
             return "file".equals(parsed.getScheme()) ? Path.of(parsed).toString() : uri;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -68,7 +69,12 @@ final class LayoutJobs {
         forget(document.uri());
         Job job = new Job(input, document);
         newest.put(document.uri(), job);
-        var _ = worker.schedule(() -> run(job), REST_MILLIS, TimeUnit.MILLISECONDS);
+        try {
+            var _ = worker.schedule(() -> run(job), REST_MILLIS, TimeUnit.MILLISECONDS);
+        } catch (RejectedExecutionException over) {
+            // The session has ended meanwhile: nobody waits for the layout.
+            newest.remove(document.uri(), job);
+        }
     }
 
     /** The layout for this text, once it is known. */

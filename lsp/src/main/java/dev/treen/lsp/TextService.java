@@ -127,7 +127,13 @@ final class TextService implements TextDocumentService {
         return desk.answer(
                 params.getTextDocument(),
                 Either.forLeft(List.of()),
-                d -> Either.forLeft(new Completions().at(d, d.positions().offset(params.getPosition()))));
+                d -> Either
+                        .forLeft(new Completions(desk.snippets()).at(d, d.positions().offset(params.getPosition()))));
+    }
+
+    @Override
+    public CompletableFuture<CompletionItem> resolveCompletionItem(CompletionItem item) {
+        return desk.answer(() -> new Completions(desk.snippets()).resolved(item));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package dev.treen.lsp;
 
+import dev.treen.lsp.feature.Moves;
 import dev.treen.lsp.feature.Pulls;
 import dev.treen.lsp.feature.WorkspaceSymbols;
 import java.util.HashMap;
@@ -10,9 +11,11 @@ import org.eclipse.lsp4j.DidChangeConfigurationParams;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
 import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
 import org.eclipse.lsp4j.ExecuteCommandParams;
+import org.eclipse.lsp4j.RenameFilesParams;
 import org.eclipse.lsp4j.SymbolInformation;
 import org.eclipse.lsp4j.WorkspaceDiagnosticParams;
 import org.eclipse.lsp4j.WorkspaceDiagnosticReport;
+import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.WorkspaceSymbol;
 import org.eclipse.lsp4j.WorkspaceSymbolParams;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
@@ -54,6 +57,11 @@ final class WorkspaceFiles implements WorkspaceService {
     @Override
     public CompletableFuture<Object> executeCommand(ExecuteCommandParams params) {
         return desk.commands().run(params).thenApply(done -> null);
+    }
+
+    @Override
+    public CompletableFuture<WorkspaceEdit> willRenameFiles(RenameFilesParams params) {
+        return desk.answer(() -> new Moves(desk.encoding()).before(desk.workspace().all(), params.getFiles()));
     }
 
     @Override

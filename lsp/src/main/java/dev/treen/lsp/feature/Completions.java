@@ -13,16 +13,36 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionItemKind;
+import org.eclipse.lsp4j.InsertTextFormat;
+import org.eclipse.lsp4j.MarkupContent;
+import org.eclipse.lsp4j.MarkupKind;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
 /** What can stand at the cursor: from the schema of the block, and from the names that the project declares. */
 public final class Completions {
     private static final List<String> UNITS = List.of("mm", "cm", "m", "in", "ft", "deg", "degC", "degF");
 
-    /** Makes completions. */
-    public Completions() {
+    private final boolean snippets;
+
+    /** Makes completions; whole statements are offered with {@code snippets}. */
+    public Completions(boolean snippets) {
+        this.snippets = snippets;
+    }
+
+    /** The same item with all there is to say of it: its documentation with an example. */
+    public CompletionItem resolved(CompletionItem item) {
+        Optional<BlockSchema> schema = JointKinds.schemas().stream().map(JointSchema::block)
+                .filter(block -> block.word().equals(item.getLabel()))
+                .findFirst()
+                .or(() -> Schemas.all().stream().filter(b -> b.word().equals(item.getLabel())).findFirst());
+        if (item.getKind() == CompletionItemKind.Keyword) {
+            schema.ifPresent(block -> item.setDocumentation(new MarkupContent(
+                    MarkupKind.MARKDOWN, block.doc() + "\n\n```treen\n" + block.example() + "\n```")));
+        }
+        return item;
     }
 
     /** The words that fit at {@code offset}. */
@@ -30,7 +50,8 @@ public final class Completions {
         Context context = Context.at(document, offset);
         String before = lineBefore(document, offset);
         if (before.matches("\\s*joint\\s+\\w*")) {
-            return JointKinds.schemas().stream().map(Completions::joint).toList();
+            Set<String> fitting = JointOffers.fitting(document, offset);
+            return JointKinds.schemas().stream().map(schema -> joint(schema, fitting)).toList();
         }
         if (before.matches(".*\\w\\.\\w*")) {
             return List.of("length", "width", "thickness").stream()
@@ -40,7 +61,7 @@ public final class Completions {
         if (context.property().isPresent() || before.matches(".*[;{]?\\s*\\w+\\s+\\S.*|\\s*\\w+\\s+")) {
             return values(document, context, before);
         }
-        return context.schema().map(Completions::properties).orElseGet(Completions::declarations);
+        return context.schema().map(Completions::properties).orElseGet(this::declarations);
     }
 
     private static String lineBefore(Document document, int offset) {
@@ -107,7 +128,7 @@ public final class Completions {
         };
     }
 
-    private static List<CompletionItem> declarations() {
+    private List<CompletionItem> declarations() {
         List<CompletionItem> items = new ArrayList<>();
         for (BlockSchema schema : List.of(Schemas.PROJECT, Schemas.BOARD, Schemas.SHEET, Schemas.PART)) {
             items.add(item(schema.word(), CompletionItemKind.Keyword, schema.example(), schema.doc()));
@@ -123,15 +144,27 @@ public final class Completions {
                 "accept panel-tight on base because \"…\"",
                 "Takes a warning as it is, with a reason."));
         items.add(item("repeat", CompletionItemKind.Keyword, "repeat i in 1..3 { … }", "Makes numbered parts."));
+        if (snippets) {
+            items.forEach(each -> Snippets.of(each.getLabel()).ifPresent(body -> {
+                each.setInsertText(body);
+                each.setInsertTextFormat(InsertTextFormat.Snippet);
+            }));
+        }
         return items;
     }
 
-    private static CompletionItem joint(JointSchema schema) {
-        return item(
+    /** Kinds that suit the parts come first, and say so. */
+    private static CompletionItem joint(JointSchema schema, Set<String> fitting) {
+        CompletionItem item = item(
                 schema.kind(),
                 CompletionItemKind.Keyword,
                 schema.into() ? "a into b" : "a to b",
                 schema.block().doc());
+        if (fitting.contains(schema.kind())) {
+            item.setSortText(" " + schema.kind());
+            item.setDetail(item.getDetail() + ", suits these parts");
+        }
+        return item;
     }
 
     private static CompletionItem item(String label, CompletionItemKind kind, String detail, String doc) {
