@@ -5,7 +5,9 @@ import dev.treen.cutting.BoardCut;
 import dev.treen.drawing.DrawingSet;
 import dev.treen.drawing.Drawings;
 import dev.treen.finding.Finding;
+import dev.treen.page.Labels;
 import dev.treen.page.PlanPage;
+import dev.treen.page.ShoppingCsv;
 import dev.treen.page.Sources;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.CutListCsv;
@@ -138,7 +140,9 @@ final class BuildCommand implements Subcommand {
         Map<String, String> files = new LinkedHashMap<>();
         DrawingSet drawings = Drawings.all(plan.joined());
         files.put("plan.html", PlanPage.of(plan, years, drawings, sources, beside));
+        files.put("labels.html", Labels.of(plan));
         files.put("cut-list.csv", CutListCsv.of(plan));
+        files.put("shopping.csv", ShoppingCsv.of(plan));
         files.put("plan.json", PlanJson.of(plan));
         files.put("order.md", OrderMarkdown.of(plan));
         for (BoardCut board : plan.cutting().boards()) {

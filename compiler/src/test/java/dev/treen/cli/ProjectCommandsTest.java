@@ -75,10 +75,11 @@ class ProjectCommandsTest {
         assertThat(printed()).contains("Cut list", "Layout", "Order of work", "Cautions");
         assertThat(names(folder)).containsExactly("caddy-plan", "caddy.treen");
         assertThat(names(folder.resolve("caddy-plan"))).containsExactly(".treen-made", "assembled.svg",
-                "cut-list.csv", "layout-plank-leaf-1.svg", "layout-plank-leaf-2.svg", "order.md", "part-base.svg",
+                "cut-list.csv", "labels.html", "layout-plank-leaf-1.svg", "layout-plank-leaf-2.svg", "order.md",
+                "part-base.svg",
                 "part-front.svg", "part-left.svg", "part-lid.svg", "part-right.svg", "plan.html", "plan.json",
                 "rack.treen",
-                "taken-apart.svg", "year.svg");
+                "shopping.csv", "taken-apart.svg", "year.svg");
     }
 
     @Test
