@@ -19,7 +19,7 @@ final class CutListTable {
                         + (page.format().imperial()
                                 ? " A + is a shade over the mark of the rule, a − or - a shade under it."
                                 : ""));
-        Element table = Html.add(Page.scroll(section, "Cut list"), "table", "class", "cuts");
+        Element table = Html.add(Page.scroll(section, "All parts with their sizes"), "table", "class", "cuts");
         Html.said(table, "caption", "Sizes in " + page.unit());
         Element head = Html.add(table, "thead");
         Element groups = Html.add(head, "tr");
