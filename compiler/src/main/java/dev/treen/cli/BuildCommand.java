@@ -2,8 +2,13 @@ package dev.treen.cli;
 
 import dev.treen.check.RoomYear;
 import dev.treen.cutting.BoardCut;
+import dev.treen.drawing.DrawingSet;
 import dev.treen.drawing.Drawings;
 import dev.treen.finding.Finding;
+import dev.treen.page.Labels;
+import dev.treen.page.PlanPage;
+import dev.treen.page.ShoppingCsv;
+import dev.treen.page.Sources;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.CutListCsv;
 import dev.treen.plan.LayoutSvg;
@@ -13,6 +18,7 @@ import dev.treen.plan.PlanJson;
 import dev.treen.plan.PlanText;
 import dev.treen.plan.RackText;
 import dev.treen.plan.YearSvg;
+import dev.treen.quantity.LengthFormat;
 import dev.treen.source.SourceFile;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -64,23 +70,40 @@ final class BuildCommand implements Subcommand {
             return Terminal.wrongUse(streams, "no folder can have that name", USAGE);
         }
         return switch (ProjectFiles.read(name)) {
-            case ProjectFiles.Read.Found(SourceFile file) ->
-                build(Compilation.of(file, new ProjectFiles(), UnitsOption.of(arguments)), into, streams);
+            case ProjectFiles.Read.Found(SourceFile file) -> {
+                Sources.Recorder files = recorder(file);
+                yield build(
+                        Compilation.of(files.main(), files, UnitsOption.of(arguments)), files, arguments, into,
+                        streams);
+            }
             case ProjectFiles.Read.Refused(String why) ->
                 nothing(List.of(CommandFindings.of(CommandFindings.NOT_READ, name, why)), streams);
         };
     }
 
-    private static int build(Compilation compilation, Path into, Streams streams) {
+    /** A plan that Treen wrote holds its project; any other file is one. */
+    private static Sources.Recorder recorder(SourceFile file) {
+        Optional<Sources> inside = page(file.name()) ? Sources.in(file.text()) : Optional.empty();
+        return inside.map(sources -> new Sources.Recorder(sources.main(), sources.loader()))
+                .orElseGet(() -> new Sources.Recorder(file, new ProjectFiles()));
+    }
+
+    private static boolean page(String name) {
+        return name.endsWith(".html") || name.endsWith(".htm");
+    }
+
+    private static int build(Compilation compilation, Sources.Recorder sources, Arguments arguments, Path into,
+            Streams streams) {
         List<Finding> early = compilation.checked().findings();
-        if (Compilation.hasErrors(early)) {
+        if (!Compilation.onlyWoodMissing(early)) {
             return nothing(compilation.findings(), streams);
         }
         Plan plan = compilation.plan();
-        if (Compilation.hasErrors(plan.findings())) {
+        if (!Compilation.onlyWoodMissing(plan.findings())) {
             return nothing(plan.findings(), streams);
         }
-        Map<String, String> files = files(plan, compilation.checked().facts().years());
+        Map<String, String> files = files(
+                plan, compilation.checked().facts().years(), sources.sources(), UnitsOption.beside(arguments, plan));
         Optional<String> refused = new OutputFolder(into).write(files);
         if (refused.isPresent()) {
             Finding finding = CommandFindings.of(CommandFindings.NOT_WRITTEN, into.toString(), refused.get());
@@ -92,6 +115,10 @@ final class BuildCommand implements Subcommand {
         streams.out().print(PlanText.of(plan));
         streams.out().println();
         streams.out().println("Written to " + into + ": " + String.join(", ", files.keySet()));
+        if (Compilation.hasErrors(plan.findings())) {
+            streams.err().println("The plan is written, without the parts for which there is no wood.");
+            return 1;
+        }
         return 0;
     }
 
@@ -104,13 +131,18 @@ final class BuildCommand implements Subcommand {
     private static Path beside(String name) {
         Path file = Path.of(name);
         String plain = String.valueOf(file.getFileName());
-        String stem = plain.endsWith(".treen") ? plain.substring(0, plain.length() - ".treen".length()) : plain;
+        String stem = plain.replaceFirst("\\.(treen|html?)$", "");
         return file.resolveSibling(stem + "-plan");
     }
 
-    private static Map<String, String> files(Plan plan, List<RoomYear> years) {
+    private static Map<String, String> files(Plan plan, List<RoomYear> years, Sources sources,
+            Optional<LengthFormat> beside) {
         Map<String, String> files = new LinkedHashMap<>();
+        DrawingSet drawings = Drawings.all(plan.joined());
+        files.put("plan.html", PlanPage.of(plan, years, drawings, sources, beside));
+        files.put("labels.html", Labels.of(plan));
         files.put("cut-list.csv", CutListCsv.of(plan));
+        files.put("shopping.csv", ShoppingCsv.of(plan));
         files.put("plan.json", PlanJson.of(plan));
         files.put("order.md", OrderMarkdown.of(plan));
         for (BoardCut board : plan.cutting().boards()) {
@@ -119,7 +151,7 @@ final class BuildCommand implements Subcommand {
         if (!years.isEmpty()) {
             files.put("year.svg", YearSvg.of(plan, years));
         }
-        Drawings.of(plan.joined()).forEach((name, sheet) -> files.put(fresh(stem(name), files), sheet.svg()));
+        drawings.sheets().forEach((name, sheet) -> files.put(fresh(stem(name), files), sheet.svg()));
         String rack = RackText.of(plan);
         if (!rack.isEmpty()) {
             files.put("rack.treen", rack);

@@ -3,11 +3,14 @@ package dev.treen.drawing;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Settings;
+import dev.treen.solid.Drawing;
 import dev.treen.solid.Placed;
+import dev.treen.solid.Vec3;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** All drawings of a project. */
 public final class Drawings {
@@ -16,23 +19,32 @@ public final class Drawings {
 
     /** The drawings by what they show: each part under its name, then the whole assembled and taken apart. */
     public static Map<String, Sheet> of(Joined joined) {
+        return all(joined).sheets();
+    }
+
+    /** The drawings, and the scenes from which small pictures are made. */
+    public static DrawingSet all(Joined joined) {
         Settings settings = joined.project().settings();
         Map<String, Sheet> sheets = new LinkedHashMap<>();
         for (List<FinishedPart> alike : alike(joined.parts())) {
             sheets.put("part-" + alike.getFirst().part().name(), part(settings, alike));
         }
-        // The pictures of the whole leave out small round holes, which the sheets of parts show.
-        List<Placed> placed = joined.parts().stream()
-                .flatMap(part -> part.bare().filter(s -> !s.isEmpty()).stream()
-                        .map(solid -> new Placed(part.part().name(), solid)))
-                .toList();
+        List<Placed> placed = placed(joined);
+        Optional<Scene> assembled = Optional.empty();
+        Optional<Scene> apart = Optional.empty();
         if (!placed.isEmpty()) {
-            sheets.put("assembled", Pictorial.assembled(settings.title(), placed, settings.format()));
+            Drawing seen = Pictorial.seen(placed);
+            sheets.put("assembled", Pictorial.assembled(settings.title(), placed, seen, settings.format()));
+            assembled = Optional.of(new Scene(seen));
         }
         if (placed.size() > 1) {
-            sheets.put("taken-apart", Pictorial.exploded(settings.title(), placed, settings.format()));
+            Map<String, Vec3> shifts = Explosion.of(placed);
+            List<Placed> moved = Pictorial.moved(placed, shifts);
+            Drawing seen = Pictorial.seen(moved);
+            sheets.put("taken-apart", Pictorial.exploded(settings.title(), moved, seen, shifts, settings.format()));
+            apart = Optional.of(new Scene(seen));
         }
-        return sheets;
+        return new DrawingSet(sheets, assembled, apart);
     }
 
     /** The working drawing of parts that are alike. */
@@ -40,10 +52,13 @@ public final class Drawings {
         return PartSheet.of(settings, alike, PartViews.of(Laid.of(alike.getFirst())));
     }
 
-    /** The parts that have a place and a body, as solids by their names. */
+    /**
+     * The parts that have a place and a body, as solids by their names, without the small round holes of screws and nails,
+     * which the sheets of parts show.
+     */
     public static List<Placed> placed(Joined joined) {
         return joined.parts().stream()
-                .flatMap(part -> part.solid().filter(s -> !s.isEmpty()).stream()
+                .flatMap(part -> part.bare().filter(s -> !s.isEmpty()).stream()
                         .map(solid -> new Placed(part.part().name(), solid)))
                 .toList();
     }

@@ -56,10 +56,9 @@ final class PartSheet {
         Bounds bounds = Mark.bounds(drawn);
         double dx = room.middle().x() - bounds.middle().x();
         double dy = room.middle().y() - bounds.middle().y();
-        List<Mark> marks = new ArrayList<>(paper.frame(name(), below(), cells(scale), true));
-        marks.addAll(Mark.moved(drawn, dx, dy));
+        List<Mark> frame = paper.frame(name(), below(), cells(scale), true);
         return new Sheet(paper.width(), paper.height(), name() + ": working drawing for " + settings.title(), words(),
-                marks);
+                scale.text(), frame, Mark.moved(drawn, dx, dy));
     }
 
     private String name() {

@@ -28,8 +28,8 @@ final class Pictorial {
     private final double dx;
     private final double dy;
 
-    private Pictorial(List<Placed> parts, Bounds room, double forNames) {
-        drawing = Drawing.shaded(parts, VIEW);
+    Pictorial(Drawing drawing, Bounds room, double forNames) {
+        this.drawing = drawing;
         Bounds all = drawing.strokes().stream()
                 .flatMap(s -> java.util.stream.Stream.of(s.from(), s.to()))
                 .map(VIEW::onPaper)
@@ -45,42 +45,51 @@ final class Pictorial {
         return new Spot(dx + on.x() * scale, dy - on.y() * scale);
     }
 
-    private Spot spot(Vec2 flat) {
+    Spot spot(Vec2 flat) {
         return spot(VIEW.onPaper(flat));
     }
 
+    /** What is seen of parts. */
+    static Drawing seen(List<Placed> parts) {
+        return Drawing.shaded(parts, VIEW);
+    }
+
     /** The parts where they stand. */
-    static Sheet assembled(String title, List<Placed> parts, LengthFormat format) {
-        return sheet(title, "assembled", parts, Map.of(), format);
+    static Sheet assembled(String title, List<Placed> parts, Drawing seen, LengthFormat format) {
+        return sheet(title, "assembled", parts, seen, Map.of(), format);
     }
 
     /** The parts drawn out of their joints, with the ways along which they go together. */
-    static Sheet exploded(String title, List<Placed> parts, LengthFormat format) {
-        Map<String, Vec3> shifts = Explosion.of(parts);
-        List<Placed> moved = parts.stream()
-                .map(p -> new Placed(p.name(), p.solid().translate(shifts.getOrDefault(p.name(), Vec3.ZERO))))
-                .toList();
-        return sheet(title, "taken apart", moved, shifts, format);
+    static Sheet exploded(String title, List<Placed> parts, Drawing seen, Map<String, Vec3> shifts,
+            LengthFormat format) {
+        return sheet(title, "taken apart", parts, seen, shifts, format);
     }
 
-    private static Sheet sheet(String title, String what, List<Placed> parts, Map<String, Vec3> shifts,
+    /** The parts out of their joints. */
+    static List<Placed> moved(List<Placed> parts, Map<String, Vec3> shifts) {
+        return parts.stream()
+                .map(p -> new Placed(p.name(), p.solid().translate(shifts.getOrDefault(p.name(), Vec3.ZERO))))
+                .toList();
+    }
+
+    private static Sheet sheet(String title, String what, List<Placed> parts, Drawing seen, Map<String, Vec3> shifts,
             LengthFormat format) {
         Paper paper = Paper.of(format);
         double longest = parts.stream()
                 .mapToDouble(p -> Lettering.width(p.name(), Lettering.USUAL, false)).max().orElse(0);
         double names = Math.min(longest, paper.width() / 5) + ASIDE + 2;
-        Pictorial pictorial = new Pictorial(parts, paper.room(), names);
+        Pictorial pictorial = new Pictorial(seen, paper.room(), names);
         pictorial.ways(parts, shifts);
         pictorial.faces();
         pictorial.edges();
         String unseen = pictorial.names(parts, paper.room());
-        List<Mark> marks = new ArrayList<>(paper.frame(title + ", " + what, unseen.isEmpty()
+        List<Mark> frame = paper.frame(title + ", " + what, unseen.isEmpty()
                 ? parts.size() + (parts.size() == 1 ? " part" : " parts")
-                : unseen, List.of(new Paper.Cell("view", "isometric"), new Paper.Cell("scale", "none")), false));
-        marks.addAll(pictorial.ways);
+                : unseen, List.of(new Paper.Cell("view", "isometric"), new Paper.Cell("scale", "none")), false);
+        List<Mark> marks = new ArrayList<>(pictorial.ways);
         marks.addAll(pictorial.marks);
         String description = "An isometric view. " + String.join(", ", parts.stream().map(Placed::name).toList()) + ".";
-        return new Sheet(paper.width(), paper.height(), title + ", " + what, description, marks);
+        return new Sheet(paper.width(), paper.height(), title + ", " + what, description, "", frame, marks);
     }
 
     private void ways(List<Placed> parts, Map<String, Vec3> shifts) {
@@ -101,7 +110,7 @@ final class Pictorial {
     }
 
     /** Light comes from above and a little from the left. */
-    private static int grey(Vec3 normal) {
+    static int grey(Vec3 normal) {
         double up = normal.z().doubleValue() / normal.length();
         double left = -normal.y().doubleValue() / normal.length();
         return (int) Math.round(Math.clamp(212 + 43 * Math.max(up, 0) + 24 * Math.max(left, 0), 200, 255));
@@ -113,8 +122,8 @@ final class Pictorial {
         }
     }
 
-    /** Writes the names beside the picture; returns what there was to say of parts without one. */
-    private String names(List<Placed> parts, Bounds room) {
+    /** A place on each part that is seen, where its name points to, by the part; parts with more area first. */
+    Map<String, Spot> anchors() {
         Map<String, Spot> anchors = new LinkedHashMap<>();
         Map<String, Double> areas = new LinkedHashMap<>();
         for (Fill fill : drawing.fills()) {
@@ -127,12 +136,27 @@ final class Pictorial {
                 }
             }
         }
-        Bounds picture = Mark.bounds(marks);
-        int most = (int) (room.height() / PITCH);
-        List<String> ordered = anchors.keySet().stream()
+        Map<String, Spot> sorted = new LinkedHashMap<>();
+        anchors.keySet().stream()
                 .sorted(Comparator.comparingDouble((String n) -> -areas.getOrDefault(n, 0.0)).thenComparing(n -> n))
-                .limit(2L * most)
-                .toList();
+                .forEach(name -> sorted.put(name, at(anchors, name)));
+        return sorted;
+    }
+
+    /** Writes the names beside the picture; returns what there was to say of parts without one. */
+    private String names(List<Placed> parts, Bounds room) {
+        Map<String, Spot> anchors = anchors();
+        int named = name(anchors, Mark.bounds(marks), room, ASIDE, marks);
+        List<String> hidden = parts.stream().map(Placed::name).filter(n -> !anchors.containsKey(n)).toList();
+        String unseen = hidden.isEmpty() ? "" : "not seen: " + String.join(", ", hidden);
+        int unnamed = anchors.size() - named;
+        return unnamed == 0 ? unseen : unnamed + " parts without their names" + (unseen.isEmpty() ? "" : "; " + unseen);
+    }
+
+    /** Writes as many of the names as there is room for beside a picture, those that come first; returns how many. */
+    static int name(Map<String, Spot> anchors, Bounds picture, Bounds room, double aside, List<Mark> marks) {
+        int most = (int) (room.height() / PITCH);
+        List<String> ordered = anchors.keySet().stream().limit(2L * most).toList();
         List<String> left = new ArrayList<>();
         List<String> right = new ArrayList<>();
         for (String name : ordered) {
@@ -140,19 +164,18 @@ final class Pictorial {
             boolean goesLeft = right.size() >= most || (wantsLeft && left.size() < most);
             (goesLeft ? left : right).add(name);
         }
-        column(left, anchors, picture, room, true);
-        column(right, anchors, picture, room, false);
-        List<String> hidden = parts.stream().map(Placed::name).filter(n -> !anchors.containsKey(n)).toList();
-        String unseen = hidden.isEmpty() ? "" : "not seen: " + String.join(", ", hidden);
-        int unnamed = anchors.size() - ordered.size();
-        return unnamed == 0 ? unseen : unnamed + " parts without their names" + (unseen.isEmpty() ? "" : "; " + unseen);
+        column(left, anchors, picture, room, -aside, marks);
+        column(right, anchors, picture, room, aside, marks);
+        return ordered.size();
     }
 
     private static Spot at(Map<String, Spot> anchors, String name) {
         return Optional.ofNullable(anchors.get(name)).orElseThrow();
     }
 
-    private void column(List<String> names, Map<String, Spot> anchors, Bounds picture, Bounds room, boolean left) {
+    private static void column(List<String> names, Map<String, Spot> anchors, Bounds picture, Bounds room, double aside,
+            List<Mark> marks) {
+        boolean left = aside < 0;
         if (names.isEmpty()) {
             return;
         }
@@ -161,7 +184,7 @@ final class Pictorial {
         double last = room.bottom() - 2 - (sorted.size() - 1) * PITCH;
         List<Double> at = Spread.apart(sorted.stream().map(n -> at(anchors, n).y()).toList(), PITCH, room.top() + 2);
         double over = Math.max(0, at.getFirst() > last ? at.getLast() - (room.bottom() - 2) : 0);
-        double edge = left ? picture.left() - ASIDE : picture.right() + ASIDE;
+        double edge = (left ? picture.left() : picture.right()) + aside;
         for (int i = 0; i < sorted.size(); i++) {
             String name = Flat.shortened(sorted.get(i), room.width() / 5);
             double wide = Lettering.width(name, Lettering.USUAL, false);

@@ -1,6 +1,7 @@
 package dev.treen.drawing;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What stands on one sheet of paper.
@@ -9,17 +10,43 @@ import java.util.List;
  * @param height in millimetres
  * @param title for those who hear the drawing
  * @param description the same, longer: what the drawing says
- * @param marks in the order in which they are drawn
+ * @param scale so many on paper for so many of the part; empty for a picture without one
+ * @param frame what stands round the drawing: a frame, a title block
+ * @param drawing the drawing itself, in the order in which it is drawn
  */
-public record Sheet(double width, double height, String title, String description, List<Mark> marks) {
-    /** Keeps its own copy. */
+public record Sheet(double width, double height, String title, String description, String scale, List<Mark> frame,
+        List<Mark> drawing) {
+    private static final double EDGE = 1.5;
+
+    /** Keeps its own copies. */
     public Sheet {
-        marks = List.copyOf(marks);
+        frame = List.copyOf(frame);
+        drawing = List.copyOf(drawing);
+    }
+
+    /** All that stands on it. */
+    public List<Mark> marks() {
+        return Stream.concat(frame.stream(), drawing.stream()).toList();
+    }
+
+    /** The drawing alone, cut out of its sheet, for a page with words round it; as large as on the sheet. */
+    public Sheet cutOut() {
+        if (drawing.isEmpty()) {
+            return this;
+        }
+        Bounds bounds = Mark.bounds(drawing).grown(EDGE);
+        return new Sheet(bounds.width(), bounds.height(), title, description, scale, List.of(),
+                Mark.moved(drawing, -bounds.left(), -bounds.top()));
     }
 
     /** The sheet as SVG that prints true to size. */
     public String svg() {
         Svg svg = new Svg();
+        draw(svg, marks());
+        return svg.printed(width, height, title, description);
+    }
+
+    static void draw(Svg svg, List<Mark> marks) {
         for (Mark mark : marks) {
             switch (mark) {
                 case Mark.Line line -> line(svg, line);
@@ -30,7 +57,6 @@ public record Sheet(double width, double height, String title, String descriptio
                 case Mark.Label label -> label(svg, label);
             }
         }
-        return svg.printed(width, height, title, description);
     }
 
     private static void line(Svg svg, Mark.Line line) {
@@ -41,7 +67,7 @@ public record Sheet(double width, double height, String title, String descriptio
         svg.line(line.from().x(), line.from().y(), line.to().x(), line.to().y(), look);
     }
 
-    private static String path(Mark.Area area) {
+    static String path(Mark.Area area) {
         StringBuilder d = new StringBuilder();
         for (List<Spot> outline : area.outlines()) {
             char move = 'M';
@@ -54,7 +80,7 @@ public record Sheet(double width, double height, String title, String descriptio
         return d.toString();
     }
 
-    private static String grey(int light) {
+    static String grey(int light) {
         return String.format(java.util.Locale.ROOT, "#%02x%02x%02x", light, light, light);
     }
 

@@ -107,6 +107,25 @@ public final class Svg {
         empty("path", new String[]{"d", d}, look);
     }
 
+    /** Begins an element that holds what follows, until it is closed. */
+    public void open(String name, String... attributes) {
+        quietly(() -> {
+            xml.writeCharacters("\n");
+            xml.writeStartElement(name);
+            attributes(xml, attributes);
+        });
+    }
+
+    /** Ends what was opened last. */
+    public void close() {
+        quietly(xml::writeEndElement);
+    }
+
+    /** Draws once more what is called {@code id} in the same document. */
+    public void use(String id) {
+        empty("use", new String[]{"href", "#" + id}, new String[0]);
+    }
+
     /** Words that begin, end or have their middle at a point, as {@code anchor} says. */
     public void text(double x, double y, String anchor, String words, String... look) {
         String[] place = {"x", number(x), "y", number(y), "text-anchor", anchor};
@@ -125,6 +144,26 @@ public final class Svg {
     public String printed(double width, double height, String title, String description) {
         List<String> size = List.of("width", number(width) + "mm", "height", number(height) + "mm");
         return whole(size, false, width, height, title, description);
+    }
+
+    /** What was drawn, not to be seen itself but to be used by other drawings of the same document. */
+    public String hidden() {
+        StringWriter out = new StringWriter();
+        XMLStreamWriter head = writer(out);
+        quietly(() -> {
+            xml.writeCharacters("");
+            xml.flush();
+            head.writeStartElement("svg");
+            head.writeDefaultNamespace("http://www.w3.org/2000/svg");
+            attributes(head, "width", "0", "height", "0", "aria-hidden", "true");
+            head.writeCharacters("");
+            head.flush();
+            out.write(body.toString());
+            head.writeCharacters("\n");
+            head.writeEndElement();
+            head.close();
+        });
+        return out.append('\n').toString();
     }
 
     private String whole(List<String> size, boolean flaws, double width, double height, String title,

@@ -120,6 +120,13 @@ public final class Compilation {
         return findings.stream().anyMatch(f -> f.severity() == Severity.ERROR);
     }
 
+    /** Whether all that stops {@code findings} is wood that is too small: a plan can be made, and says what is missing. */
+    public static boolean onlyWoodMissing(List<Finding> findings) {
+        return findings.stream()
+                .filter(f -> f.severity() == Severity.ERROR)
+                .allMatch(f -> f.kind().equals(CuttingFindings.NO_ROOM) || f.code().startsWith(TOO_SMALL));
+    }
+
     /** Every kind of finding that a compilation can have. */
     public static List<FindingKind> kinds() {
         List<FindingKind> kinds = new ArrayList<>(Checks.kinds());

@@ -59,7 +59,8 @@ public final class CutListCsv {
         return row.notes().isEmpty() ? "to fit" : "to fit; " + row.notes();
     }
 
-    private static void row(StringBuilder out, String... cells) {
+    /** Ends {@code out} with one row of CSV (RFC 4180), in which no cell can be taken for a formula. */
+    public static void row(StringBuilder out, String... cells) {
         for (int i = 0; i < cells.length; i++) {
             out.append(i == 0 ? "" : ",").append(quoted(cells[i]));
         }

@@ -163,7 +163,7 @@ public final class PlanText {
     }
 
     /** What came of the boards, in two sentences. */
-    static String yieldLine(Plan plan) {
+    public static String yieldLine(Plan plan) {
         Cutting cutting = plan.cutting();
         Areas areas = cutting.areas();
         String how = cutting.proved()

@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Pieces of a step in words, the same in every output. */
-final class StepText {
+public final class StepText {
     private static final int MINUTES_IN_HOUR = 60;
     private static final int HOURS_IN_DAY = 24;
 
@@ -21,14 +21,14 @@ final class StepText {
     }
 
     /** {@code front, back} or {@code base; from front, back}. */
-    static String parts(Operation operation) {
+    public static String parts(Operation operation) {
         String with = operation.with().isEmpty()
                 ? ""
                 : "; with " + String.join(", ", Names.shortened(operation.with())) + " at hand";
         return String.join(", ", Names.shortened(operation.parts())) + with;
     }
 
-    static String settings(Operation operation, LengthFormat format) {
+    public static String settings(Operation operation, LengthFormat format) {
         List<String> all = new ArrayList<>();
         for (Work.GaugeSetting each : operation.settings()) {
             all.add(each.name() + " " + format.text(each.value()));
@@ -36,7 +36,7 @@ final class StepText {
         return String.join(", ", all);
     }
 
-    static String time(Operation operation) {
+    public static String time(Operation operation) {
         return operation.minutes().map(StepText::minutes).orElse("");
     }
 
@@ -53,12 +53,12 @@ final class StepText {
         return halves / 2 + (halves % 2 == 0 ? "" : ".5");
     }
 
-    static String pause(Operation operation) {
+    public static String pause(Operation operation) {
         return operation.pause().map(wait -> span(wait) + " " + wait.words()).orElse("");
     }
 
     /** {@code 1 to 24 h}, {@code 8 to 17 days}. */
-    static String span(Wait wait) {
+    public static String span(Wait wait) {
         if (wait.leastHours() < 2 * HOURS_IN_DAY) {
             return wait.leastHours() + " to " + wait.mostHours() + " h";
         }
@@ -69,8 +69,18 @@ final class StepText {
         return (hours + HOURS_IN_DAY - 1) / HOURS_IN_DAY;
     }
 
+    /** Hands-on time of the whole work; empty where there is none. */
+    public static String hours(BuildOrder order) {
+        return order.minutes().most() > 0 ? "about " + minutes(order.minutes()) : "";
+    }
+
+    /** How long the work rests, one wait after the other; empty where it never does. */
+    public static String waits(BuildOrder order) {
+        return order.waiting().mostHours() > 0 ? span(order.waiting()) : "";
+    }
+
     /** What the order costs in time and settings, in three sentences. */
-    static List<String> summary(BuildOrder order) {
+    public static List<String> summary(BuildOrder order) {
         List<String> lines = new ArrayList<>();
         if (order.minutes().most() > 0) {
             lines.add("At the bench about " + minutes(order.minutes())

@@ -54,7 +54,7 @@ public final class YearText {
     }
 
     /** Nature's numbers: hundredths of a millimetre, or thousandths of an inch. */
-    static String mm(double mm, LengthFormat format) {
+    public static String mm(double mm, LengthFormat format) {
         return format instanceof LengthFormat.Metric
                 ? String.format(Locale.ROOT, "%.2f mm", mm + 0.0)
                 : String.format(Locale.ROOT, "%.3f in", mm / 25.4);

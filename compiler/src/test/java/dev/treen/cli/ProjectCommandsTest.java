@@ -75,9 +75,11 @@ class ProjectCommandsTest {
         assertThat(printed()).contains("Cut list", "Layout", "Order of work", "Cautions");
         assertThat(names(folder)).containsExactly("caddy-plan", "caddy.treen");
         assertThat(names(folder.resolve("caddy-plan"))).containsExactly(".treen-made", "assembled.svg",
-                "cut-list.csv", "layout-plank-leaf-1.svg", "layout-plank-leaf-2.svg", "order.md", "part-base.svg",
-                "part-front.svg", "part-left.svg", "part-lid.svg", "part-right.svg", "plan.json", "rack.treen",
-                "taken-apart.svg", "year.svg");
+                "cut-list.csv", "labels.html", "layout-plank-leaf-1.svg", "layout-plank-leaf-2.svg", "order.md",
+                "part-base.svg",
+                "part-front.svg", "part-left.svg", "part-lid.svg", "part-right.svg", "plan.html", "plan.json",
+                "rack.treen",
+                "shopping.csv", "taken-apart.svg", "year.svg");
     }
 
     @Test
@@ -141,13 +143,13 @@ class ProjectCommandsTest {
     }
 
     @Test
-    void partsThatFitNoBoardAreAnError() throws IOException {
+    void partsThatFitNoBoardAreAnErrorAndThePlanSaysWhichAreMissing() throws IOException {
         spoil("900 x 140", "400 x 140");
         assertThat(run("check", project)).isEqualTo(1);
         assertThat(printed()).contains("part-fits-no-board");
         assertThat(run("build", project)).isEqualTo(1);
-        assertThat(complained()).contains("part-fits-no-board");
-        assertThat(names(folder)).containsExactly("caddy.treen");
+        assertThat(complained()).contains("part-fits-no-board", "without the parts for which there is no wood");
+        assertThat(folder.resolve("caddy-plan/plan.html")).content().contains("No board has room for: ");
     }
 
     @Test

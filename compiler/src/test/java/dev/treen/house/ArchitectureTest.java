@@ -47,7 +47,8 @@ class ArchitectureTest {
         KNOWS.put("cutting", List.of("joinery", "yield"));
         KNOWS.put("order", List.of("cutting"));
         KNOWS.put("plan", List.of("check", "order", "drawing"));
-        KNOWS.put("cli", List.of("plan"));
+        KNOWS.put("page", List.of("plan"));
+        KNOWS.put("cli", List.of("page"));
     }
 
     private static final JavaClasses TREEN = new ClassFileImporter()

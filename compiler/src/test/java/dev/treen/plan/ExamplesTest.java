@@ -28,6 +28,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ExamplesTest {
     private static final Path EXAMPLES = Path.of("..", "examples");
 
+    /** These say again what the others say; tests of their own look at them. */
+    private static final Set<String> LARGE = Set.of("plan.html", "plan.pdf", "labels.html");
+
     /** Turkish has its own i, Arabic its own digits; Kiritimati is already in tomorrow. */
     @ParameterizedTest
     @CsvSource({"tea-caddy, tr-TR", "tea-caddy, ar-EG-u-nu-arab", "wall-shelf, tr-TR", "wall-shelf, ar-EG-u-nu-arab",
@@ -71,7 +74,9 @@ class ExamplesTest {
     private static Set<String> names(Path folder) throws IOException {
         Set<String> names = new TreeSet<>();
         try (var files = Files.list(folder)) {
-            files.map(f -> f.getFileName().toString()).filter(f -> !f.startsWith(".")).forEach(names::add);
+            files.map(f -> f.getFileName().toString())
+                    .filter(f -> !f.startsWith(".") && !LARGE.contains(f))
+                    .forEach(names::add);
         }
         return names;
     }

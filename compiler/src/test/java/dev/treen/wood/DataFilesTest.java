@@ -20,7 +20,8 @@ class DataFilesTest {
     @ParameterizedTest
     @ValueSource(strings = {
             "dimensional_change.csv", "shrinkage.csv", "mechanical.csv", "emc_equation.csv", "recommended_mc.csv",
-            "fasteners.csv", "adhesives.csv", "safety.csv", "thresholds.csv", "sheet_goods.csv", "trade_names.csv"
+            "fasteners.csv", "adhesives.csv", "safety.csv", "thresholds.csv", "sheet_goods.csv", "trade_names.csv",
+            "finishes.csv"
     })
     void everyRowIsWholeAndSourced(String file) throws IOException {
         List<List<String>> expected = letterByLetter(text(file));

@@ -1,0 +1,109 @@
+package dev.treen.page;
+
+import dev.treen.cutting.BoardCut;
+import dev.treen.cutting.Rectangle;
+import dev.treen.cutting.Strip;
+import dev.treen.plan.LayoutSvg;
+import dev.treen.quantity.Length;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jsoup.nodes.Element;
+
+/** How each board is sawn: the drawing, the cuts in their order, what is left. */
+final class Layouts {
+    private static final int MANY = 40;
+
+    private Layouts() {
+    }
+
+    static void write(Page page) {
+        List<BoardCut> boards = page.plan().cutting().boards();
+        if (boards.isEmpty()) {
+            return;
+        }
+        Element section = page.section("layouts", "How each board is cut");
+        section.addClass("wide");
+        Html.said(section, "p",
+                "The board lies before you with its near edge below. Places count from its left end and its"
+                        + " near edge; cuts are numbered in their order. Flaws are hatched, what is worth keeping is dashed.");
+        int number = 0;
+        for (BoardCut board : boards) {
+            number++;
+            board(page, section, board, number);
+        }
+        List<String> whole = page.plan().cutting().untouched();
+        if (!whole.isEmpty()) {
+            Element line = Html.said(section, "p", "Stays whole: ");
+            Html.names(line, whole);
+            Html.text(line, ".");
+        }
+    }
+
+    /** The address of a board's layout in the page. */
+    static String id(int number) {
+        return "layout-" + number;
+    }
+
+    private static void board(Page page, Element section, BoardCut board, int number) {
+        Element article = Html.add(section, "article", "class", "board", "id", id(number));
+        Element heading = Html.add(article, "h3");
+        Html.name(heading, board.name());
+        Element figure = Html.add(article, "figure");
+        Html.drawing(figure, LayoutSvg.of(page.plan(), board), "layout-" + number);
+        marks(page, article, board);
+        cuts(page, article, board);
+        kept(page, article, board);
+    }
+
+    private static void marks(Page page, Element article, BoardCut board) {
+        if (board.parts().isEmpty()) {
+            return;
+        }
+        Element line = Html.add(article, "p");
+        Html.text(line, "On it: ");
+        boolean first = true;
+        for (BoardCut.OnBoard part : board.parts()) {
+            Html.text(line, first ? "" : ", ");
+            Html.name(line, part.part());
+            Html.text(line, " (" + page.mark(part.part()) + ")");
+            first = false;
+        }
+        Html.text(line, ".");
+        for (Strip strip : board.strips()) {
+            Element kept = Html.add(article, "p");
+            Html.text(kept, "Strip " + strip.number() + " stays whole until its grooves are cut: ");
+            Html.names(kept, strip.parts());
+            Html.text(kept, ".");
+        }
+    }
+
+    private static void cuts(Page page, Element article, BoardCut board) {
+        if (board.cuts().isEmpty()) {
+            return;
+        }
+        Element heading = Html.said(article, "p", "Cuts in their order", "class", "label");
+        heading.attr("id", article.id() + "-cuts");
+        Element list = Html.add(article, "ol", "class", "cut-order", "aria-labelledby", article.id() + "-cuts");
+        for (BoardCut.SawCut cut : board.cuts()) {
+            String way = cut.along() ? "rip, " : "crosscut, ";
+            String from = cut.along() ? " from the near edge" : " from the left end";
+            String strip = cut.strip() == BoardCut.SawCut.NO_STRIP ? "" : "; parts strip " + cut.strip();
+            Html.said(list, "li", way + page.text(cut.at()) + from + strip, "value", String.valueOf(cut.number()));
+        }
+    }
+
+    private static void kept(Page page, Element article, BoardCut board) {
+        if (board.offcuts().isEmpty()) {
+            return;
+        }
+        List<Rectangle> offcuts = board.offcuts();
+        String sizes = offcuts.stream().limit(MANY)
+                .map(o -> size(page, o.length(), o.width()))
+                .collect(Collectors.joining(", "));
+        Html.said(article, "p", "Offcuts worth keeping: " + sizes + (offcuts.size() > MANY ? " and more." : "."));
+    }
+
+    private static String size(Page page, Length length, Length width) {
+        return page.text(length) + " × " + page.text(width);
+    }
+}

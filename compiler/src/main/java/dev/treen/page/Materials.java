@@ -1,0 +1,99 @@
+package dev.treen.page;
+
+import dev.treen.cutting.BoardCut;
+import dev.treen.model.Board;
+import dev.treen.plan.CutList;
+import dev.treen.plan.PlanText;
+import dev.treen.quantity.DecimalText;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.jsoup.nodes.Element;
+
+/** Boards, sheets, and what else must be at hand. */
+final class Materials {
+    private Materials() {
+    }
+
+    static void write(Page page) {
+        Element section = page.section("materials", "Materials");
+        boards(page, section);
+        wood(page, section);
+        supplies(page, section);
+    }
+
+    private static void boards(Page page, Element section) {
+        Map<String, Board> used = new LinkedHashMap<>();
+        Map<String, TreeSet<String>> marks = new LinkedHashMap<>();
+        for (BoardCut cut : page.plan().cutting().boards()) {
+            used.put(cut.board().name(), cut.board());
+            TreeSet<String> of = marks.computeIfAbsent(cut.board().name(), b -> new TreeSet<>());
+            cut.parts().forEach(part -> of.add(page.mark(part.part())));
+        }
+        if (used.isEmpty()) {
+            Html.said(section, "p", "No board is laid out: the project names none, or no part fits on those it names.");
+            unplaced(page, section);
+            return;
+        }
+        Element rows = Page.table(section, "Boards and sheets, as they were measured, in " + page.unit(),
+                "Board", "Wood", " Length", " Width", " Thickness", "Moisture", "Gives parts");
+        used.forEach((name, board) -> {
+            Element row = Html.add(rows, "tr");
+            Html.name(Html.add(row, "th", "scope", "row"), name);
+            Html.said(row, "td", Opening.wood(board).orElse("") + (board.sheet() ? " (sheet)" : ""));
+            page.figure(row, board.length().value());
+            page.figure(row, board.width().value());
+            page.figure(row, board.thickness().value());
+            Html.said(row, "td", board.moisture().map(m -> DecimalText.write(m, 1) + " %").orElse(""));
+            Html.said(row, "td", String.join(", ", marks.getOrDefault(name, new TreeSet<>())));
+        });
+        Html.said(section, "p", PlanText.yieldLine(page.plan()));
+        unplaced(page, section);
+    }
+
+    private static void unplaced(Page page, Element section) {
+        List<String> missing = page.plan().cutting().unplaced();
+        if (!missing.isEmpty()) {
+            Element note = Html.add(section, "p", "class", "note");
+            Html.add(note, "strong").text("No board has room for: ");
+            Html.names(note, missing);
+            Html.text(note, ". The plan holds without them; find another board before you begin.");
+        }
+    }
+
+    private static void wood(Page page, Element section) {
+        if (page.list().totals().isEmpty()) {
+            return;
+        }
+        boolean inches = page.format().imperial();
+        Element rows = Page.table(section, "Wood in the rough parts, by finished thickness", "Thickness", " Parts",
+                inches ? " Board feet" : " Square metres", inches ? " Square metres" : " Board feet");
+        for (CutList.Total total : page.list().totals()) {
+            String feet = DecimalText.write(total.boardFeet(), 2);
+            String metres = DecimalText.write(total.area(), 3);
+            Element row = Html.add(rows, "tr");
+            Html.said(row, "th", page.text(total.thickness()), "scope", "row");
+            Html.said(row, "td", String.valueOf(total.parts()), "class", "figure");
+            Html.said(row, "td", inches ? feet : metres, "class", "figure");
+            Html.said(row, "td", inches ? metres : feet, "class", "figure");
+        }
+    }
+
+    private static void supplies(Page page, Element section) {
+        List<Supplies.Supply> supplies = Supplies.of(page.plan().joined());
+        if (supplies.isEmpty()) {
+            return;
+        }
+        Element rows = Page.table(section, "Besides wood", "What", " How much", "Reckoned from", "Source");
+        for (Supplies.Supply each : supplies) {
+            Element row = Html.add(rows, "tr");
+            Html.said(row, "th", each.what(), "scope", "row");
+            Html.said(row, "td", (each.amount() + " " + each.unit()).strip(), "class", "figure");
+            Html.said(row, "td", each.reckoned());
+            Html.said(row, "td", each.source());
+        }
+        Html.said(section, "p", "One finish is wanted, not all of them. What the label of yours says comes before these"
+                + " figures; end grain drinks two to three times as much.");
+    }
+}

@@ -1,0 +1,103 @@
+package dev.treen.page;
+
+import dev.treen.check.RoomYear;
+import dev.treen.drawing.DrawingSet;
+import dev.treen.plan.Plan;
+import dev.treen.quantity.LengthFormat;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.jsoup.nodes.DataNode;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.DocumentType;
+import org.jsoup.nodes.Element;
+
+/**
+ * The plan as one page of HTML that needs nothing else: no network, no script, no other file. It holds the project's own
+ * files, so that it can be built again.
+ */
+public final class PlanPage {
+    private PlanPage() {
+    }
+
+    /**
+     * The page.
+     *
+     * @param years the rooms of panels, doors and lids through the year
+     * @param beside how lengths are shown a second time, where both ways are asked for
+     */
+    public static String of(Plan plan, List<RoomYear> years, DrawingSet drawings, Sources sources,
+            Optional<LengthFormat> beside) {
+        return document(plan, years, drawings, sources, beside).outerHtml() + "\n";
+    }
+
+    static Document document(Plan plan, List<RoomYear> years, DrawingSet drawings, Sources sources,
+            Optional<LengthFormat> beside) {
+        Document document = new Document("");
+        document.outputSettings().prettyPrint(false).charset(StandardCharsets.UTF_8);
+        document.appendChild(new DocumentType("html", "", ""));
+        Element html = Html.add(document, "html", "lang", "en");
+        Element head = Html.add(html, "head");
+        Html.add(head, "meta", "charset", "utf-8");
+        Html.add(head, "meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+        Html.said(head, "title", plan.title().isBlank() ? "A plan" : plan.title() + ": a plan");
+        Html.add(head, "style").appendChild(new DataNode(style("plan.css")));
+        Element body = Html.add(html, "body");
+        Html.said(body, "a", "To the steps", "href", "#steps", "class", "skip");
+        Element header = Html.add(body, "header");
+        Element nav = Html.add(body, "nav", "aria-labelledby", "contents-heading");
+        Element main = Html.add(body, "main");
+        Page page = Page.of(plan, years, drawings, sources, beside, main);
+        Opening.write(page, header);
+        sections(page);
+        contents(nav, main);
+        if (main.selectFirst("#steps") == null) {
+            body.select("a.skip").remove();
+        }
+        Element footer = Html.add(body, "footer");
+        Html.said(footer, "p",
+                "Reckoned by Treen from the files above. Figures say where they come from; times and what is"
+                        + " marked as common practice are guides. No plan replaces the manual of your machine, the label on the can,"
+                        + " your local code or somebody licensed to judge what carries people.");
+        return document;
+    }
+
+    private static void sections(Page page) {
+        ToolsAndCautions.findings(page);
+        Holds.write(page);
+        Materials.write(page);
+        ToolsAndCautions.write(page);
+        CutListTable.write(page);
+        Layouts.write(page);
+        PartDrawings.write(page);
+        Steps.write(page);
+        SettingsAndChecks.write(page);
+        Year.write(page);
+        Origins.write(page);
+        OtherBoard.write(page);
+        ProjectText.write(page);
+    }
+
+    private static void contents(Element nav, Element main) {
+        Html.said(nav, "h2", "In this plan", "id", "contents-heading");
+        Element list = Html.add(nav, "ol");
+        for (Element section : main.select("> section")) {
+            Element link = Html.add(Html.add(list, "li"), "a", "href", "#" + section.id());
+            Html.text(link, section.select("h2").text());
+        }
+    }
+
+    static String style(String name) {
+        try (InputStream in = PlanPage.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("the style " + name + " is not among the resources");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+}

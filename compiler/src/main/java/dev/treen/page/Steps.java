@@ -1,0 +1,150 @@
+package dev.treen.page;
+
+import dev.treen.cutting.BoardCut;
+import dev.treen.drawing.Scene;
+import dev.treen.joinery.MadeJoint;
+import dev.treen.joinery.Work;
+import dev.treen.order.Operation;
+import dev.treen.order.Phase;
+import dev.treen.order.Step;
+import dev.treen.plan.StepText;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jsoup.nodes.Element;
+
+/** The steps in their order, each with a picture in which its parts stand out. */
+final class Steps {
+    private static final String WHOLE = "whole";
+    private static final String OPEN = "open";
+
+    private final Page page;
+
+    private Steps(Page page) {
+        this.page = page;
+    }
+
+    static void write(Page page) {
+        if (page.plan().order().steps().isEmpty()) {
+            return;
+        }
+        new Steps(page).all();
+    }
+
+    private void all() {
+        Element section = page.section("steps", "Step by step");
+        StepText.summary(page.plan().order()).forEach(line -> Html.said(section, "p", line));
+        Html.said(section, "p",
+                "In each picture the parts of the step are shaded, in heavy lines and named; what is cut into"
+                        + " them and can be seen from there is black.",
+                "class", "quiet");
+        page.drawings().assembled().ifPresent(s -> Html.drawing(section, s.definitions(WHOLE), WHOLE));
+        page.drawings().apart().ifPresent(s -> Html.drawing(section, s.definitions(OPEN), OPEN));
+        Element list = Html.add(section, "ol", "class", "steps");
+        for (Step step : page.plan().order().steps()) {
+            step(Html.add(list, "li", "id", "step-" + step.number(), "value", String.valueOf(step.number())), step);
+        }
+    }
+
+    private void step(Element item, Step step) {
+        Operation operation = step.operation();
+        Element heading = Html.add(item, "h3");
+        Html.said(heading, "span", step.number() + " ", "class", "number");
+        Html.words(heading, operation.action());
+        picture(item, step);
+        Element on = Html.add(item, "p", "class", "on");
+        parts(on, operation.parts());
+        if (!operation.with().isEmpty()) {
+            Html.text(on, "; with ");
+            parts(on, operation.with());
+            Html.text(on, " at hand");
+        }
+        Element facts = Html.add(item, "dl");
+        fact(facts, "Tool", operation.tool());
+        settings(facts, operation);
+        fact(facts, "Work from", operation.from());
+        fact(facts, "Check", operation.check());
+        fact(facts, "Care", operation.caution());
+        fact(facts, "Time", StepText.time(operation));
+        fact(facts, "Then wait", StepText.pause(operation));
+        fact(facts, "Why now", step.because());
+    }
+
+    private void parts(Element on, List<String> names) {
+        boolean first = true;
+        for (String name : names) {
+            Html.text(on, first ? "" : ", ");
+            Html.name(on, name);
+            String mark = page.mark(name);
+            Html.text(on, mark.isEmpty() ? "" : " (" + mark + ")");
+            first = false;
+        }
+    }
+
+    private static void fact(Element facts, String term, String words) {
+        if (!words.isEmpty()) {
+            Element each = Html.add(facts, "div", "class", term.equals("Care") ? "care" : "fact");
+            Html.said(each, "dt", term);
+            Html.said(each, "dd", words);
+        }
+    }
+
+    private void settings(Element facts, Operation operation) {
+        fact(facts, "Set", String.join(", ", operation.settings().stream()
+                .map(each -> each.name() + " " + page.text(each.value()))
+                .toList()));
+    }
+
+    private void picture(Element item, Step step) {
+        Operation operation = step.operation();
+        String key = "step-picture-" + step.number();
+        String title = "Step " + step.number() + ": " + operation.action().replace("`", "");
+        Optional<String> picture = switch (operation.phase()) {
+            case REST, FLATTEN, RESAW -> BoardPicture.of(page.plan(), operation, title);
+            case SAW, APART -> MiniLayout.of(page, operation, title).or(() -> scene(operation, title));
+            default -> scene(operation, title);
+        };
+        picture.ifPresent(svg -> Html.drawing(Html.add(item, "figure"), svg, key));
+    }
+
+    private Optional<String> scene(Operation operation, String title) {
+        Optional<Scene> whole = page.drawings().assembled();
+        boolean closed = operation.phase().compareTo(Phase.SQUARE) >= 0;
+        boolean useWhole = closed || page.drawings().apart().isEmpty();
+        Optional<Scene> scene = useWhole ? whole : page.drawings().apart();
+        Set<String> parts = new LinkedHashSet<>(operation.parts());
+        return scene.filter(s -> parts.stream().anyMatch(s::shows))
+                .map(s -> s.picture(useWhole ? WHOLE : OPEN, parts, cuts(operation), title));
+    }
+
+    /** The joints whose cuts are made in a step: those that ask for this work on these parts. */
+    private Set<String> cuts(Operation operation) {
+        Set<String> cuts = new LinkedHashSet<>();
+        if (operation.phase() != Phase.ALONG && operation.phase() != Phase.JOINTS
+                && operation.phase() != Phase.FITTED) {
+            return cuts;
+        }
+        for (MadeJoint made : page.plan().joined().joints()) {
+            for (Work work : made.works()) {
+                boolean same = work.tool().equals(operation.tool())
+                        && work.settings().equals(operation.settings())
+                        && operation.parts().containsAll(work.parts());
+                if (same) {
+                    int statement = made.joint().statement();
+                    page.plan().joined().joints().stream()
+                            .filter(m -> m.joint().statement() == statement)
+                            .forEach(m -> cuts.add(m.joint().name()));
+                }
+            }
+        }
+        return cuts;
+    }
+
+    /** The board or leaf that a step saws. */
+    static Optional<BoardCut> board(Page page, Operation operation) {
+        return page.plan().cutting().boards().stream()
+                .filter(b -> operation.action().contains("`" + b.name() + "`"))
+                .findFirst();
+    }
+}

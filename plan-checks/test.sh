@@ -1,0 +1,29 @@
+#!/usr/bin/env bash
+# Builds the plan of every example and holds the pages against the Nu HTML checker and, where there is a Chromium, against
+# axe-core. Wants Node with npm, and a build of Treen.
+set -euo pipefail
+cd "$(dirname "$0")"
+root=$(cd .. && pwd)
+bash ../editor-support/node-modules.sh .
+
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+pages=()
+for project in "$root"/examples/*/; do
+    name=$(basename "$project")
+    [ -f "$project/$name.treen" ] || continue
+    "${TREEN_LAUNCHER:-$root/treen}" build "$project/$name.treen" -o "$work/$name" >/dev/null
+    pages+=("$work/$name/plan.html")
+done
+
+java=$(command -v java || true)
+[ -n "$java" ] || java=$(compgen -G '/usr/lib/jvm/*25*/bin/java' | head -n 1)
+"$java" -jar node_modules/vnu-jar/build/dist/vnu.jar --Werror "${pages[@]}"
+echo "Nu HTML checker: ${#pages[@]} pages, no errors, no warnings"
+
+chromium=$(command -v chromium || command -v chromium-browser || command -v google-chrome || true)
+if [ -n "$chromium" ]; then
+    node axe.mjs "$chromium" "${pages[@]}"
+else
+    echo "no Chromium here: the pages were NOT held against axe-core"
+fi
