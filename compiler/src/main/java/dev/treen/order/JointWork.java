@@ -76,7 +76,8 @@ final class JointWork {
         return switch (kind) {
             case "groove", "rebate", "tongue_groove", "edge" -> metres(work.parts());
             case "housing", "mortise_tenon", "dovetail", "halving", "bridle", "dowel", "sliding_dovetail",
-                    "corner_block", "breadboard", "hinge", "mount" -> joints;
+                    "corner_block", "breadboard", "hinge", "mount" ->
+                joints;
             // Both ends that meet are cut at one setting, in one piece of work.
             case "finger" -> 2.0 * joints;
             case "screw", "nail", "batten" -> (double) joints * made.fasteners().map(Fasteners::count).orElse(1);

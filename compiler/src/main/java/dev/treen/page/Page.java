@@ -86,7 +86,7 @@ record Page(Plan plan, List<RoomYear> years, DrawingSet drawings, Sources source
     /** A table that is too wide for a small screen is moved inside it, by keys too. */
     static Element scroll(Element parent, String label) {
         return Html.add(parent, "div", "class", "scroll", "role", "region", "tabindex", "0", "aria-label",
-                label.replace("`", ""));
+                "Table: " + label.replace("`", ""));
     }
 
     /** A table with its caption and the heads of its columns; figures stand under heads that begin with a blank. */
