@@ -65,7 +65,10 @@ public final class Checks {
             new EndGrainCarries(),
             new NeedsAnchor(),
             new PullsOut(),
-            new LidGrip(),
+            new LidGrip());
+
+    /** What is seen on finished bodies; with another error about, they are not what is meant, and nothing is told of them. */
+    private static final List<Check> OF_BODIES = List.of(
             new PartsClash(),
             new JointTouches(),
             new GoesTogether(),
@@ -80,6 +83,7 @@ public final class Checks {
         kinds.addAll(ModelFindings.all());
         kinds.addAll(JoineryFindings.all());
         ALL.forEach(check -> kinds.addAll(check.kinds()));
+        OF_BODIES.forEach(check -> kinds.addAll(check.kinds()));
         kinds.addAll(List.of(WITHOUT_REASON, MATCHES_NOTHING, CANNOT_ACCEPT, AND_MORE));
         return kinds;
     }
@@ -92,6 +96,9 @@ public final class Checks {
         Facts facts = Facts.of(joined);
         for (Requirement requirement : joined.project().requirements()) {
             found.addAll(requirement.judge(facts, joined.project().settings().format()));
+        }
+        if (found.stream().noneMatch(finding -> finding.severity() == Severity.ERROR)) {
+            OF_BODIES.forEach(check -> found.addAll(check.run(joined)));
         }
         found.replaceAll(finding -> Instance.atUse(finding, joined.project().instances()));
         return new Checked(joined, facts, settled(found, joined.project().acceptances()));

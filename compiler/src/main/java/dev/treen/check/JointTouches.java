@@ -6,12 +6,12 @@ import dev.treen.finding.Remedy;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.model.Settings;
-import dev.treen.quantity.Length;
 import dev.treen.solid.Contact;
 import dev.treen.solid.Distance;
-import dev.treen.solid.Solid;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Parts said to be joined whose finished bodies share no face: another cut took away the wood they would have met on. What
@@ -29,12 +29,14 @@ final class JointTouches implements Check {
     @Override
     public List<Finding> run(Joined joined) {
         Standing standing = Standing.of(joined);
+        Set<Set<String>> loose = loose(joined);
         List<Finding> findings = new ArrayList<>();
         for (MadeJoint made : joined.joints()) {
             String left = made.joint().left().name();
             String right = made.joint().right().name();
             standing.solid(left)
-                    .flatMap(one -> standing.solid(right).filter(other -> !touch(one, other, made)))
+                    .filter(one -> !loose.contains(Set.of(left, right)))
+                    .flatMap(one -> standing.solid(right).filter(other -> !Contact.touch(one, other)))
                     .filter(other -> !standing.unsettled(left) && !standing.unsettled(right))
                     .ifPresent(other -> findings.add(finding(
                             made, Distance.between(standing.solid(left).orElseThrow(), other),
@@ -43,14 +45,12 @@ final class JointTouches implements Check {
         return findings;
     }
 
-    private static boolean touch(Solid one, Solid other, MadeJoint made) {
-        return Contact.touch(one, other)
-                || (!made.holdsFast() && Distance.between(one, other) <= room(made));
-    }
-
-    /** The room that a loose part is given on one side. */
-    private static double room(MadeJoint made) {
-        return made.figure("gap").map(figure -> figure.measure().value()).orElse(Length.ZERO).toDoubleMm();
+    /** The pairs of parts of which one lies loose beside the other: whether they have too much room is judged elsewhere. */
+    private static Set<Set<String>> loose(Joined joined) {
+        return joined.joints().stream()
+                .filter(made -> !made.holdsFast())
+                .map(made -> Set.of(made.joint().left().name(), made.joint().right().name()))
+                .collect(Collectors.toSet());
     }
 
     private static Finding finding(MadeJoint made, double apart, Settings settings) {

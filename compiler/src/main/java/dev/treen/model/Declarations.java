@@ -266,7 +266,9 @@ final class Declarations {
                         session, Schemas.PART, over.statement().body(), over.scope(), Optional.of(before)));
             }
         }
-        return new PartEntry.Layers(written, said);
+        // What it is like is not there, which is told: what that would have said is not missing too.
+        boolean open = like.map(PartEntry::open).orElse(part.like().isPresent());
+        return new PartEntry.Layers(written, said, open);
     }
 
     private Optional<PartEntry> likeOf(Expr expr, Scope scope) {

@@ -22,8 +22,9 @@ final class PartEntry implements Scope.Entry, Declared {
      *
      * @param written as its own statement has them: what a part like this one takes over
      * @param said with what the instance around it changes
+     * @param open whether it is like a part that is not there, so that nothing is called missing
      */
-    record Layers(Properties written, Properties said) {}
+    record Layers(Properties written, Properties said, boolean open) {}
 
     PartEntry(Session session, Reader reader, Statement.Part statement, String local, Scope scope, Layers layers) {
         this.session = session;
@@ -46,7 +47,7 @@ final class PartEntry implements Scope.Entry, Declared {
     }
 
     private Derived missing(String name) {
-        if (properties().one(name).isEmpty()) {
+        if (properties().one(name).isEmpty() && !open()) {
             session.add(Finding.of(
                     ModelFindings.MISSING_PROPERTY,
                     statement.name().span(),
@@ -58,6 +59,11 @@ final class PartEntry implements Scope.Entry, Declared {
                     .build());
         }
         return Expressions.unknown(statement.name().span());
+    }
+
+    /** Whether it is like something that is not there, so that nothing can be called missing. */
+    boolean open() {
+        return layers.open();
     }
 
     String path() {

@@ -119,7 +119,7 @@ final class Parts {
                 .map(g -> g.property().span())
                 .orElse(entry.nameAt());
         for (PropertySchema needed : Schemas.PLACE.properties()) {
-            if (properties.one(needed.name()).isEmpty()) {
+            if (properties.one(needed.name()).isEmpty() && !entry.open()) {
                 session.add(Finding.of(
                         ModelFindings.MISSING_PROPERTY,
                         span,

@@ -1,9 +1,13 @@
 package dev.treen.model;
 
+import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
+import dev.treen.finding.Remedy;
+import dev.treen.source.Span;
 import dev.treen.syntax.Block;
 import dev.treen.syntax.Statement;
+import dev.treen.syntax.Value;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,6 +62,9 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
             unknown(session, schema, property);
             return;
         }
+        property.body()
+                .filter(body -> takesNoBlock(known.get().shape()))
+                .ifPresent(body -> session.add(blockTooMany(schema, known.get(), property, body)));
         List<Given> all = given.computeIfAbsent(name, n -> new ArrayList<>());
         if (!all.isEmpty() && !known.get().repeats()) {
             session.add(Finding.of(
@@ -69,6 +76,38 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
             return;
         }
         all.add(new Given(property, scope));
+    }
+
+    private static boolean takesNoBlock(Shape shape) {
+        return switch (shape) {
+            case Shape.Plain plain -> true;
+            case Shape.LengthOrAuto auto -> true;
+            case Shape.OneOf words -> true;
+            case Shape.Choice choice -> false;
+            case Shape.Named named -> false;
+            case Shape.Inner inner -> false;
+        };
+    }
+
+    /** A block behind a value that has none; most often the line before it was not ended. */
+    private static Finding blockTooMany(
+            BlockSchema schema, PropertySchema known, Statement.Property property, Block body) {
+        int start = body.span().start();
+        Finding.Builder finding = Finding.of(
+                ModelFindings.DOES_NOT_BELONG,
+                new Span(body.span().file(), start, start + 1),
+                "`" + known.name() + "` takes no block")
+                .found("It takes " + known.shape().phrase() + ".")
+                .related(property.name().span(), "the block would belong to this");
+        property.values().stream()
+                .flatMap(value -> value.tails().stream())
+                .map(Value.Tail::word)
+                .filter(word -> schema.property(word.text()).isPresent())
+                .reduce((first, second) -> second)
+                .ifPresent(word -> finding.remedy(Remedy.safe(
+                        "end the line before `" + word.text() + "`",
+                        new Edit(new Span(word.span().file(), word.span().start(), word.span().start()), "; "))));
+        return finding.build();
     }
 
     private static void unknown(Session session, BlockSchema schema, Statement.Property property) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.treen.finding.Finding;
 import dev.treen.finding.Severity;
+import dev.treen.model.Joint;
 import dev.treen.source.SourceFile;
 import dev.treen.source.Span;
 import dev.treen.syntax.Statement;
@@ -26,6 +27,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RecoveryFiguresTest {
     /** How many offsets the next one that is tried lies further on; 1 tries all, which takes a minute or two. */
     private static final int STEP = Integer.getInteger("treen.recovery.step", 11);
+
+    private static final Set<String> FITTED = Set.of("mortise_tenon", "nail", "screw", "batten", "hinge", "groove");
 
     static List<Path> examples() {
         return TreenFiles.examples();
@@ -101,6 +104,7 @@ class RecoveryFiguresTest {
                     uses.add(i);
                 }
             }
+            neighbours();
             whole.evaluation().usages().forEach(usage -> {
                 if (usage.at().file().equals(file)) {
                     Set<Integer> on = restsOn.computeIfAbsent(statementAt(usage.at().start()), k -> new TreeSet<>());
@@ -111,6 +115,22 @@ class RecoveryFiguresTest {
                     }
                 }
             });
+        }
+
+        /** Joints that are made to fit the other joints of their parts rest on those. */
+        private void neighbours() {
+            var joints = whole.evaluation().project().joints();
+            for (var one : joints) {
+                if (FITTED.contains(one.kind())) {
+                    Set<Integer> on = restsOn.computeIfAbsent(statementAt(one.at().start()), k -> new TreeSet<>());
+                    joints.stream().filter(other -> meet(one, other)).forEach(other -> on.add(statementAt(other.at().start())));
+                }
+            }
+        }
+
+        private static boolean meet(Joint one, Joint other) {
+            Set<String> names = Set.of(other.left().name(), other.right().name());
+            return names.contains(one.left().name()) || names.contains(one.right().name());
         }
 
         /** The number of the statement at the top that holds an offset, or −1. */
