@@ -13,7 +13,7 @@ for project in "$root"/examples/*/; do
     name=$(basename "$project")
     [ -f "$project/$name.treen" ] || continue
     "${TREEN_LAUNCHER:-$root/treen}" build "$project/$name.treen" -o "$work/$name" >/dev/null
-    pages+=("$work/$name/plan.html")
+    pages+=("$work/$name/plan.html" "$work/$name/labels.html")
 done
 
 java=$(command -v java || true)

@@ -26,8 +26,9 @@ final class ToolsAndCautions {
     private static void tools(Page page) {
         Map<String, List<Integer>> tools = new LinkedHashMap<>();
         for (Step step : page.plan().order().steps()) {
-            for (String tool : step.operation().tool().split(", ", -1)) {
-                if (!tool.isBlank()) {
+            // "a plough plane, or a cutter against a fence" is one entry.
+            for (String tool : step.operation().tool().split(", (?!or )", -1)) {
+                if (!tool.isBlank() && !tool.equals("nothing")) {
                     tools.computeIfAbsent(tool.strip(), t -> new ArrayList<>()).add(step.number());
                 }
             }

@@ -123,7 +123,8 @@ class RecoveryFiguresTest {
             for (var one : joints) {
                 if (FITTED.contains(one.kind())) {
                     Set<Integer> on = restsOn.computeIfAbsent(statementAt(one.at().start()), k -> new TreeSet<>());
-                    joints.stream().filter(other -> meet(one, other)).forEach(other -> on.add(statementAt(other.at().start())));
+                    joints.stream().filter(other -> meet(one, other))
+                            .forEach(other -> on.add(statementAt(other.at().start())));
                 }
             }
         }
