@@ -12,7 +12,8 @@ pages=()
 for project in "$root"/examples/*/; do
     name=$(basename "$project")
     [ -f "$project/$name.treen" ] || continue
-    "${TREEN_LAUNCHER:-$root/treen}" build "$project/$name.treen" -o "$work/$name" >/dev/null
+    "${TREEN_LAUNCHER:-$root/treen}" build "$project$name.treen" -o "$work/$name" >/dev/null 2>"$work/notes" ||
+        { cat "$work/notes" >&2; exit 1; }
     pages+=("$work/$name/plan.html" "$work/$name/labels.html")
 done
 
