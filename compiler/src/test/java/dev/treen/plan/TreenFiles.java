@@ -44,9 +44,12 @@ final class TreenFiles {
         return Compilation.of(new SourceFile(path.toString(), text), LOADER);
     }
 
+    /** Without the plans that somebody has built beside them. */
     private static Stream<Path> under(Path folder) {
         try (Stream<Path> all = Files.walk(folder)) {
-            return all.filter(p -> p.toString().endsWith(".treen")).toList().stream();
+            return all.filter(p -> p.toString().endsWith(".treen") && !p.getParent().toString().endsWith("-plan"))
+                    .toList()
+                    .stream();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
