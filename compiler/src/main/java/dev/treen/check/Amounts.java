@@ -5,12 +5,15 @@ import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.quantity.Unit;
+import dev.treen.wood.Figures;
 
 /** Lengths in findings: as the project shows them where that is exact, and finer where rounding would hide the fault. */
 final class Amounts {
     private static final Length MM_STEP = Length.ofMm(1).dividedBy(2);
     private static final Length INCH_STEP = Length.ofInches(1, 32);
     private static final Length FINEST_MARK = Length.ofInches(1, 64);
+    private static final Length COARSE_MARK = Length.ofInches(1, 8);
+    private static final double COARSE_MM = 10;
 
     private Amounts() {
     }
@@ -26,6 +29,17 @@ final class Amounts {
         return settings.format().imperial()
                 ? DecimalText.write(mm / 25.4, 3) + " in"
                 : DecimalText.write(mm, 2) + " mm";
+    }
+
+    /** A limit of the trade in words, by the name of its figure in millimetres: in inches to the nearest eighth, or fine. */
+    static String limit(String figure, Settings settings) {
+        double mm = Figures.standard().value(figure);
+        if (!settings.format().imperial()) {
+            return DecimalText.write(mm, 2) + " mm";
+        }
+        return mm < COARSE_MM
+                ? fine(mm, settings)
+                : settings.format().text(Length.nearest(mm, MM_STEP).roundTo(COARSE_MARK));
     }
 
     /** A length as it is written into the project, exactly. */

@@ -95,7 +95,8 @@ final class CarcaseFights implements Check {
         return Optional.of(Finding.of(
                 FIGHTS, made.joint().at(), "`" + a + "` and `" + b + "` move differently where they are joined")
                 .found("Over " + Amounts.fine(over.mm(), settings) + " they come to differ by "
-                        + Amounts.fine(fight.differenceMm(), settings) + "; over 0.5 mm shows or tears.")
+                        + Amounts.fine(fight.differenceMm(), settings) + "; over "
+                        + Amounts.limit("carcase-fights.warning", settings) + " shows or tears.")
                 .because("`" + a + "` is " + one.wood() + " at " + Amounts.moisture(one.seasons().bench()) + ", `" + b
                         + "` " + other.wood() + " at " + Amounts.moisture(other.seasons().bench()) + " when made.")
                 .related(left.part().nameAt(), "this one")
@@ -105,7 +106,8 @@ final class CarcaseFights implements Check {
                 .about(made.joint().name())
                 .number("difference", fight.differenceMm())
                 .remedy(Remedy.choice("take both from one kind of wood, with like rings and of like moisture"))
-                .remedy(Remedy.choice("glue the front 50 to 75 mm only, and let the rest slide"))
+                .remedy(Remedy.choice("glue the front " + Amounts.limit("cross-grain-glue.front.low", settings) + " to "
+                        + Amounts.limit("cross-grain-glue.front.high", settings) + " only, and let the rest slide"))
                 .build());
     }
 }

@@ -67,8 +67,7 @@ public final class Checks {
             new PullsOut(),
             new LidGrip());
 
-    /** What is seen on finished bodies; with another error about, they are not what is meant, and nothing is told of them. */
-    private static final List<Check> OF_BODIES = List.of(
+    private static final List<BodyCheck> OF_BODIES = List.of(
             new PartsClash(),
             new JointTouches(),
             new GoesTogether(),
@@ -98,7 +97,8 @@ public final class Checks {
             found.addAll(requirement.judge(facts, joined.project().settings().format()));
         }
         if (found.stream().noneMatch(finding -> finding.severity() == Severity.ERROR)) {
-            OF_BODIES.forEach(check -> found.addAll(check.run(joined)));
+            Standing standing = Standing.of(joined);
+            OF_BODIES.forEach(check -> found.addAll(check.run(joined, standing)));
         }
         found.replaceAll(finding -> Instance.atUse(finding, joined.project().instances()));
         return new Checked(joined, facts, settled(found, joined.project().acceptances()));

@@ -165,8 +165,12 @@ final class CrossGrainGlue implements Check {
                 .because("`" + moving + "` is " + nature.wood() + " and goes from "
                         + Amounts.moisture(nature.seasons().driest()) + " to "
                         + Amounts.moisture(nature.seasons().wettest()) + " moisture" + Silences.phrase(nature)
-                        + ". A rigid joint across the grain is good for about 75 mm (Fairham, Woodwork Joints) or"
-                        + " 0.5 mm of movement; over 100 mm or 0.8 mm it fails (common practice, no source).")
+                        + ". A rigid joint across the grain is good for about "
+                        + Amounts.limit("cross-grain-glue.width.warning", settings) + " (Fairham, Woodwork Joints) or "
+                        + Amounts.limit("cross-grain-glue.mismatch.warning", settings) + " of movement; over "
+                        + Amounts.limit("cross-grain-glue.width.error", settings) + " or "
+                        + Amounts.limit("cross-grain-glue.mismatch.error", settings)
+                        + " it fails (common practice, no source).")
                 .related(held.moving().placing().span(), "`" + moving + "` lies here")
                 .related(held.still().placing().span(), "`" + still + "` lies here")
                 .about(moving)

@@ -24,7 +24,7 @@ import java.util.Set;
  * already joined: found by taking the bodies apart, without asking which joints made them. Each group of joined parts is
  * looked at by itself, and only pairs of parts whose answer is needed; the search ends after {@link #MOST} of them.
  */
-final class GoesTogether implements Check {
+final class GoesTogether implements BodyCheck {
     static final FindingKind LOCKED = FindingKind.warning("cannot-go-together",
             "Joined parts cannot be put together by straight moves");
     static final FindingKind NOT_SEARCHED = FindingKind.note("assembly-not-searched",
@@ -50,13 +50,9 @@ final class GoesTogether implements Check {
     }
 
     @Override
-    public List<Finding> run(Joined joined) {
-        Standing standing = Standing.of(joined);
+    public List<Finding> run(Joined joined, Standing standing) {
         List<Finding> findings = new ArrayList<>();
         for (List<Placed> group : standing.joinedGroups(joined.joints())) {
-            if (group.stream().anyMatch(part -> standing.unsettled(part.name()))) {
-                continue;
-            }
             List<List<Convex>> shape = shape(group);
             if (known(shape)) {
                 continue;

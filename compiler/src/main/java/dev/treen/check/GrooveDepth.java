@@ -125,7 +125,9 @@ final class GrooveDepth implements Check {
                         + ": " + (left.signum() <= 0
                                 ? "it cuts right through."
                                 : Amounts.text(left, settings) + " is left behind it."))
-                .because(limits.usual() + ", and 3 mm has to stay (common practice, no source); thinner than that it"
+                .because(limits.usual() + ", and "
+                        + Amounts.limit("groove-too-deep.error.left", settings)
+                        + " has to stay (common practice, no source); thinner than that it"
                         + " breaks when the piece is lifted or clamped.")
                 .related(wall.at(), "`" + joint.right().name() + "` is this thick")
                 .about(joint.right().name())

@@ -13,7 +13,6 @@ import dev.treen.wood.Climate;
 import dev.treen.wood.Coefficient;
 import dev.treen.wood.Coefficients;
 import dev.treen.wood.Direction;
-import dev.treen.wood.Emc;
 import dev.treen.wood.Figures;
 import dev.treen.wood.Movement;
 import dev.treen.wood.Rings;
@@ -131,13 +130,7 @@ final class Needs {
     }
 
     private static Seasons seasons(Climate climate, double bench) {
-        return new Seasons(bench, percent(climate.wettest(), bench), percent(climate.driest(), bench));
+        return new Seasons(bench, climate.wettest().percentOr(bench), climate.driest().percentOr(bench));
     }
 
-    private static double percent(Emc emc, double otherwise) {
-        return switch (emc) {
-            case Emc.Moisture moisture -> moisture.percent();
-            case Emc.OutOfRange range -> otherwise;
-        };
-    }
 }

@@ -3,6 +3,7 @@ package dev.treen.check;
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
+import dev.treen.joinery.Axes;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Settings;
@@ -15,7 +16,7 @@ import java.util.List;
  * Parts that fill the same space once every joint is cut, joined or not: found from their bodies alone, exactly, among
  * neighbours that a tree of their extents finds. What only touches is let pass.
  */
-final class PartsClash implements Check {
+final class PartsClash implements BodyCheck {
     static final FindingKind CLASH = FindingKind.error("parts-clash", "Two finished parts fill the same space");
 
     private static final double MM3_TO_CM3 = 1e-3;
@@ -26,10 +27,8 @@ final class PartsClash implements Check {
     }
 
     @Override
-    public List<Finding> run(Joined joined) {
-        Standing standing = Standing.of(joined);
+    public List<Finding> run(Joined joined, Standing standing) {
         return Overlap.among(standing.all()).stream()
-                .filter(overlap -> !standing.unsettled(overlap.first()) || !standing.unsettled(overlap.second()))
                 .map(overlap -> finding(overlap, standing, joined.project().settings()))
                 .toList();
     }
@@ -44,7 +43,7 @@ final class PartsClash implements Check {
                 second.part().nameAt(),
                 "`" + overlap.first() + "` and `" + overlap.second() + "` fill the same space")
                 .found("With all joints cut they share " + DecimalText.write(volume * MM3_TO_CM3, 2)
-                        + " cm³, within " + Standing.sides(bounds, settings.format()) + " (across, deep, high) from "
+                        + " cm³, within " + Axes.sides(bounds, settings.format()) + " (across, deep, high) from "
                         + Standing.point(bounds.min(), settings.format()) + ".")
                 .because("Where two parts want the same wood, one of them has to be cut away.")
                 .related(first.part().nameAt(), "`" + overlap.first() + "` is declared here")

@@ -3,6 +3,7 @@ package dev.treen.check;
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
+import dev.treen.joinery.Axes;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.model.Direction;
@@ -25,7 +26,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * A lid or a drawer is moved along its way by its own length, with all that is joined to it, past every other part. What
  * it strikes is told, and how far it came.
  */
-final class SlidesOut implements Check {
+final class SlidesOut implements BodyCheck {
     static final FindingKind STUCK = FindingKind.warning("cannot-slide-out",
             "A lid or drawer cannot come out along its way");
 
@@ -40,14 +41,12 @@ final class SlidesOut implements Check {
     private record Stop(String part, BigFraction after) {}
 
     @Override
-    public List<Finding> run(Joined joined) {
-        Standing standing = Standing.of(joined);
+    public List<Finding> run(Joined joined, Standing standing) {
         List<Finding> findings = new ArrayList<>();
         Set<String> done = new HashSet<>();
         for (MadeJoint made : joined.joints()) {
             String moving = made.joint().left().name();
             way(made).filter(side -> standing.solid(moving).isPresent() && done.add(moving + side))
-                    .filter(side -> !standing.unsettled(moving))
                     .flatMap(side -> stop(made, side, joined.joints(), standing)
                             .map(stop -> finding(made, stop, joined.project().settings())))
                     .ifPresent(findings::add);
@@ -59,7 +58,7 @@ final class SlidesOut implements Check {
         return WAYS.stream()
                 .flatMap(word -> made.joint().word(word).stream())
                 .flatMap(word -> Direction.named(word).stream())
-                .map(way -> Side.of(Standing.axis(way.axis()), way.sign()))
+                .map(way -> Side.of(Axes.of(way.axis()), way.sign()))
                 .findFirst();
     }
 
