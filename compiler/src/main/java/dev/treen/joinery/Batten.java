@@ -92,7 +92,7 @@ public final class Batten implements JointKind {
             return Optional.empty();
         }
         String board = meeting.joint().right().name();
-        return Optional.of(FastenerFaults.said(
+        return Optional.of(Faults.said(
                 meeting.joint(), JoineryFindings.BATTEN_STANDS_OUT, meeting.joint().left().length().at(),
                 "`" + meeting.joint().left().name() + "` stands out of `" + board + "` when that is dry")
                 .found((least.signum() < 0
@@ -108,7 +108,7 @@ public final class Batten implements JointKind {
 
     private static Finding unheld(Meeting meeting) {
         var joint = meeting.joint();
-        return FastenerFaults.said(
+        return Faults.said(
                 joint,
                 JoineryFindings.DOES_NOT_FIT,
                 joint.given("count").map(setting -> setting.valueAt()).orElse(joint.at()),

@@ -2,7 +2,6 @@ package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
-import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
 import dev.treen.model.Measure;
@@ -169,15 +168,8 @@ final class Breadboard implements JointKind {
     }
 
     private static Measure measure(String label, Length value, Meeting meeting, Nature nature, String text) {
-        return new Measure(
-                value,
-                meeting.joint().at(),
-                Derivation.rule(
-                        label,
-                        Measure.datum(value),
-                        text + "; " + nature.wood(),
-                        nature.across().citation().source(),
-                        List.of()));
+        return Ruled.at(meeting.joint().at(), label, value, text + "; " + nature.wood(),
+                nature.across().citation().source(), List.of());
     }
 
     private static List<Cut> cuts(Meeting meeting, Sizes sizes) {

@@ -2,7 +2,6 @@ package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
-import dev.treen.model.Derivation;
 import dev.treen.model.JointSchema;
 import dev.treen.model.Measure;
 import dev.treen.model.PropertySchema;
@@ -65,15 +64,15 @@ final class Button implements JointKind {
         }
         boolean inches = surroundings.inches();
         Measure wood = meeting.right().part().thickness();
-        Measure deep = meeting.joint().length("deep").orElseGet(() -> rule(
-                "deep", wood.value().dividedBy(3).roundDownTo(surroundings.markOfTheRule()),
-                "a third of the thickness, on a mark of the rule", wood));
-        Measure wide = meeting.joint().length("wide").orElseGet(() -> rule(
-                "wide", inches ? Length.ofInches(1, 4) : Length.ofMm(6), "the usual iron", wood));
-        Measure down = meeting.joint().length("down").orElseGet(() -> rule(
-                "down", wide.value().times(2), "twice the width of the groove", wide));
-        Measure every = meeting.joint().length("every").orElseGet(() -> rule(
-                "every", inches ? Length.ofInches(12, 1) : Length.ofMm(300), "a hand and a half apart", wood));
+        Measure deep = meeting.joint().length("deep")
+                .orElseGet(() -> Ruled.of("deep", wood.value().dividedBy(3).roundDownTo(surroundings.markOfTheRule()),
+                        "a third of the thickness, on a mark of the rule", Ruled.PRACTICE, wood));
+        Measure wide = meeting.joint().length("wide").orElseGet(() -> Ruled.of("wide",
+                inches ? Length.ofInches(1, 4) : Length.ofMm(6), "the usual iron", Ruled.PRACTICE, wood));
+        Measure down = meeting.joint().length("down").orElseGet(
+                () -> Ruled.of("down", wide.value().times(2), "twice the width of the groove", Ruled.PRACTICE, wide));
+        Measure every = meeting.joint().length("every").orElseGet(() -> Ruled.of("every",
+                inches ? Length.ofInches(12, 1) : Length.ofMm(300), "a hand and a half apart", Ruled.PRACTICE, wood));
         Optional<Effect> nothing = Faults.ofNoSize(meeting.joint(), "deep", deep)
                 .or(() -> Faults.ofNoSize(meeting.joint(), "wide", wide));
         if (nothing.isPresent()) {
@@ -87,15 +86,13 @@ final class Button implements JointKind {
                 new Figure("every", every, meeting.joint().given("every").isEmpty()),
                 new Figure("travel", travel.measure(), true)));
         return Effect.of(List.of(), figures, groove(meeting, face.get(), deep, wide, down))
-                .saying(travel.fault(meeting, deep, surroundings.settings().format()).stream().toList());
+                .saying(travel.fault(meeting, deep, surroundings.settings().format()).stream().toList())
+                .taking(Hardware.Kind.BUTTON, count(meeting.right().part().length().value(), every.value()));
     }
 
-    private static Measure rule(String label, Length value, String text, Measure from) {
-        return new Measure(
-                value,
-                from.at(),
-                Derivation.rule(
-                        label, Measure.datum(value), text, "common practice, no source", List.of(from.how())));
+    /** As far apart as wished along the rail, one at each end. */
+    private static int count(Length rail, Length every) {
+        return every.signum() > 0 ? (int) Math.floor(rail.toDoubleMm() / every.toDoubleMm()) + 1 : 1;
     }
 
     /** How far the top moves at this apron, and what is left of the tongue in its groove when driest. */
@@ -135,16 +132,10 @@ final class Button implements JointKind {
         double moves = Movement.swelling(distance, nature.across(), nature.seasons()).changeMm()
                 - Movement.shrinking(distance, nature.across(), nature.seasons()).changeMm();
         Length travel = Length.nearest(moves, Length.ofMm(1).dividedBy(100));
-        Measure measure = new Measure(
-                travel,
-                meeting.joint().at(),
-                Derivation.rule(
-                        "travel",
-                        Measure.datum(travel),
-                        "between the seasons, " + Math.round(distance) + " mm from the middle of the top; "
-                                + nature.wood(),
-                        nature.across().citation().source(),
-                        List.of()));
+        Measure measure = Ruled.at(meeting.joint().at(), "travel", travel,
+                "between the seasons, " + Math.round(distance) + " mm from the middle of the top; "
+                        + nature.wood(),
+                nature.across().citation().source(), List.of());
         boolean along = meeting.right().measure(across) != 0;
         Tops.Button button = Tops.button(
                 along ? distance : 0, deep.value().toDoubleMm(), nature.across(), nature.seasons(), Figures.standard());

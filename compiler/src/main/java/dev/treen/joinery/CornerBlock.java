@@ -53,7 +53,7 @@ public final class CornerBlock implements JointKind {
         Box box = meeting.left().box();
         Length least = Length.ofMm(box.extent(faces.get(0).axis())).min(Length.ofMm(box.extent(faces.get(1).axis())));
         if (bevel.value().compareTo(least) >= 0) {
-            return Effect.only(FastenerFaults.said(joint, JoineryFindings.DOES_NOT_FIT, bevel.at(),
+            return Effect.only(Faults.said(joint, JoineryFindings.DOES_NOT_FIT, bevel.at(),
                     "The bevel leaves nothing of a face of `" + joint.left().name() + "`")
                     .found("Its smaller face is " + surroundings.settings().format().text(least) + " wide.")
                     .build());
@@ -97,7 +97,7 @@ public final class CornerBlock implements JointKind {
             return Optional.empty();
         }
         String part = (ofBlock ? joint.left() : joint.right()).name();
-        return Optional.of(FastenerFaults.said(
+        return Optional.of(Faults.said(
                 joint, JoineryFindings.BLOCK_END_GRAIN, joint.at(),
                 "`" + joint.left().name() + "` is glued to `" + joint.right().name() + "` on end grain")
                 .found("The end of `" + part + "` lies there.")

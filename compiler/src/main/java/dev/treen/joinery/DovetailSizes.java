@@ -22,7 +22,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 record DovetailSizes(
         BoxCorner corner, int tails, Slope slope, Measure pin, Measure halfPin, Measure lap, Measure mitre) {
     private static final String FAIRHAM = "Fairham, Woodwork Joints, Dovetail";
-    private static final String PRACTICE = "common practice, no source";
     /** No wall is so high; a count beyond it is one that was not meant. */
     static final int MOST = 1000;
     /** The widest usual tail: Noyes, Handwork in Wood, no. 48. */
@@ -50,15 +49,12 @@ record DovetailSizes(
     }
 
     private static Measure none(BoxCorner corner, String name) {
-        return chosen(corner, name, Length.ZERO, "none", PRACTICE, List.of());
+        return chosen(corner, name, Length.ZERO, "none", Ruled.PRACTICE, List.of());
     }
 
     private static Measure chosen(
             BoxCorner corner, String name, Length value, String text, String source, List<Derivation> from) {
-        return new Measure(
-                value,
-                corner.first().part().nameAt(),
-                Derivation.rule(name, Measure.datum(value), text, source, from));
+        return Ruled.at(corner.first().part().nameAt(), name, value, text, source, from);
     }
 
     /** 1:6 in softwood, which crushes more, and 1:8 in hardwood. */
@@ -73,12 +69,13 @@ record DovetailSizes(
     private static Measure usualPin(BoxCorner corner, Surroundings surroundings) {
         Measure wall = corner.thicknessOfFirst();
         Length value = wall.value().dividedBy(3).max(Length.ofMm(3)).roundUpTo(surroundings.markOfTheRule());
-        return chosen(corner, "pin", value, "a third of the thickness, not under 3 mm", PRACTICE, List.of(wall.how()));
+        return chosen(corner, "pin", value, "a third of the thickness, not under 3 mm", Ruled.PRACTICE,
+                List.of(wall.how()));
     }
 
     private static Measure usualHalf(BoxCorner corner, Measure pin) {
         Length value = leastHalf(corner, pin.value());
-        return chosen(corner, "half_pin", value, "as a pin, not under 4 mm", PRACTICE, List.of(pin.how()));
+        return chosen(corner, "half_pin", value, "as a pin, not under 4 mm", Ruled.PRACTICE, List.of(pin.how()));
     }
 
     private static Measure usualLap(BoxCorner corner, Surroundings surroundings) {
@@ -182,7 +179,7 @@ record DovetailSizes(
                 + "the height, slope " + slope.text();
         return new Figure(
                 name,
-                chosen(corner, name, length.get(), text, PRACTICE, List.of(pin.how(), halfPin.how())),
+                chosen(corner, name, length.get(), text, Ruled.PRACTICE, List.of(pin.how(), halfPin.how())),
                 true);
     }
 }

@@ -76,7 +76,8 @@ final class Dowel implements JointKind {
         List<Figure> figures = new ArrayList<>(sizes.figures());
         cover.ifPresent(each -> figures.add(each.figure()));
         return Effect.of(cover.map(each -> List.of(each.addition())).orElse(List.of()), figures, holes(meeting, sizes))
-                .saying(faults.weak().stream().toList());
+                .saying(faults.weak().stream().toList())
+                .taking(Hardware.Kind.DOWEL, sizes.count(), sizes.thick(), sizes.dowel());
     }
 
     private static List<Cut> holes(Meeting meeting, DowelSizes sizes) {

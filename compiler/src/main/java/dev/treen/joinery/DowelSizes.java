@@ -36,7 +36,6 @@ record DowelSizes(
         Length margin,
         int count) {
 
-    private static final String PRACTICE = "common practice, no source";
     /** What dowel rod is sold in: common practice, no source. */
     private static final List<Length> RODS_MM = List.of(16, 12, 10, 8, 6, 5, 4, 3).stream().map(Length::ofMm).toList();
 
@@ -133,16 +132,16 @@ record DowelSizes(
         List<Length> rods = inches ? RODS_IN : RODS_MM;
         Length value = rods.stream().filter(each -> each.compareTo(half) <= 0).findFirst().orElse(rods.getLast());
         Measure wood = seat.meeting().left().along(seat.thin());
-        return rule("thick", value, "the thickest usual rod up to half the wood", "WOOD magazine, dowel tips", wood);
+        return Ruled.of("thick", value, "the thickest usual rod up to half the wood", "WOOD magazine, dowel tips",
+                wood);
     }
 
     /** Half the dowel and some room; in thin wood two thirds of it. */
     private static Measure hole(String label, Measure wood, Length half, Surroundings surroundings) {
         Length thirds = wood.value().times(2).dividedBy(3);
         Length value = half.min(thirds).roundDownTo(surroundings.markOfTheRule()).max(surroundings.markOfTheRule());
-        return rule(
-                label, value, "half a dowel and its room, in thin wood two thirds of it",
-                "Fairham, Woodwork Joints: dowels of 7/8 to 1 1/4 in; two thirds: " + PRACTICE, wood);
+        return Ruled.of(label, value, "half a dowel and its room, in thin wood two thirds of it",
+                "Fairham, Woodwork Joints: dowels of 7/8 to 1 1/4 in; two thirds: " + Ruled.PRACTICE, wood);
     }
 
     private static Measure rest(Measure dowel, Measure deep) {
@@ -156,20 +155,8 @@ record DowelSizes(
 
     private static Measure dowel(Measure deep, Measure deepLeft) {
         Length value = deep.value().plus(deepLeft.value()).minus(ROOM).max(Length.ZERO);
-        return new Measure(
-                value,
-                deep.at(),
-                Derivation.rule(
-                        "long",
-                        Measure.datum(value),
-                        "3 mm shorter than both holes",
-                        "How To, Dowelling",
-                        List.of(deep.how(), deepLeft.how())));
-    }
-
-    private static Measure rule(String label, Length value, String text, String source, Measure from) {
-        return new Measure(
-                value, from.at(), Derivation.rule(label, Measure.datum(value), text, source, List.of(from.how())));
+        return Ruled.at(deep.at(), "long", value, "3 mm shorter than both holes", "How To, Dowelling",
+                List.of(deep.how(), deepLeft.how()));
     }
 
     /** Edge joints after the printed 3/4 in; at an end, two diameters, so that one and a half of wood stay beside it. */
@@ -223,6 +210,7 @@ record DowelSizes(
 
     private Figure worked(String name, Length value) {
         String text = count == 1 ? "one dowel in the middle" : count + " dowels evenly along the joint";
-        return new Figure(name, rule(name, value, text, PRACTICE, seat.meeting().left().along(seat.run())), true);
+        return new Figure(name, Ruled.of(name, value, text, Ruled.PRACTICE, seat.meeting().left().along(seat.run())),
+                true);
     }
 }

@@ -1,6 +1,8 @@
 package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
+import dev.treen.model.Measure;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -9,6 +11,7 @@ import java.util.Optional;
  *
  * @param isMade whether the joint can be made at all
  * @param fasteners its screws or nails, where it is made with any
+ * @param hardware what it takes besides wood and glue
  */
 public record Effect(
         List<Addition> additions,
@@ -16,32 +19,40 @@ public record Effect(
         List<Cut> cuts,
         List<Finding> findings,
         boolean isMade,
-        Optional<Fasteners> fasteners) {
+        Optional<Fasteners> fasteners,
+        List<Hardware> hardware) {
     /** Keeps its own copies. */
     public Effect {
         additions = List.copyOf(additions);
         figures = List.copyOf(figures);
         cuts = List.copyOf(cuts);
         findings = List.copyOf(findings);
+        hardware = List.copyOf(hardware);
     }
 
     /** Nothing but something to say. */
     static Effect only(Finding finding) {
-        return new Effect(List.of(), List.of(), List.of(), List.of(finding), false, Optional.empty());
+        return new Effect(List.of(), List.of(), List.of(), List.of(finding), false, Optional.empty(), List.of());
     }
 
     /** Sizes and shapes. */
     static Effect of(List<Addition> additions, List<Figure> figures, List<Cut> cuts) {
-        return new Effect(additions, figures, cuts, List.of(), true, Optional.empty());
+        return new Effect(additions, figures, cuts, List.of(), true, Optional.empty(), List.of());
     }
 
     /** The same with something to say. */
     Effect saying(List<Finding> more) {
-        return new Effect(additions, figures, cuts, more, isMade, fasteners);
+        return new Effect(additions, figures, cuts, more, isMade, fasteners, hardware);
     }
 
     /** The same with screws or nails. */
     Effect with(Fasteners held) {
-        return new Effect(additions, figures, cuts, findings, isMade, Optional.of(held));
+        return new Effect(additions, figures, cuts, findings, isMade, Optional.of(held), hardware);
+    }
+
+    /** The same with what is to be bought for it. */
+    Effect taking(Hardware.Kind kind, int count, Measure... sizes) {
+        Hardware taken = new Hardware(kind, Arrays.stream(sizes).map(Measure::value).toList(), count);
+        return new Effect(additions, figures, cuts, findings, isMade, fasteners, List.of(taken));
     }
 }

@@ -252,14 +252,7 @@ final class FastenerFaults {
     }
 
     private Finding.Builder said(FindingKind kind, Span at, String headline) {
-        return said(joint, kind, at, headline);
-    }
-
-    static Finding.Builder said(Joint joint, FindingKind kind, Span at, String headline) {
-        return Finding.of(kind, at, headline)
-                .about(joint.left().name())
-                .about(joint.right().name())
-                .about(joint.name());
+        return Faults.said(joint, kind, at, headline);
     }
 
     static Remedy auto(Joint joint, String name) {

@@ -7,7 +7,9 @@ import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.solid.Convex;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Screws and nails that come into what another joint has cut: a groove, a mortise, the hole of another screw. */
@@ -33,12 +35,18 @@ final class FastenerHits {
     }
 
     private Optional<Finding> hit(Meeting.Placed part, boolean held, Surroundings surroundings) {
-        for (Surroundings.Made made : surroundings.cuts(part.part())) {
-            if (!ofThisPair(made.by())) {
-                for (Length along : spots.at()) {
-                    if (bodies(held, along, surroundings).stream().anyMatch(body -> meets(body, made.cut()))) {
-                        return Optional.of(finding(part, made.by().joint(), along));
-                    }
+        List<Surroundings.Made> others = surroundings.cuts(part.part()).stream()
+                .filter(made -> !ofThisPair(made.by()))
+                .toList();
+        if (others.isEmpty()) {
+            return Optional.empty();
+        }
+        Map<Length, List<Convex>> bodies = new LinkedHashMap<>();
+        spots.at().forEach(along -> bodies.put(along, bodies(held, along, surroundings)));
+        for (Surroundings.Made made : others) {
+            for (Map.Entry<Length, List<Convex>> spot : bodies.entrySet()) {
+                if (spot.getValue().stream().anyMatch(body -> meets(body, made.cut()))) {
+                    return Optional.of(finding(part, made.by().joint(), spot.getKey()));
                 }
             }
         }
@@ -79,7 +87,7 @@ final class FastenerHits {
         String what = fastener.screw() ? "screw" : "nail";
         Length from = along.minus(Length.ofMm(driven.low().get(driven.row())));
         String mate = other.left().is(part.part()) ? other.right().name() : other.left().name();
-        return FastenerFaults.said(
+        return Faults.said(
                 joint,
                 JoineryFindings.HITS_CUT,
                 joint.given("end").map(setting -> setting.valueAt()).orElse(joint.at()),

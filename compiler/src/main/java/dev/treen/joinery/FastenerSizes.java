@@ -17,7 +17,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The sizes of screws and nails: as given, or by the rules of the trade J-18 and J-19. */
 final class FastenerSizes {
-    private static final String PRACTICE = "common practice, no source";
     private static final Length HUNDREDTH = Length.ofMm(1).dividedBy(100);
 
     private final Driven driven;
@@ -62,8 +61,7 @@ final class FastenerSizes {
     }
 
     private Measure ruled(String label, Length value, String text, String source, List<Derivation> from) {
-        return new Measure(
-                value, joint.at(), Derivation.rule(label, Measure.datum(value), text, source, from));
+        return Ruled.at(joint.at(), label, value, text, source, from);
     }
 
     /** The shank of a screw whose number is given. */
@@ -88,7 +86,7 @@ final class FastenerSizes {
                 "thick",
                 Length.nearest(gauge.shankMm(), HUNDREDTH),
                 "a no. " + gauge.gauge() + " screw, the thickest usual one for wood of this thickness",
-                PRACTICE,
+                Ruled.PRACTICE,
                 List.of(wood.how()));
     }
 
@@ -154,7 +152,7 @@ final class FastenerSizes {
                 Length.ofMm(value),
                 "the thickest usual one up to " + DecimalText.write(most, 2)
                         + " mm: a sixth of hardwood, a quarter of softwood, a tenth of an edge",
-                PRACTICE,
+                Ruled.PRACTICE,
                 List.of(held.how()));
     }
 
@@ -177,7 +175,7 @@ final class FastenerSizes {
                         "bore",
                         toBit(thick.value().toDoubleMm() * Figures.standard().value("nail.bore")),
                         "three quarters of the nail: it stands near an end, or in thin wood",
-                        PRACTICE,
+                        Ruled.PRACTICE,
                         List.of(thick.how()))
                 : none("bore");
     }

@@ -1,7 +1,6 @@
 package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
-import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.model.PropertySchema;
@@ -75,7 +74,9 @@ final class Fastening {
         Fasteners set = set(driven, fastener, spots, plain);
         return Effect.of(List.of(), figures(meeting.joint(), driven, fastener, spots, slots), cuts)
                 .saying(new FastenerFaults(driven, fastener, spots, format).all(surroundings))
-                .with(set);
+                .with(set)
+                .taking(fastener.screw() ? Hardware.Kind.SCREW : Hardware.Kind.NAIL, spots.at().size(),
+                        fastener.thick(), fastener.reach());
     }
 
     private static Cut cut(Meeting meeting, Convex body, boolean held) {
@@ -113,20 +114,18 @@ final class Fastening {
         figures.add(new Figure("grip", grip(driven, fastener), true));
         slots.stream().map(Slots::room).max(Length::compareTo).ifPresent(room -> {
             Length all = room.plus(fastener.thick().value());
-            figures.add(new Figure("slot", new Measure(all, joint.at(), Derivation.rule(
-                    "slot",
-                    Measure.datum(all),
-                    "the shank, what the wood moves past it from the driest to the wettest season, and 0.5 mm",
-                    "travel derived; 0.5 mm common practice, no source",
-                    List.of(fastener.thick().how()))), true));
+            figures.add(new Figure("slot",
+                    Ruled.at(joint.at(), "slot", all,
+                            "the shank, what the wood moves past it from the driest to the wettest season, and 0.5 mm",
+                            "travel derived; 0.5 mm common practice, no source", List.of(fastener.thick().how())),
+                    true));
         });
         return figures;
     }
 
     private static Measure grip(Driven driven, Fastener fastener) {
         Length grip = fastener.point().minus(driven.through());
-        return new Measure(grip, fastener.reach().at(), Derivation.rule(
-                "grip", Measure.datum(grip), "what of it is in the second part", "", List.of(fastener.reach().how())));
+        return Ruled.of("grip", grip, "what of it is in the second part", "", fastener.reach());
     }
 
     /** The parts held, and those that are entered. */

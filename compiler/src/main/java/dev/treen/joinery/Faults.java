@@ -2,6 +2,7 @@ package dev.treen.joinery;
 
 import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
+import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
@@ -11,8 +12,7 @@ import dev.treen.quantity.LengthFormat;
 import dev.treen.solid.Axis;
 import dev.treen.solid.Box;
 import dev.treen.solid.BoxContact;
-import java.util.ArrayList;
-import java.util.List;
+import dev.treen.source.Span;
 import java.util.Optional;
 
 /** What joints of several kinds have to say alike. */
@@ -51,37 +51,43 @@ final class Faults {
             }
         }
         Joint joint = meeting.joint();
-        return Finding.of(
+        return meeting(
+                meeting,
                 JoineryFindings.DO_NOT_MEET,
-                joint.at(),
                 "`" + joint.left().name() + "` and `" + joint.right().name() + "` do not meet")
                 .found("Between them lie " + how + ".")
                 .because("A joint is cut where two parts touch; sizes are written between the joints.")
-                .related(meeting.left().placing().span(), "`" + joint.left().name() + "` lies here")
-                .related(meeting.right().placing().span(), "`" + joint.right().name() + "` lies here")
-                .about(joint.left().name())
-                .about(joint.right().name())
                 .build();
     }
 
     /** Parts that lie in each other, with what they share. */
     static Finding overlapping(Meeting meeting, Box shared, LengthFormat format) {
-        List<String> sides = new ArrayList<>();
-        for (Axis axis : Axis.values()) {
-            sides.add(format.text(Length.ofMm(shared.extent(axis))));
-        }
         Joint joint = meeting.joint();
-        return Finding.of(
+        return meeting(
+                meeting,
                 JoineryFindings.OVERLAP,
-                joint.at(),
                 "`" + joint.left().name() + "` and `" + joint.right().name() + "` fill the same space")
-                .found("They share " + String.join(" by ", sides) + " (across, deep, high).")
+                .found("They share " + Axes.sides(shared, format) + " (across, deep, high).")
                 .because("Sizes are written between the joints: the joint itself adds what goes into the other part.")
+                .build();
+    }
+
+    /** A finding about a joint and both its parts. */
+    static Finding.Builder said(Joint joint, FindingKind kind, Span at, String headline) {
+        return Finding.of(kind, at, headline)
+                .about(joint.left().name())
+                .about(joint.right().name())
+                .about(joint.name());
+    }
+
+    /** The same with both parts where they lie, for what is wrong with how they meet. */
+    static Finding.Builder meeting(Meeting meeting, FindingKind kind, String headline) {
+        Joint joint = meeting.joint();
+        return Finding.of(kind, joint.at(), headline)
                 .related(meeting.left().placing().span(), "`" + joint.left().name() + "` lies here")
                 .related(meeting.right().placing().span(), "`" + joint.right().name() + "` lies here")
                 .about(joint.left().name())
-                .about(joint.right().name())
-                .build();
+                .about(joint.right().name());
     }
 
     /** A property given another value, or written where it is left out. */

@@ -1,7 +1,6 @@
 package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
-import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
 import dev.treen.model.Measure;
@@ -17,7 +16,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** A finger joint: square fingers of equal width, by turns of the left and the right part (rules of the trade J-14). */
 final class Finger implements JointKind {
     static final String KIND = "finger";
-    private static final String PRACTICE = "common practice, no source";
     private static final int FEWEST = 3;
 
     private static final JointSchema SCHEMA = JointSchema.to(
@@ -85,15 +83,8 @@ final class Finger implements JointKind {
 
     private static Measure finger(BoxCorner corner, int count, Measure wide) {
         Length value = corner.height().dividedBy(count);
-        return new Measure(
-                value,
-                wide.at(),
-                Derivation.rule(
-                        "finger",
-                        Measure.datum(value),
-                        "the height shared out over " + count + " fingers",
-                        PRACTICE,
-                        List.of(corner.first().part().width().how(), wide.how())));
+        return Ruled.at(wide.at(), "finger", value, "the height shared out over " + count + " fingers", Ruled.PRACTICE,
+                List.of(corner.first().part().width().how(), wide.how()));
     }
 
     private static List<Addition> additions(BoxCorner corner) {

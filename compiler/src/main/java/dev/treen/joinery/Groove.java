@@ -204,16 +204,12 @@ public final class Groove implements JointKind {
 
     static Finding meetsWrongly(Meeting meeting, String because) {
         Joint joint = meeting.joint();
-        return Finding.of(
+        return Faults.meeting(
+                meeting,
                 JoineryFindings.MEETS_WRONGLY,
-                joint.at(),
                 "`" + joint.left().name() + "` does not meet `" + joint.right().name() + "` as a "
                         + joint.kind() + " wants")
-                .related(meeting.left().placing().span(), "`" + joint.left().name() + "` lies here")
-                .related(meeting.right().placing().span(), "`" + joint.right().name() + "` lies here")
                 .because(because)
-                .about(joint.left().name())
-                .about(joint.right().name())
                 .build();
     }
 

@@ -73,16 +73,8 @@ record GrooveSizes(
                     .filter(width -> width.compareTo(most) <= 0)
                     .findFirst();
             Length value = iron.orElse(most);
-            return new Measure(
-                    value,
-                    thickness.at(),
-                    Derivation.rule(
-                            "wide",
-                            Measure.datum(value),
-                            (iron.isPresent() ? "the widest usual iron up to " : "")
-                                    + (middle ? "a third of the board" : "the panel's thickness"),
-                            "common practice, no source",
-                            List.of(thickness.how())));
+            return Ruled.of("wide", value, (iron.isPresent() ? "the widest usual iron up to " : "")
+                    + (middle ? "a third of the board" : "the panel's thickness"), Ruled.PRACTICE, thickness);
         });
     }
 
@@ -90,17 +82,7 @@ record GrooveSizes(
     static Measure deep(Meeting meeting, Side face, Surroundings surroundings) {
         return meeting.joint().length("deep").orElseGet(() -> {
             Measure wall = meeting.right().along(face.axis());
-            Length step = surroundings.markOfTheRule();
-            Length value = wall.value().dividedBy(3).roundDownTo(step).max(step);
-            return new Measure(
-                    value,
-                    wall.at(),
-                    Derivation.rule(
-                            "deep",
-                            Measure.datum(value),
-                            "a third of the thickness, on a mark of the rule",
-                            "common practice, no source",
-                            List.of(wall.how())));
+            return Ruled.third("deep", wall, surroundings);
         });
     }
 
@@ -140,15 +122,9 @@ record GrooveSizes(
         BigFraction below = tongue.min().get(thick).subtract(wall.min().get(thick));
         BigFraction above = wall.max().get(thick).subtract(tongue.max().get(thick));
         Length up = Length.ofMm(below).min(Length.ofMm(above));
-        return new Measure(
-                up,
-                meeting.left().placing().span(),
-                Derivation.rule(
-                        "up",
-                        Measure.datum(up),
-                        "from the nearest edge of " + meeting.right().part().name() + " to the groove",
-                        "from the places of both parts",
-                        List.of()));
+        return Ruled.at(meeting.left().placing().span(), "up", up,
+                "from the nearest edge of " + meeting.right().part().name() + " to the groove",
+                "from the places of both parts", List.of());
     }
 
     private static Box tongue(Box panel, Axis thick, Length wide, List<Side> shoulders) {

@@ -1,7 +1,6 @@
 package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
-import dev.treen.model.Derivation;
 import dev.treen.model.Direction;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
@@ -44,15 +43,9 @@ record GrooveStop(Measure length, Axis along, Optional<Side> end) {
     private static Measure usual(Meeting meeting, Side face, Measure deep, Setting setting) {
         Measure wall = meeting.right().along(face.axis());
         Length value = wall.value().minus(deep.value()).max(Length.ZERO);
-        return new Measure(
-                value,
-                setting.valueAt(),
-                Derivation.rule(
-                        "stop",
-                        Measure.datum(value),
-                        "the wall less the groove, so that the panel's corner still enters",
-                        "from the corner of two walls of one thickness",
-                        List.of(wall.how(), deep.how())));
+        return Ruled.at(setting.valueAt(), "stop", value,
+                "the wall less the groove, so that the panel's corner still enters",
+                "from the corner of two walls of one thickness", List.of(wall.how(), deep.how()));
     }
 
     /** A stop that leaves no groove, or at an end that the groove does not run to. */

@@ -2,7 +2,6 @@ package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
-import dev.treen.model.Derivation;
 import dev.treen.model.Direction;
 import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
@@ -102,29 +101,16 @@ final class Halving implements JointKind {
         Measure wood = lap.meeting().left().along(lap.through());
         Length middle = lap.low().plus(lap.high()).dividedBy(2);
         Length value = middle.minus(surface(lap.meeting().left(), lap, -over)).times(over);
-        return new Measure(
-                value,
-                wood.at(),
-                Derivation.rule(
-                        "deep",
-                        Measure.datum(value),
-                        "to the middle of what both share",
-                        "Fairham, Woodwork Joints, The Halved Joint",
-                        List.of(wood.how(), lap.meeting().right().along(lap.through()).how())));
+        return Ruled.at(wood.at(), "deep", value, "to the middle of what both share",
+                "Fairham, Woodwork Joints, The Halved Joint",
+                List.of(wood.how(), lap.meeting().right().along(lap.through()).how()));
     }
 
     private static Measure ofRight(Lap lap, int over, Length split, Measure deep) {
         Measure wood = lap.meeting().right().along(lap.through());
         Length value = surface(lap.meeting().right(), lap, over).minus(split).times(over);
-        return new Measure(
-                value,
-                deep.at(),
-                Derivation.rule(
-                        "deep_right",
-                        Measure.datum(value),
-                        "what the left part keeps",
-                        "from the places of both parts",
-                        List.of(wood.how(), deep.how())));
+        return Ruled.at(deep.at(), "deep_right", value, "what the left part keeps", "from the places of both parts",
+                List.of(wood.how(), deep.how()));
     }
 
     private static Optional<Finding> wrongWay(Lap lap) {

@@ -110,7 +110,8 @@ public final class Hinge implements JointKind {
         if (meeting.joint().word("grip").filter("notch"::equals).isPresent()) {
             cuts.add(new Cut.Hollow(meeting.left().part().name(), sizes.notch(), meeting.origin()));
         }
-        return Effect.of(List.of(), figures(meeting.joint(), sizes), cuts).saying(faults.all());
+        return Effect.of(List.of(), figures(meeting.joint(), sizes), cuts).saying(faults.all())
+                .taking(Hardware.Kind.HINGE, sizes.count(), sizes.reach());
     }
 
     /** The side on which a lid opens, where it can be hinged at all. */

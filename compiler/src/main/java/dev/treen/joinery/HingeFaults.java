@@ -173,7 +173,7 @@ final class HingeFaults {
 
     private Finding.Builder said(FindingKind kind, String property, String headline) {
         Span at = joint.given(property).map(setting -> setting.valueAt()).orElse(joint.at());
-        return FastenerFaults.said(joint, kind, at, headline);
+        return Faults.said(joint, kind, at, headline);
     }
 
 }

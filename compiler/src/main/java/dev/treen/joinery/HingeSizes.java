@@ -54,7 +54,6 @@ record HingeSizes(
         Measure screws,
         int count) {
 
-    private static final String PRACTICE = "common practice, no source";
     private static final String NOYES = "Noyes, Handwork in Wood, Hinging";
 
     static Optional<HingeSizes> of(Meeting meeting, Surroundings surroundings) {
@@ -208,7 +207,7 @@ record HingeSizes(
             Measure knuckle = joint.length("knuckle").orElseGet(() -> share("knuckle", "hinge.knuckle", reach, 3));
             Measure wide = joint.length("wide").orElseGet(() -> wide(reach));
             Measure set = joint.length("set").orElseGet(() -> ruled("set", Length.ZERO,
-                    "the middle of the pin in the face, so that it opens all the way", PRACTICE, List.of()));
+                    "the middle of the pin in the face, so that it opens all the way", Ruled.PRACTICE, List.of()));
             Measure end = joint.length("end").orElseGet(() -> ruled(
                     "end", reach.value().min(line.minus(reach.value().times(2)).dividedBy(2).max(Length.ZERO)),
                     "its own length in from each end", NOYES, List.of(reach.how())));
@@ -234,7 +233,7 @@ record HingeSizes(
                 value = value == null || each.compareTo(most) <= 0 ? each : value;
             }
             return ruled("long", value == null ? most : value,
-                    "the longest usual hinge up to a sixth of the line and ten thirds of the thickness", PRACTICE,
+                    "the longest usual hinge up to a sixth of the line and ten thirds of the thickness", Ruled.PRACTICE,
                     List.of());
         }
 
@@ -242,7 +241,7 @@ record HingeSizes(
             Length value = Length.nearest(
                     of.value().toDoubleMm() * Figures.standard().value(key), surroundings.markOfTheRule())
                     .max(Length.ofMm(leastMm));
-            return ruled(label, value, Figures.standard().get(key).meaning(), PRACTICE, List.of(of.how()));
+            return ruled(label, value, Figures.standard().get(key).meaning(), Ruled.PRACTICE, List.of(of.how()));
         }
 
         /** A leaf as wide as is usual for its length, that leaves wood beside it. */
@@ -252,7 +251,7 @@ record HingeSizes(
             Length most = wood.minus(beside());
             return most.compareTo(usual.value()) >= 0 || most.signum() <= 0
                     ? usual
-                    : ruled("wide", most, "what leaves 3 mm of wood beside the leaf", PRACTICE, List.of());
+                    : ruled("wide", most, "what leaves 3 mm of wood beside the leaf", Ruled.PRACTICE, List.of());
         }
 
         /** Half the knuckle, or all of it in one part; less what room there is between both. */
@@ -290,7 +289,7 @@ record HingeSizes(
                 value = fits ? each : value;
             }
             return ruled("screws", value == null ? most.max(Length.ZERO) : value,
-                    "the longest usual ones that leave 2 mm of wood under their points", PRACTICE, List.of());
+                    "the longest usual ones that leave 2 mm of wood under their points", Ruled.PRACTICE, List.of());
         }
 
         private Length beside() {
@@ -298,8 +297,7 @@ record HingeSizes(
         }
 
         private Measure ruled(String label, Length value, String text, String source, List<Derivation> from) {
-            return new Measure(
-                    value, joint.at(), Derivation.rule(label, Measure.datum(value), text, source, from));
+            return Ruled.at(joint.at(), label, value, text, source, from);
         }
     }
 }

@@ -1,7 +1,6 @@
 package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
-import dev.treen.model.Derivation;
 import dev.treen.model.Direction;
 import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
@@ -19,6 +18,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A housing: the end of a shelf let into a side across its grain (rules of the trade J-04). */
 final class Housing implements JointKind {
+    /** Where a trench stops, plain or with a dovetail in it. */
+    static final PropertySchema STOP = PropertySchema.optional(
+            "stop",
+            new Shape.LengthOrAuto(),
+            "none: it runs through",
+            "How far the trench stays from an edge of the right part, with `from` and the edge's name;"
+                    + " the left part is notched to hide its end.");
+
     private static final JointSchema SCHEMA = JointSchema.into(
             "housing",
             "The end of the left part is let into a trench across the right one; it carries weight and keeps the"
@@ -30,12 +37,7 @@ final class Housing implements JointKind {
                             new Shape.LengthOrAuto(),
                             "a quarter of the right part's thickness",
                             "How deep the trench is; not over a third of the thickness."),
-                    PropertySchema.optional(
-                            "stop",
-                            new Shape.LengthOrAuto(),
-                            "none: it runs through",
-                            "How far the trench stays from an edge of the right part, with `from` and the edge's name;"
-                                    + " the left part is notched to hide its end.")));
+                    STOP));
 
     @Override
     public JointSchema schema() {
@@ -50,7 +52,7 @@ final class Housing implements JointKind {
                     meeting, "A housing wants the end of the left part against the face of the right one."));
         }
         Measure wall = meeting.right().along(side.get().axis());
-        Measure deep = meeting.joint().length("deep").orElseGet(() -> quarter(wall, surroundings.markOfTheRule()));
+        Measure deep = meeting.joint().length("deep").orElseGet(() -> quarter(wall, surroundings));
         Optional<Effect> nothing = Faults.ofNoSize(meeting.joint(), "deep", deep);
         if (nothing.isPresent()) {
             return nothing.get();
@@ -130,17 +132,9 @@ final class Housing implements JointKind {
     }
 
     /** A quarter of the thickness (Port Townsend School of Woodworking), to the nearest 0.5 mm or 1/32 in below. */
-    private static Measure quarter(Measure wall, Length step) {
-        Length deep = wall.value().dividedBy(4).roundDownTo(step).max(step);
-        return new Measure(
-                deep,
-                wall.at(),
-                Derivation.rule(
-                        "deep",
-                        Measure.datum(deep),
-                        "a quarter of the thickness, on a mark of the rule",
-                        "Port Townsend School of Woodworking, joinery rules",
-                        List.of(wall.how())));
+    private static Measure quarter(Measure wall, Surroundings surroundings) {
+        return Ruled.onMark("deep", wall.value().dividedBy(4), "a quarter of the thickness, on a mark of the rule",
+                "Port Townsend School of Woodworking, joinery rules", wall, surroundings);
     }
 
     @Override

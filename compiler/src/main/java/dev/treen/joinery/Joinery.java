@@ -176,7 +176,7 @@ public final class Joinery {
             surroundings.cut(meeting, c);
         });
         return effect.isMade() ? Optional.of(new MadeJoint(
-                meeting, effect.figures(), List.of(), effect.fasteners())) : Optional.empty();
+                meeting, effect.figures(), List.of(), effect.fasteners(), effect.hardware())) : Optional.empty();
     }
 
     /** The pairs of one statement share their work; it stands with the first of them. */
@@ -186,7 +186,7 @@ public final class Joinery {
                 .map(kind -> kind.works(statement))
                 .orElse(List.of());
         List<MadeJoint> all = new ArrayList<>(statement);
-        all.set(0, new MadeJoint(first.meeting(), first.figures(), works, first.fasteners()));
+        all.set(0, first.asking(works));
         return all;
     }
 

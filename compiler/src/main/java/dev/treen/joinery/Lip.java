@@ -102,15 +102,8 @@ public final class Lip implements JointKind {
 
     private static Measure deep(Meeting meeting, Box over, Axis up) {
         Length value = Length.ofMm(over.max().get(up)).minus(Length.ofMm(over.min().get(up)));
-        return new Measure(
-                value,
-                meeting.left().placing().span(),
-                Derivation.rule(
-                        "deep",
-                        Measure.datum(value),
-                        "as far as it is placed below the rim",
-                        "the places of both parts",
-                        List.of()));
+        return Ruled.at(meeting.left().placing().span(), "deep", value, "as far as it is placed below the rim",
+                "the places of both parts", List.of());
     }
 
     /** That slice of the lid which lies below the rim; none if the rim does not end within its thickness. */

@@ -1,6 +1,5 @@
 package dev.treen.joinery;
 
-import dev.treen.model.Derivation;
 import dev.treen.model.Direction;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
@@ -45,19 +44,12 @@ public final class Loose {
         Length value = surroundings.inches()
                 ? needed.roundUpTo(Length.ofInches(1, 64))
                 : needed.roundUpTo(FINEST);
-        return new Measure(
-                value,
-                opening.at(),
-                Derivation.rule(
-                        "gap",
-                        Measure.datum(value),
-                        stands
-                                ? "it stands on this side"
-                                : DecimalText.write(grows, 2)
-                                        + " mm that it grows to this side in the dampest season, and "
-                                        + DecimalText.write(room, 2) + " mm to be free",
-                        clear.citation().source(),
-                        List.of(opening.how().named("opening"))));
+        return Ruled.at(opening.at(), "gap", value, stands
+                ? "it stands on this side"
+                : DecimalText.write(grows, 2)
+                        + " mm that it grows to this side in the dampest season, and "
+                        + DecimalText.write(room, 2) + " mm to be free",
+                clear.citation().source(), List.of(opening.how().named("opening")));
     }
 
     /** The room that is to be left in the dampest season. */

@@ -1,7 +1,6 @@
 package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
-import dev.treen.model.Derivation;
 import dev.treen.model.Measure;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
@@ -26,8 +25,7 @@ final class LooseTenon {
     /** How long the piece is. */
     static Figure piece(TenonSizes sizes) {
         Length value = sizes.reach().value().times(2);
-        return new Figure(PIECE, new Measure(value, sizes.reach().at(), Derivation.rule(
-                PIECE, Measure.datum(value), "into both parts", "", List.of(sizes.reach().how()))), true);
+        return new Figure(PIECE, Ruled.of(PIECE, value, "into both parts", "", sizes.reach()), true);
     }
 
     /** A mortise in each part, a little deeper than the piece reaches, where there is wood. */

@@ -8,13 +8,21 @@ import java.util.Optional;
  * A joint with its numbers settled and the work it asks for.
  *
  * @param fasteners its screws or nails, where it is made with any
+ * @param hardware what it takes besides wood and glue
  */
 public record MadeJoint(
-        Meeting meeting, List<Figure> figures, List<Work> works, Optional<Fasteners> fasteners) {
+        Meeting meeting, List<Figure> figures, List<Work> works, Optional<Fasteners> fasteners,
+        List<Hardware> hardware) {
     /** Keeps its own copies. */
     public MadeJoint {
         figures = List.copyOf(figures);
         works = List.copyOf(works);
+        hardware = List.copyOf(hardware);
+    }
+
+    /** The same with the work that it asks for. */
+    MadeJoint asking(List<Work> asked) {
+        return new MadeJoint(meeting, figures, asked, fasteners, hardware);
     }
 
     /** What the project says of it. */

@@ -1,6 +1,5 @@
 package dev.treen.joinery;
 
-import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.quantity.Length;
@@ -62,7 +61,7 @@ record MeetingTenons(Measure measure, List<Cut> cuts) {
     }
 
     private static Measure measure(Joint joint, Length back) {
-        return new Measure(back, joint.at(), Derivation.rule(MITRED, Measure.datum(back),
-                "as far as the tenons would strike each other", "Fairham: meeting tenons are mitred", List.of()));
+        return Ruled.at(joint.at(), MITRED, back, "as far as the tenons would strike each other",
+                "Fairham: meeting tenons are mitred", List.of());
     }
 }

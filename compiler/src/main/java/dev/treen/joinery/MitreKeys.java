@@ -2,7 +2,6 @@ package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
-import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.model.PropertySchema;
@@ -26,7 +25,6 @@ record MitreKeys(MitreCorner corner, int count, Measure thick, Measure deep) {
     /** The figure of how thick a key is; there where a mitre has keys. */
     static final String THICK = "key_thick";
 
-    private static final String PRACTICE = "common practice, no source";
     /** The square root of two, to a part in 10^11. */
     private static final BigFraction ROOT_2 = BigFraction.of(141_421_356_237L).divide(100_000_000_000L);
 
@@ -61,26 +59,15 @@ record MitreKeys(MitreCorner corner, int count, Measure thick, Measure deep) {
     private static Measure usual(Measure high, MitreCorner corner, int count, Surroundings surroundings) {
         Length saw = surroundings.inches() ? Length.ofInches(1, 8) : Length.ofMm(3);
         Length value = saw.min(corner.height().dividedBy(3L * Math.max(1, count)));
-        return new Measure(
-                value,
-                high.at(),
-                Derivation.rule(
-                        THICK, Measure.datum(value), "the cut of a saw, or a third of the wood", PRACTICE,
-                        List.of(high.how())));
+        return Ruled.of(THICK, value, "the cut of a saw, or a third of the wood", Ruled.PRACTICE, high);
     }
 
     private static Measure half(MitreCorner corner, Surroundings surroundings) {
         Length step = surroundings.markOfTheRule();
         Length value = Length.nearest(corner.cutMm() / 2, step).roundDownTo(step).max(step);
-        return new Measure(
-                value,
-                corner.meeting().joint().at(),
-                Derivation.rule(
-                        "key_deep",
-                        Measure.datum(value),
-                        "half of the way from the outer corner to the inner one",
-                        PRACTICE,
-                        List.of(corner.toLeft().how(), corner.toRight().how())));
+        return Ruled.at(corner.meeting().joint().at(), "key_deep", value,
+                "half of the way from the outer corner to the inner one", Ruled.PRACTICE,
+                List.of(corner.toLeft().how(), corner.toRight().how()));
     }
 
     List<Figure> figures() {

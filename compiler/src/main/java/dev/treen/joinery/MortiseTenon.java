@@ -1,7 +1,6 @@
 package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
-import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
 import dev.treen.model.Measure;
@@ -164,11 +163,7 @@ public final class MortiseTenon implements JointKind {
         Length glued = width.value().minus(sizes.low().value()).minus(sizes.high().value());
         figures.add(new Figure(
                 GLUED,
-                new Measure(
-                        glued,
-                        width.at(),
-                        Derivation.rule(
-                                GLUED, Measure.datum(glued), "the width less the shoulders", "", List.of(width.how()))),
+                Ruled.of(GLUED, glued, "the width less the shoulders", "", width),
                 true));
         return figures;
     }

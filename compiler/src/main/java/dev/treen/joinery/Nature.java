@@ -9,7 +9,6 @@ import dev.treen.wood.Climate;
 import dev.treen.wood.Coefficient;
 import dev.treen.wood.Coefficients;
 import dev.treen.wood.Direction;
-import dev.treen.wood.Emc;
 import dev.treen.wood.Figures;
 import dev.treen.wood.Movement;
 import dev.treen.wood.Rings;
@@ -93,7 +92,8 @@ public record Nature(
         return new Nature(
                 Coefficient.of(coefficients, rings, Direction.WIDTH, figures),
                 Coefficient.of(coefficients, rings, Direction.THICKNESS, figures),
-                new Seasons(bench, percent(room.wettest(), bench), percent(room.driest(), bench)),
+                // Outside the printed table the room is taken to be as the bench; `climate-out-of-range` says so.
+                new Seasons(bench, room.wettest().percentOr(bench), room.driest().percentOr(bench)),
                 words(part, species),
                 board.filter(Board::sheet).map(b -> sheet(named)),
                 room,
@@ -141,7 +141,7 @@ public record Nature(
     /** The moisture of each month, January first; empty where the air is given as a range. */
     public List<Double> months() {
         return climate instanceof Climate.Months months
-                ? months.byMonth().stream().map(emc -> percent(emc, seasons.bench())).toList()
+                ? months.byMonth().stream().map(emc -> emc.percentOr(seasons.bench())).toList()
                 : List.of();
     }
 
@@ -151,14 +151,6 @@ public record Nature(
                 .mapToDouble(month -> month)
                 .average()
                 .orElse((seasons.wet() + seasons.dry()) / 2);
-    }
-
-    /** Outside the printed table the room is taken to be as the bench; {@code climate-out-of-range} says so. */
-    private static double percent(Emc emc, double otherwise) {
-        return switch (emc) {
-            case Emc.Moisture moisture -> moisture.percent();
-            case Emc.OutOfRange range -> otherwise;
-        };
     }
 
     /** Whether it is a manufactured sheet, which hardly moves. */

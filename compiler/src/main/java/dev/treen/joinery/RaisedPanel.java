@@ -1,7 +1,6 @@
 package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
-import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.model.Setting;
@@ -35,15 +34,8 @@ record RaisedPanel(Meeting meeting, Side face, GrooveSizes sizes, Measure raise)
     private static Measure usual(Meeting meeting, GrooveSizes sizes, Setting setting) {
         Measure wood = meeting.left().part().thickness();
         Length value = wood.value().minus(sizes.wide().value()).max(Length.ZERO).times(3);
-        return new Measure(
-                value,
-                setting.valueAt(),
-                Derivation.rule(
-                        "raise",
-                        Measure.datum(value),
-                        "three times as wide as it rises",
-                        "common practice, no source",
-                        List.of(wood.how(), sizes.wide().how())));
+        return Ruled.at(setting.valueAt(), "raise", value, "three times as wide as it rises", Ruled.PRACTICE,
+                List.of(wood.how(), sizes.wide().how()));
     }
 
     Figure figure() {

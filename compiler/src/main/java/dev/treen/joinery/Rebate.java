@@ -103,15 +103,8 @@ final class Rebate implements JointKind {
         return joint.length("deep").map(deep -> less("lip", wall, deep)).orElseGet(() -> {
             Length share = corner ? wall.value().dividedBy(2) : wall.value().times(2).dividedBy(3);
             Length value = share.roundUpTo(surroundings.markOfTheRule()).min(wall.value());
-            return new Measure(
-                    value,
-                    wall.at(),
-                    Derivation.rule(
-                            "lip",
-                            Measure.datum(value),
-                            (corner ? "half" : "two thirds") + " of the thickness, on a mark of the rule",
-                            "common practice, no source",
-                            List.of(wall.how())));
+            return Ruled.of("lip", value, (corner ? "half" : "two thirds") + " of the thickness, on a mark of the rule",
+                    Ruled.PRACTICE, wall);
         });
     }
 

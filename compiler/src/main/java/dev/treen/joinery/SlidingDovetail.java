@@ -3,7 +3,6 @@ package dev.treen.joinery;
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
-import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
 import dev.treen.model.Measure;
@@ -48,12 +47,7 @@ final class SlidingDovetail implements JointKind {
                             new Shape.OneOf(List.of("one", "both")),
                             "one",
                             "Whether one side of the dovetail leans, on the low side of the left part, or both."),
-                    PropertySchema.optional(
-                            "stop",
-                            new Shape.LengthOrAuto(),
-                            "none: it runs through",
-                            "How far the trench stays from an edge of the right part, with `from` and the edge's name;"
-                                    + " the left part is notched to hide its end.")));
+                    Housing.STOP));
 
     @Override
     public JointSchema schema() {
@@ -145,7 +139,7 @@ final class SlidingDovetail implements JointKind {
         }
         Joint joint = meeting.joint();
         Measure wall = meeting.right().along(face.get().axis());
-        Measure deep = joint.length("deep").orElseGet(() -> third(wall, surroundings));
+        Measure deep = joint.length("deep").orElseGet(() -> Ruled.third("deep", wall, surroundings));
         Optional<Effect> nothing = Faults.ofNoSize(joint, "deep", deep);
         if (nothing.isPresent()) {
             return nothing.get();
@@ -191,16 +185,10 @@ final class SlidingDovetail implements JointKind {
         Measure wood = sizes.meeting().left().along(sizes.thin());
         figures.add(new Figure(
                 "neck",
-                new Measure(
-                        sizes.neck(),
-                        wood.at(),
-                        Derivation.rule(
-                                "neck",
-                                Measure.datum(sizes.neck()),
-                                "the thickness less a slope of " + sizes.slope().text() + " on "
-                                        + (sizes.both() ? "both sides" : "one side"),
-                                "from the shape",
-                                List.of(wood.how(), sizes.deep().how()))),
+                Ruled.at(wood.at(), "neck", sizes.neck(),
+                        "the thickness less a slope of " + sizes.slope().text() + " on "
+                                + (sizes.both() ? "both sides" : "one side"),
+                        "from the shape", List.of(wood.how(), sizes.deep().how())),
                 true));
         stop.ifPresent(each -> figures.add(new Figure("stop", each, false)));
         return figures;
@@ -214,21 +202,6 @@ final class SlidingDovetail implements JointKind {
         sizes.pared().forEach(waste -> cuts.add(new Cut.Carve(left, waste, meeting.origin())));
         notch.ifPresent(box -> cuts.add(new Cut.Hollow(left, box, meeting.origin())));
         return cuts;
-    }
-
-    /** A third of the thickness, on a mark of the rule (common practice, no source). */
-    private static Measure third(Measure wall, Surroundings surroundings) {
-        Length step = surroundings.markOfTheRule();
-        Length value = wall.value().dividedBy(3).roundDownTo(step).max(step);
-        return new Measure(
-                value,
-                wall.at(),
-                Derivation.rule(
-                        "deep",
-                        Measure.datum(value),
-                        "a third of the thickness, on a mark of the rule",
-                        "common practice, no source",
-                        List.of(wall.how())));
     }
 
     private static boolean reachesAnEdge(Sizes sizes, Box open) {

@@ -1,6 +1,5 @@
 package dev.treen.joinery;
 
-import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.quantity.Length;
@@ -20,8 +19,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param stop how far the grooves stay from both ends
  */
 record SplineSizes(Meeting meeting, Place place, Measure thick, Measure deep, Measure stop) {
-    private static final String PRACTICE = "common practice, no source";
-
     /** Where a tongue can lie. */
     sealed interface Place {
         /** Along two edges. */
@@ -61,17 +58,9 @@ record SplineSizes(Meeting meeting, Place place, Measure thick, Measure deep, Me
 
     private static Measure usual(Measure wood, Place place, Surroundings surroundings) {
         boolean upright = place instanceof Place.Upright;
-        Length step = surroundings.markOfTheRule();
-        Length value = wood.value().dividedBy(upright ? 3 : 2).roundDownTo(step).max(step);
-        return new Measure(
-                value,
-                wood.at(),
-                Derivation.rule(
-                        "deep",
-                        Measure.datum(value),
-                        (upright ? "a third" : "half") + " of the thickness, on a mark of the rule",
-                        PRACTICE,
-                        List.of(wood.how())));
+        return Ruled.onMark("deep", wood.value().dividedBy(upright ? 3 : 2),
+                (upright ? "a third" : "half") + " of the thickness, on a mark of the rule", Ruled.PRACTICE, wood,
+                surroundings);
     }
 
     Length thickness() {
@@ -144,12 +133,7 @@ record SplineSizes(Meeting meeting, Place place, Measure thick, Measure deep, Me
                 new Figure("deep", deep, joint.given("deep").isEmpty()),
                 new Figure(
                         "tongue",
-                        new Measure(
-                                tongue(),
-                                deep.at(),
-                                Derivation.rule(
-                                        "tongue", Measure.datum(tongue()), "1 mm less than both grooves", PRACTICE,
-                                        List.of(deep.how()))),
+                        Ruled.of("tongue", tongue(), "1 mm less than both grooves", Ruled.PRACTICE, deep),
                         true)));
         if (stop.value().signum() > 0) {
             figures.add(new Figure("stop", stop, false));

@@ -1,6 +1,5 @@
 package dev.treen.joinery;
 
-import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.quantity.Length;
@@ -45,15 +44,7 @@ record Spots(Measure end, Measure every, List<Length> at) {
             at.add(from.plus(end.value()).plus(usable.times(i).dividedBy(count - 1L)));
         }
         Length apart = count > 1 ? usable.dividedBy(count - 1L) : Length.ZERO;
-        Measure every = new Measure(
-                apart,
-                wish.at(),
-                Derivation.rule(
-                        "every",
-                        Measure.datum(apart),
-                        count + " shared out evenly, no farther apart than wished",
-                        "",
-                        List.of(wish.how())));
+        Measure every = Ruled.of("every", apart, count + " shared out evenly, no farther apart than wished", "", wish);
         return new Spots(end, every, at);
     }
 
@@ -82,17 +73,10 @@ record Spots(Measure end, Measure every, List<Length> at) {
             }
         }
         value = value.roundUpTo(surroundings.markOfTheRule()).min(row.dividedBy(2));
-        return new Measure(
-                value,
-                driven.meeting().joint().at(),
-                Derivation.rule(
-                        "end",
-                        Measure.datum(value),
-                        fastener.screw()
-                                ? "7 shanks from an end and 3 from an edge, on a mark of the rule"
-                                : "10 times its thickness from an end, 5 where it is bored, on a mark of the rule",
-                        "common practice, no source",
-                        List.of(fastener.thick().how())));
+        return Ruled.at(driven.meeting().joint().at(), "end", value, fastener.screw()
+                ? "7 shanks from an end and 3 from an edge, on a mark of the rule"
+                : "10 times its thickness from an end, 5 where it is bored, on a mark of the rule", Ruled.PRACTICE,
+                List.of(fastener.thick().how()));
     }
 
     private static Measure usual(Fastener fastener, Joint joint, Surroundings surroundings) {
@@ -100,10 +84,6 @@ record Spots(Measure end, Measure every, List<Length> at) {
         Length value = surroundings.inches()
                 ? Length.ofInches(Math.round(mm / 25), 1)
                 : Length.ofMm(Math.round(mm));
-        return new Measure(
-                value,
-                joint.at(),
-                Derivation.rule(
-                        "every", Measure.datum(value), "the usual spacing", "common practice, no source", List.of()));
+        return Ruled.at(joint.at(), "every", value, "the usual spacing", Ruled.PRACTICE, List.of());
     }
 }

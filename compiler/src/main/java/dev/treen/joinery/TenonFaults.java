@@ -130,10 +130,7 @@ final class TenonFaults {
     }
 
     static Finding.Builder said(Joint joint, Measure at, String headline) {
-        return Finding.of(JoineryFindings.TENON_PROPORTIONS, at.at(), headline)
-                .about(joint.left().name())
-                .about(joint.right().name())
-                .about(joint.name());
+        return Faults.said(joint, JoineryFindings.TENON_PROPORTIONS, at.at(), headline);
     }
 
     static Remedy auto(Joint joint, String name) {

@@ -2,7 +2,6 @@ package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
-import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.quantity.Length;
@@ -26,8 +25,6 @@ import java.util.Optional;
  * @param from from the shoulder to the hole in the mortised part
  */
 record TenonPeg(Measure thick, Measure offset, Measure from) {
-    private static final String PRACTICE = "common practice, no source";
-
     static Optional<TenonPeg> of(Meeting meeting, TenonSizes sizes, Surroundings surroundings) {
         Joint joint = meeting.joint();
         boolean asked = joint.settings().containsKey("peg");
@@ -44,28 +41,22 @@ record TenonPeg(Measure thick, Measure offset, Measure from) {
     private static Measure usual(TenonSizes sizes, Surroundings surroundings) {
         Length step = surroundings.inches() ? Length.ofInches(1, 16) : Length.ofMm(1);
         Length value = sizes.thick().value().times(3).dividedBy(4).roundDownTo(step).max(step.times(2));
-        return ruled("peg", value, "three quarters of the tenon's thickness", PRACTICE, sizes.thick());
+        return Ruled.of("peg", value, "three quarters of the tenon's thickness", Ruled.PRACTICE, sizes.thick());
     }
 
     private static Measure offset(Measure thick, Surroundings surroundings) {
         Length step = surroundings.inches() ? Length.ofInches(1, 64) : Length.ofMm(1).dividedBy(10);
         double share = Figures.standard().value("drawbore.offset");
         Length value = Length.nearest(thick.value().toDoubleMm() * share, step);
-        return ruled("offset", value, "a sixth of the peg, as in furniture; carpenters take nearly a third",
+        return Ruled.of("offset", value, "a sixth of the peg, as in furniture; carpenters take nearly a third",
                 Figures.standard().get("drawbore.offset").citation().source(), thick);
     }
 
     private static Measure from(TenonSizes sizes, Measure thick, Surroundings surroundings) {
         Length wanted = thick.value().times(2);
         Length value = wanted.min(sizes.reach().value().dividedBy(2)).roundDownTo(surroundings.markOfTheRule());
-        return ruled("peg_from", value, "two pegs from the shoulder, or the middle of a short tenon", PRACTICE, thick);
-    }
-
-    private static Measure ruled(String label, Length value, String text, String source, Measure from) {
-        return new Measure(
-                value,
-                from.at(),
-                Derivation.rule(label, Measure.datum(value), text, source, List.of(from.how())));
+        return Ruled.of("peg_from", value, "two pegs from the shoulder, or the middle of a short tenon", Ruled.PRACTICE,
+                thick);
     }
 
     List<Figure> figures(Joint joint) {

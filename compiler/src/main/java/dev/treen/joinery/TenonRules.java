@@ -1,6 +1,5 @@
 package dev.treen.joinery;
 
-import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.quantity.Length;
@@ -12,7 +11,6 @@ import java.util.Optional;
 
 /** Settles the sizes of a tenon: as given, or by the proportions of the trade (rules of the trade J-10). */
 final class TenonRules {
-    private static final String PRACTICE = "common practice, no source";
     private static final String NOYES = "Noyes, Handwork in Wood, no. 42";
 
     /** Widths of the usual mortise chisels and cutters: common practice, no source. */
@@ -104,27 +102,25 @@ final class TenonRules {
             return ruled("thick", near.wide().value(), "as thick as the groove in which it stands is wide",
                     "Fairham, Woodwork Joints, and " + NOYES, near.wide());
         }
-        Length share = wood.value().dividedBy(2L * beside + 1);
-        Length value = chisel(share, surroundings);
-        value = value.times(2L * beside - 1).compareTo(wood.value()) < 0 ? value : share;
         return ruled(
                 "thick",
-                value,
+                share(wood, beside, surroundings),
                 "the chisel nearest to a " + (beside > 1 ? "fifth" : "third") + " of the thickness",
-                PRACTICE,
+                Ruled.PRACTICE,
                 wood);
     }
 
     /** A third of the thickness of {@code wood}, as the nearest chisel is wide: for tongues as for tenons. */
     static Measure third(Measure wood, Surroundings surroundings) {
-        Length third = wood.value().dividedBy(3);
-        Length chisel = chisel(third, surroundings);
-        Length value = chisel.compareTo(wood.value()) < 0 ? chisel : third;
-        return new Measure(
-                value,
-                wood.at(),
-                Derivation.rule("thick", Measure.datum(value), "the chisel nearest to a third of the thickness",
-                        PRACTICE, List.of(wood.how())));
+        return Ruled.of("thick", share(wood, 1, surroundings), "the chisel nearest to a third of the thickness",
+                Ruled.PRACTICE, wood);
+    }
+
+    /** As thick as the chisel nearest to an even share, where so many lie beside each other in the wood; else that share. */
+    private static Length share(Measure wood, int beside, Surroundings surroundings) {
+        Length share = wood.value().dividedBy(2L * beside + 1);
+        Length chisel = chisel(share, surroundings);
+        return chisel.times(2L * beside - 1).compareTo(wood.value()) < 0 ? chisel : share;
     }
 
     private static Length chisel(Length share, Surroundings surroundings) {
@@ -165,8 +161,7 @@ final class TenonRules {
     }
 
     private Measure onMark(String label, Length value, String text, Measure from) {
-        Length mark = surroundings.markOfTheRule();
-        return ruled(label, value.roundDownTo(mark).max(mark), text, PRACTICE, from);
+        return ruled(label, Ruled.onMark(value, surroundings), text, Ruled.PRACTICE, from);
     }
 
     private Measure haunch(Measure thick, Measure reach) {
@@ -178,10 +173,7 @@ final class TenonRules {
     }
 
     private Measure ruled(String label, Length value, String text, String source, Measure from) {
-        return new Measure(
-                value,
-                label.equals("long") ? joint.at() : from.at(),
-                Derivation.rule(label, Measure.datum(value), text, source, List.of(from.how())));
+        return Ruled.at(label.equals("long") ? joint.at() : from.at(), label, value, text, source, List.of(from.how()));
     }
 
     /**
@@ -203,12 +195,12 @@ final class TenonRules {
             Length value = width.value().dividedBy(frame ? 2 : 3).roundDownTo(surroundings.markOfTheRule());
             return ruled("shoulder", value, frame
                     ? "half the width, at the end of a grooved frame"
-                    : "a third of the width, at the end of what it enters", frame ? NOYES : PRACTICE, width);
+                    : "a third of the width, at the end of what it enters", frame ? NOYES : Ruled.PRACTICE, width);
         }
         Optional<GrooveNear> own = GrooveNear.of(meeting.left(), Side.of(across, sign), surroundings)
                 .filter(near -> near.deep().value().compareTo(LEAST_SHOULDER) > 0);
         return own.map(near -> ruled("shoulder", near.deep().value(), "the groove in its own edge", NOYES, near.deep()))
                 .orElseGet(() -> ruled("shoulder", LEAST_SHOULDER.min(width.value().dividedBy(4)),
-                        "enough to cover the mortise", PRACTICE, width));
+                        "enough to cover the mortise", Ruled.PRACTICE, width));
     }
 }

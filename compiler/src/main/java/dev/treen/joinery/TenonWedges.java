@@ -2,7 +2,6 @@ package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
-import dev.treen.model.Derivation;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.quantity.Length;
@@ -45,8 +44,7 @@ record TenonWedges(Measure flare, Measure kerf) {
 
     private static Measure ruled(
             Joint joint, String label, Length value, String text, String source, Measure from) {
-        return new Measure(
-                value, joint.at(), Derivation.rule(label, Measure.datum(value), text, source, List.of(from.how())));
+        return Ruled.at(joint.at(), label, value, text, source, List.of(from.how()));
     }
 
     List<Figure> figures(Joint joint) {

@@ -109,17 +109,8 @@ public final class TongueGroove implements JointKind {
     }
 
     private static Measure half(Measure wood, Surroundings surroundings) {
-        Length step = surroundings.markOfTheRule();
-        Length value = wood.value().dividedBy(2).roundDownTo(step).max(step);
-        return new Measure(
-                value,
-                wood.at(),
-                Derivation.rule(
-                        "deep",
-                        Measure.datum(value),
-                        "half the thickness, on a mark of the rule",
-                        "Fairham, Woodwork Joints, The Tongued and Grooved Joint",
-                        List.of(wood.how())));
+        return Ruled.onMark("deep", wood.value().dividedBy(2), "half the thickness, on a mark of the rule",
+                "Fairham, Woodwork Joints, The Tongued and Grooved Joint", wood, surroundings);
     }
 
     private static Measure gap(Meeting meeting, Surroundings surroundings) {
@@ -131,20 +122,13 @@ public final class TongueGroove implements JointKind {
                 : Boards.back(width.value().toDoubleMm(), nature.across(), nature.seasons(), figures).gapMm();
         Length finest = Length.ofMm(1).dividedBy(100);
         Length value = Length.nearest(needed, finest.dividedBy(1000)).roundUpTo(finest);
-        return new Measure(
-                value,
-                width.at(),
-                Derivation.rule(
-                        "gap",
-                        Measure.datum(value),
-                        nature.still()
-                                ? "a manufactured sheet hardly moves"
-                                : "what a board grows, and "
-                                        + surroundings.settings().format()
-                                                .text(Length.nearest(figures.value("back-buckles.clear"), finest))
-                                        + "; " + nature.wood(),
-                        nature.still() ? "common practice, no source" : nature.across().citation().source(),
-                        List.of(width.how())));
+        return Ruled.of("gap", value, nature.still()
+                ? "a manufactured sheet hardly moves"
+                : "what a board grows, and "
+                        + surroundings.settings().format()
+                                .text(Length.nearest(figures.value("back-buckles.clear"), finest))
+                        + "; " + nature.wood(),
+                nature.still() ? "common practice, no source" : nature.across().citation().source(), width);
     }
 
     /** The groove in the right board; shoulders on the left one, drawn back by the gap. */
@@ -170,19 +154,25 @@ public final class TongueGroove implements JointKind {
         Length width = edges.meeting().right().along(edges.face().axis()).value();
         if (thick.value().compareTo(wood) >= 0) {
             return Optional
-                    .of(said(joint, thick, "The tongue of `" + joint.left().name() + "` is as thick as the board")
+                    .of(Faults
+                            .said(joint, JoineryFindings.DOES_NOT_FIT, thick.at(),
+                                    "The tongue of `" + joint.left().name() + "` is as thick as the board")
                             .found("It is " + format.text(thick.value()) + " thick of " + format.text(wood) + ".")
                             .remedy(Faults.setting(joint, "thick", "auto", "take about a third: `thick auto`"))
                             .build());
         }
         if (deep.value().compareTo(width) >= 0) {
-            return Optional.of(said(joint, deep, "The groove cuts `" + joint.right().name() + "` in two")
+            return Optional.of(Faults
+                    .said(joint, JoineryFindings.DOES_NOT_FIT, deep.at(),
+                            "The groove cuts `" + joint.right().name() + "` in two")
                     .found("It is " + format.text(deep.value()) + " deep in " + format.text(width) + ".")
                     .remedy(Faults.setting(joint, "deep", "auto", "take half the thickness: `deep auto`"))
                     .build());
         }
         if (gap.value().compareTo(deep.value()) >= 0 || gap.value().signum() < 0) {
-            return Optional.of(said(joint, gap, "The gap leaves `" + joint.left().name() + "` no tongue in its groove")
+            return Optional.of(Faults
+                    .said(joint, JoineryFindings.DOES_NOT_FIT, gap.at(),
+                            "The gap leaves `" + joint.left().name() + "` no tongue in its groove")
                     .found("It is " + format.text(gap.value()) + " in a groove " + format.text(deep.value())
                             + " deep.")
                     .remedy(joint.given("gap").isPresent()
@@ -191,13 +181,6 @@ public final class TongueGroove implements JointKind {
                     .build());
         }
         return Optional.empty();
-    }
-
-    private static Finding.Builder said(Joint joint, Measure at, String headline) {
-        return Finding.of(JoineryFindings.DOES_NOT_FIT, at.at(), headline)
-                .about(joint.left().name())
-                .about(joint.right().name())
-                .about(joint.name());
     }
 
     /** Cheeks beside the groove too thin to hold. */

@@ -1,25 +1,30 @@
 package dev.treen.page;
 
 import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.Hardware;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Work;
-import dev.treen.quantity.Length;
+import dev.treen.quantity.LengthFormat;
 import dev.treen.solid.Contact;
 import dev.treen.solid.Solid;
 import dev.treen.wood.Consumables;
 import dev.treen.wood.Figures;
 import dev.treen.wood.Finish;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What a project takes besides wood, with how that was reckoned. */
 final class Supplies {
     private static final double MM2_IN_M2 = 1_000_000;
+    private static final double MM2_IN_SQUARE_FOOT = 304.8 * 304.8;
     private static final String PRACTICE = "common practice, no source";
 
     /**
@@ -60,7 +65,8 @@ final class Supplies {
         Figures figures = Figures.standard();
         double most = Consumables.glueToMixMl(area, figures);
         return Optional.of(new Supply("glue", String.valueOf((int) Math.max(1, Math.ceil(most))), "ml",
-                area(area) + " of glued faces, a film of " + figures.value("glue.film")
+                area(area, joined.project().settings().format()) + " of glued faces, a film of "
+                        + figures.value("glue.film")
                         + " mm, twice that for both faces"
                         + " and what is squeezed out",
                 figures.get("glue.film").citation().source() + ", from memory; " + PRACTICE));
@@ -91,7 +97,8 @@ final class Supplies {
                     : each.leastCoats() + " to " + each.mostCoats() + " coats";
             all.add(new Supply("finish, if it is " + each.name(),
                     millilitres(each.leastLitres(m2)) + " to " + millilitres(each.mostLitres(m2)), "ml",
-                    area(area) + " of surface, all faces of all parts; " + coats + " at "
+                    area(area, joined.project().settings().format()) + " of surface, all faces of all parts; " + coats
+                            + " at "
                             + (int) each.leastRate() + " to " + (int) each.mostRate() + " m² a litre"
                             + (each.remark().isEmpty() ? "" : "; " + each.remark()),
                     each.citation().source()));
@@ -107,35 +114,55 @@ final class Supplies {
         });
     }
 
+    /** What the joints take, like things together; where the project leaves open how a joint is held, the usual. */
     private static void hardware(Joined joined, List<Supply> all) {
-        Map<String, Integer> counts = new LinkedHashMap<>();
+        LengthFormat format = joined.project().settings().format();
+        Map<Hardware, Integer> counts = new LinkedHashMap<>();
+        Set<Set<String>> held = new HashSet<>();
+        Set<String> hung = new HashSet<>();
         for (MadeJoint made : joined.joints()) {
-            switch (made.joint().kind()) {
-                case "butt" -> counts.merge("butt", 1, Integer::sum);
-                case "button" -> counts.merge("button", buttons(made), Integer::sum);
-                case "inset" -> counts.merge("hinge", made.joint().word("hinge").isPresent() ? 1 : 0, Integer::sum);
-                default -> {
+            made.hardware().forEach(taken -> {
+                counts.merge(new Hardware(taken.kind(), taken.sizes(), 0), taken.count(), Integer::sum);
+                held.add(pair(made));
+                if (taken.kind() == Hardware.Kind.HINGE) {
+                    hung.add(made.joint().left().name());
                 }
-            }
+            });
         }
-        add(all, counts, "button", "buttons with a screw each", "", 1,
-                "as far apart as the joint says, along each rail");
-        add(all, counts, "hinge", "pairs of hinges", "", 1, "a pair for each hinged door or lid");
-        add(all, counts, "butt", "nails, screws or dowels", "", 2, "two at least for each butt joint");
+        counts.forEach((taken, count) -> all.add(new Supply(named(taken, format), String.valueOf(count), "",
+                "as many as the joints say", PRACTICE)));
+        long butts = joined.joints().stream()
+                .filter(made -> made.joint().kind().equals("butt") && !held.contains(pair(made)))
+                .count();
+        long pairs = joined.joints().stream()
+                .filter(made -> made.joint().word("hinge").isPresent() && !hung.contains(made.joint().left().name()))
+                .map(made -> made.joint().left().name())
+                .distinct()
+                .count();
+        add(all, pairs, "pairs of hinges", "a pair for each hinged door or lid");
+        add(all, 2 * butts, "nails, screws or dowels", "two at least for each butt joint");
     }
 
-    private static void add(List<Supply> all, Map<String, Integer> counts, String key, String what, String unit,
-            int each, String reckoned) {
-        int count = counts.getOrDefault(key, 0) * each;
+    private static String named(Hardware taken, LengthFormat format) {
+        String size = taken.sizes().stream().map(format::figure).collect(Collectors.joining(" x "));
+        return taken.kind().word() + (size.isEmpty() ? "" : ", " + size + " " + format.unit());
+    }
+
+    private static Set<String> pair(MadeJoint made) {
+        return Set.of(made.joint().left().name(), made.joint().right().name());
+    }
+
+    private static void add(List<Supply> all, long count, String what, String reckoned) {
         if (count > 0) {
-            all.add(new Supply(what, String.valueOf(count), unit, reckoned, PRACTICE));
+            all.add(new Supply(what, String.valueOf(count), "", reckoned, PRACTICE));
         }
     }
 
-    private static int buttons(MadeJoint made) {
-        Length every = made.figure("every").map(f -> f.measure().value()).orElse(Length.ZERO);
-        double rail = made.joint().right().length().value().toDoubleMm();
-        return every.signum() > 0 ? (int) Math.floor(rail / every.toDoubleMm()) + 1 : 1;
+    private static String area(double mm2, LengthFormat format) {
+        String metric = area(mm2);
+        return format.imperial()
+                ? String.format(Locale.ROOT, "%.1f square feet (%s)", mm2 / MM2_IN_SQUARE_FOOT, metric)
+                : metric;
     }
 
     private static String area(double mm2) {

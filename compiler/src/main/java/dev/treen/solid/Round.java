@@ -42,7 +42,7 @@ public final class Round {
                 case Z -> new Vec3(a, b, Rat.ZERO);
             }));
         }
-        Convex rod = Convex.prism(outline, to.unit().times(length), Origin.round(name));
+        Convex rod = Shapes.prismOfRound(outline, to.unit().times(length), Origin.round(name));
         return rod.withFacets(rod.facets().stream()
                 .map(f -> f.plane().side().map(Side::axis).filter(to.axis()::equals).isPresent()
                         ? f.withOrigin(Origin.cut(name)) : f)

@@ -42,6 +42,15 @@ final class Shapes {
     }
 
     static Convex prism(List<Vec3> outline, Vec3 along, Origin origin) {
+        return prism(outline, along, origin, true);
+    }
+
+    /** The same of an outline that is convex and flat by the way it is made, as that of a round is: not looked at again. */
+    static Convex prismOfRound(List<Vec3> outline, Vec3 along, Origin origin) {
+        return prism(outline, along, origin, false);
+    }
+
+    private static Convex prism(List<Vec3> outline, Vec3 along, Origin origin, boolean checked) {
         Vec3 area = new Face(Plane.of(along, Rat.ZERO), outline, origin).areaVector();
         int way = area.inner(along).signum();
         if (outline.size() < 3 || way == 0) {
@@ -50,7 +59,9 @@ final class Shapes {
         List<Vec3> base = way < 0 ? outline : outline.reversed();
         int n = base.size();
         Plane bottom = Plane.through(base.getFirst(), way < 0 ? area : area.negate());
-        checkConvex(base, bottom);
+        if (checked) {
+            checkConvex(base, bottom);
+        }
         List<Vec3> vertices = new ArrayList<>(base);
         base.forEach(corner -> vertices.add(corner.plus(along)));
         List<Facet> facets = new ArrayList<>(n + 2);

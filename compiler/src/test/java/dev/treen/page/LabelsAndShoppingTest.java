@@ -40,4 +40,20 @@ class LabelsAndShoppingTest {
         assertThat(rows.get(1)).containsExactly("board, black cherry", "1", "", "900 x 140 x 27 mm", "plank");
         assertThat(rows.stream().map(row -> row.get(0))).contains("glue", "finish, if it is shellac");
     }
+
+    /** Counted by hand from the project: two nails in each of four corners, and two in each end of the base. */
+    @Test
+    void whatTheJointsTakeIsOnTheShoppingList() throws IOException {
+        List<CSVRecord> rows = CSVFormat.RFC4180
+                .parse(new StringReader(ShoppingCsv.of(Projects.joint("nail").plan())))
+                .getRecords();
+        assertThat(rows.stream().filter(row -> row.get(0).contains("nails")).map(row -> row.get(0) + ": " + row.get(1)))
+                .containsExactly("nails, 1.2 x 40 mm: 8", "nails, 1.2 x 30 mm: 4");
+        List<CSVRecord> hung = CSVFormat.RFC4180
+                .parse(new StringReader(ShoppingCsv.of(Projects.joint("hinge").plan())))
+                .getRecords();
+        assertThat(hung.stream().filter(row -> row.get(0).contains("hinges")).map(row -> row.get(1)))
+                .as("two on the one lid, told once")
+                .containsExactly("2");
+    }
 }

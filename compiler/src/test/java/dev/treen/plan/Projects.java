@@ -31,10 +31,19 @@ public final class Projects {
         return compile(text(name));
     }
 
+    /** The compilation of the example of the joint called {@code kind}. */
+    public static Compilation joint(String kind) {
+        return compile(read(EXAMPLES.resolve("joints").resolve(kind + ".treen")));
+    }
+
     /** The text of the example called {@code name}. */
     public static String text(String name) {
+        return read(EXAMPLES.resolve(name).resolve(name + ".treen"));
+    }
+
+    private static String read(Path file) {
         try {
-            return Files.readString(EXAMPLES.resolve(name).resolve(name + ".treen"));
+            return Files.readString(file);
         } catch (IOException missing) {
             throw new UncheckedIOException(missing);
         }

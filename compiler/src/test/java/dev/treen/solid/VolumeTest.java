@@ -133,6 +133,20 @@ class VolumeTest {
                 .isCloseTo(Solid.of(rod).surface().area(), withPercentage(1e-9));
     }
 
+    /** The outline of a round is not looked at again where it is made: here it is, in every direction and at odd radii. */
+    @Test
+    void roundsHaveConvexOutlines() {
+        for (Side side : Side.values()) {
+            for (BigFraction radius : List.of(whole(4), BigFraction.of(1, 64), BigFraction.of(127, 320), whole(900))) {
+                Convex rod = Round.rod(at(3, 4, 5), side, whole(30), radius, "dowel");
+                List<Vec3> outline = rod.vertices().subList(0, Round.SIDES);
+                Convex again = Convex.prism(outline, rod.vertices().get(Round.SIDES).minus(outline.getFirst()),
+                        Origin.cut("dowel"));
+                assertThat(again.volume()).isEqualTo(rod.volume());
+            }
+        }
+    }
+
     @Test
     void facesRememberTheirCutAlsoWhereItRunsAlongASeam() {
         // The first cut divides the block into pieces; the second takes away all that lies beyond one of the seams.
