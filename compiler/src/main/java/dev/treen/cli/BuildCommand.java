@@ -32,7 +32,6 @@ import java.util.Set;
 /** {@code treen build}: prints the plan, and writes its files whole or not at all. */
 final class BuildCommand implements Subcommand {
     private static final String USAGE = "treen build FILE [-o FOLDER] " + UnitsOption.USAGE;
-    private static final int LONGEST_STEM = 80;
 
     @Override
     public String name() {
@@ -65,7 +64,7 @@ final class BuildCommand implements Subcommand {
         String name = arguments.names().getFirst();
         Path into;
         try {
-            into = arguments.option("-o").map(Path::of).orElseGet(() -> beside(name));
+            into = arguments.option("-o").map(Path::of).orElseGet(() -> OutputNames.beside(Path.of(name)));
         } catch (InvalidPathException impossible) {
             return Terminal.wrongUse(streams, "no folder can have that name", USAGE);
         }
@@ -128,13 +127,6 @@ final class BuildCommand implements Subcommand {
         return 1;
     }
 
-    private static Path beside(String name) {
-        Path file = Path.of(name);
-        String plain = String.valueOf(file.getFileName());
-        String stem = plain.replaceFirst("\\.(treen|html?)$", "");
-        return file.resolveSibling(stem + "-plan");
-    }
-
     private static Map<String, String> files(Plan plan, List<RoomYear> years, Sources sources,
             Optional<LengthFormat> beside) {
         Map<String, String> files = new LinkedHashMap<>();
@@ -146,23 +138,17 @@ final class BuildCommand implements Subcommand {
         files.put("plan.json", PlanJson.of(plan));
         files.put("order.md", OrderMarkdown.of(plan));
         for (BoardCut board : plan.cutting().boards()) {
-            files.put(fresh(stem("layout-" + board.name()), files), LayoutSvg.of(plan, board));
+            files.put(fresh(OutputNames.layout(board), files), LayoutSvg.of(plan.settings(), board));
         }
         if (!years.isEmpty()) {
             files.put("year.svg", YearSvg.of(plan, years));
         }
-        drawings.sheets().forEach((name, sheet) -> files.put(fresh(stem(name), files), sheet.svg()));
+        drawings.sheets().forEach((name, sheet) -> files.put(fresh(OutputNames.stem(name), files), sheet.svg()));
         String rack = RackText.of(plan);
         if (!rack.isEmpty()) {
             files.put("rack.treen", rack);
         }
         return files;
-    }
-
-    /** File systems have no room for very long names, and shells stumble over blanks and brackets. */
-    private static String stem(String name) {
-        String stem = name.replaceAll("[^\\p{L}\\p{N}_.]+", "-").replaceAll("-+$", "");
-        return stem.length() <= LONGEST_STEM ? stem : stem.substring(0, LONGEST_STEM);
     }
 
     /** Some file systems take {@code A} and {@code a} for the same name. */

@@ -64,7 +64,8 @@ final class FileUpdate {
         }
     }
 
-    private static void move(Path from, Path to) throws IOException {
+    /** Puts a whole file in its place, at once where the file system can. */
+    static void move(Path from, Path to) throws IOException {
         try {
             Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (AtomicMoveNotSupportedException elsewhere) {

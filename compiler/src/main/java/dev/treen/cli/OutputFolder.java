@@ -2,12 +2,10 @@ package dev.treen.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -64,7 +62,7 @@ final class OutputFolder {
             Files.write(temporary.resolve(LIST), all);
             all.add(LIST);
             for (String name : all) {
-                move(temporary.resolve(name), folder.resolve(name));
+                FileUpdate.move(temporary.resolve(name), folder.resolve(name));
             }
             for (String old : before) {
                 if (!files.containsKey(old) && plain(old)) {
@@ -88,14 +86,6 @@ final class OutputFolder {
                     && Files.isRegularFile(folder.resolve(name), LinkOption.NOFOLLOW_LINKS);
         } catch (InvalidPathException impossible) {
             return false;
-        }
-    }
-
-    private static void move(Path from, Path to) throws IOException {
-        try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException elsewhere) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 }

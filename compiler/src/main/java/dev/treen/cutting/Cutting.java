@@ -32,6 +32,11 @@ public record Cutting(
         findings = List.copyOf(findings);
     }
 
+    /** How good a layout is of which it is known how far from the best it may be at the most, as a share. */
+    public static String within(double gap) {
+        return "within " + (int) Math.ceil(100 * gap) + " % of the best possible";
+    }
+
     /** No layout, and why. */
     static Cutting none(List<String> unplaced, List<Finding> findings) {
         return new Cutting(List.of(), List.of(), unplaced, Areas.NONE, 0, false, "", findings);

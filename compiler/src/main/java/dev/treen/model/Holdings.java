@@ -80,7 +80,7 @@ final class Holdings {
         }
         Derived size = named;
         if (expressions.entry(what, scope).orElse(null) instanceof InstanceEntry instance) {
-            Optional<Derived> room = instance.inside().own("inside").flatMap(Holdings::valueOf);
+            Optional<Derived> room = instance.inside().own("inside").flatMap(Scope.Entry::held).map(Cell::value);
             if (room.isEmpty()) {
                 session.add(Finding.of(
                         ModelFindings.WRONG_KIND, what.span(),
@@ -109,20 +109,6 @@ final class Holdings {
                     .build());
         }
         return Optional.empty();
-    }
-
-    private static Optional<Derived> valueOf(Scope.Entry entry) {
-        return switch (entry) {
-            case Scope.Constant constant -> Optional.of(constant.cell().value());
-            case Scope.Parameter parameter -> Optional.of(parameter.cell().value());
-            case PartEntry p -> Optional.empty();
-            case BoardEntry b -> Optional.empty();
-            case Scope.Array a -> Optional.empty();
-            case Scope.Other o -> Optional.empty();
-            case PatternEntry p -> Optional.empty();
-            case InstanceEntry i -> Optional.empty();
-            case Scope.Preset p -> Optional.empty();
-        };
     }
 
     private Optional<Holding.Content> content(Properties.Given given) {

@@ -88,7 +88,7 @@ final class Measurements {
 
     private Optional<Target> target(Expr what, Scope scope, Length planned, Length measured, Span at) {
         String name = what.span().text();
-        Optional<Target> whole = expressions.entry(what, scope).flatMap(Measurements::cellOf)
+        Optional<Target> whole = expressions.entry(what, scope).flatMap(Scope.Entry::held)
                 .map(cell -> new Target(
                         name, cell.path(), -1, Optional.empty(), prefix(cell.path()), planned, measured, at));
         if (whole.isPresent() || !(what instanceof Expr.Member member)) {
@@ -110,27 +110,13 @@ final class Measurements {
                     measured,
                     at));
         }
-        return cellOf(owner.get())
+        return owner.get().held()
                 .map(cell -> new Target(
                         name, cell.path(), which, Optional.empty(), prefix(cell.path()), planned, measured, at));
     }
 
     private static String prefix(String path) {
         return path.substring(0, path.lastIndexOf('.') + 1);
-    }
-
-    private static Optional<Cell> cellOf(Scope.Entry entry) {
-        return switch (entry) {
-            case Scope.Constant constant -> Optional.of(constant.cell());
-            case Scope.Parameter parameter -> Optional.of(parameter.cell());
-            case PartEntry p -> Optional.empty();
-            case BoardEntry b -> Optional.empty();
-            case Scope.Array a -> Optional.empty();
-            case Scope.Other o -> Optional.empty();
-            case PatternEntry p -> Optional.empty();
-            case InstanceEntry i -> Optional.empty();
-            case Scope.Preset p -> Optional.empty();
-        };
     }
 
     /** The values to take in the place of those of {@code planned}. */

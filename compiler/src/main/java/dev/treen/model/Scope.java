@@ -61,6 +61,21 @@ final class Scope {
     sealed interface Entry
             permits Constant, Parameter, PartEntry, BoardEntry, Array, Other, PatternEntry, InstanceEntry, Preset {
         Span nameAt();
+
+        /** The value that has this name, where it is a value. */
+        default Optional<Cell> held() {
+            return switch (this) {
+                case Constant constant -> Optional.of(constant.cell());
+                case Parameter parameter -> Optional.of(parameter.cell());
+                case PartEntry p -> Optional.empty();
+                case BoardEntry b -> Optional.empty();
+                case Array a -> Optional.empty();
+                case Other o -> Optional.empty();
+                case PatternEntry p -> Optional.empty();
+                case InstanceEntry i -> Optional.empty();
+                case Preset p -> Optional.empty();
+            };
+        }
     }
 
     /** A let, or the variable of a repeat. */

@@ -1,7 +1,14 @@
 package dev.treen.page;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Set;
+import org.jsoup.nodes.DataNode;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.DocumentType;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.TextNode;
 import org.jsoup.parser.Parser;
@@ -12,6 +19,32 @@ final class Html {
     private static final Set<String> OWN = Set.of("title", "desc", "flaw");
 
     private Html() {
+    }
+
+    /** A page of its own: a head with its title and its style, and a body without anything in it. */
+    static Document document(String title, String style) {
+        Document document = new Document("");
+        document.outputSettings().prettyPrint(false).charset(StandardCharsets.UTF_8);
+        document.appendChild(new DocumentType("html", "", ""));
+        Element html = add(document, "html", "lang", "en");
+        Element head = add(html, "head");
+        add(head, "meta", "charset", "utf-8");
+        add(head, "meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+        said(head, "title", title);
+        add(head, "style").appendChild(new DataNode(style(style)));
+        add(html, "body");
+        return document;
+    }
+
+    static String style(String name) {
+        try (InputStream in = Html.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("the style " + name + " is not among the resources");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
     /** A new element at the end of {@code parent}; {@code attributes} are pairs of name and value. */

@@ -4,12 +4,9 @@ import dev.treen.cutting.BoardCut;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.plan.CutList;
 import dev.treen.plan.Plan;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
-import org.jsoup.nodes.DataNode;
 import org.jsoup.nodes.Document;
-import org.jsoup.nodes.DocumentType;
 import org.jsoup.nodes.Element;
 
 /**
@@ -22,16 +19,8 @@ public final class Labels {
 
     /** The labels of {@code plan}. */
     public static String of(Plan plan) {
-        Document document = new Document("");
-        document.outputSettings().prettyPrint(false).charset(StandardCharsets.UTF_8);
-        document.appendChild(new DocumentType("html", "", ""));
-        Element html = Html.add(document, "html", "lang", "en");
-        Element head = Html.add(html, "head");
-        Html.add(head, "meta", "charset", "utf-8");
-        Html.add(head, "meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-        Html.said(head, "title", plan.title() + ": labels");
-        Html.add(head, "style").appendChild(new DataNode(PlanPage.style("labels.css")));
-        Element body = Html.add(Html.add(html, "body"), "main");
+        Document document = Html.document(plan.title() + ": labels", "labels.css");
+        Element body = Html.add(document.body(), "main");
         Html.text(Html.add(Html.add(body, "h1"), "bdi"), plan.title());
         Html.said(body, "p",
                 "One label a part: on its face side, the lower edge of the label at the face edge, the arrow along"

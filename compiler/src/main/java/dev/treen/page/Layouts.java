@@ -49,7 +49,7 @@ final class Layouts {
         Element heading = Html.add(article, "h3");
         Html.name(heading, board.name());
         Element figure = Html.add(article, "figure");
-        Html.drawing(figure, LayoutSvg.of(page.plan(), board), "layout-" + number);
+        Html.drawing(figure, LayoutSvg.of(page.plan().settings(), board), "layout-" + number);
         marks(page, article, board);
         cuts(page, article, board);
         kept(page, article, board);

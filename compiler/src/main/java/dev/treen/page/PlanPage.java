@@ -4,15 +4,9 @@ import dev.treen.check.RoomYear;
 import dev.treen.drawing.DrawingSet;
 import dev.treen.plan.Plan;
 import dev.treen.quantity.LengthFormat;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import org.jsoup.nodes.DataNode;
 import org.jsoup.nodes.Document;
-import org.jsoup.nodes.DocumentType;
 import org.jsoup.nodes.Element;
 
 /**
@@ -36,16 +30,9 @@ public final class PlanPage {
 
     static Document document(Plan plan, List<RoomYear> years, DrawingSet drawings, Sources sources,
             Optional<LengthFormat> beside) {
-        Document document = new Document("");
-        document.outputSettings().prettyPrint(false).charset(StandardCharsets.UTF_8);
-        document.appendChild(new DocumentType("html", "", ""));
-        Element html = Html.add(document, "html", "lang", "en");
-        Element head = Html.add(html, "head");
-        Html.add(head, "meta", "charset", "utf-8");
-        Html.add(head, "meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-        Html.said(head, "title", plan.title().isBlank() ? "A plan" : plan.title() + ": a plan");
-        Html.add(head, "style").appendChild(new DataNode(style("plan.css")));
-        Element body = Html.add(html, "body");
+        Document document = Html.document(
+                plan.title().isBlank() ? "A plan" : plan.title() + ": a plan", "plan.css");
+        Element body = document.body();
         Html.said(body, "a", "To the steps", "href", "#steps", "class", "skip");
         Element header = Html.add(body, "header");
         Element nav = Html.add(body, "nav", "aria-labelledby", "contents-heading");
@@ -87,17 +74,6 @@ public final class PlanPage {
         for (Element section : main.select("> section")) {
             Element link = Html.add(Html.add(list, "li"), "a", "href", "#" + section.id());
             Html.text(link, section.select("h2").text());
-        }
-    }
-
-    static String style(String name) {
-        try (InputStream in = PlanPage.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException("the style " + name + " is not among the resources");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
         }
     }
 }

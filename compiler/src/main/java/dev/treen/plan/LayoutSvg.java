@@ -5,6 +5,7 @@ import dev.treen.cutting.Rectangle;
 import dev.treen.cutting.Strip;
 import dev.treen.drawing.Svg;
 import dev.treen.model.Defect;
+import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import java.util.ArrayList;
@@ -24,7 +25,7 @@ public final class LayoutSvg {
     private static final String INK = "#000000";
     private static final String SMALL = Svg.number(LayoutLabels.SMALL);
 
-    private final Plan plan;
+    private final String title;
     private final BoardCut board;
     private final LengthFormat format;
     private final Svg svg = new Svg();
@@ -33,18 +34,18 @@ public final class LayoutSvg {
     private final double badge;
     private final List<double[]> badges = new ArrayList<>();
 
-    private LayoutSvg(Plan plan, BoardCut board) {
-        this.plan = plan;
+    private LayoutSvg(Settings settings, BoardCut board) {
+        this.title = settings.title();
         this.board = board;
-        this.format = plan.format();
+        this.format = settings.format();
         this.at = DrawnBoard.of(board, MARGIN, HEAD + MARGIN);
         this.labels = new LayoutLabels(svg, at, format);
         this.badge = board.cuts().size() > MANY_CUTS ? 4.8 : 5.5;
     }
 
     /** The drawing of {@code board}. */
-    public static String of(Plan plan, BoardCut board) {
-        return new LayoutSvg(plan, board).write();
+    public static String of(Settings settings, BoardCut board) {
+        return new LayoutSvg(settings, board).write();
     }
 
     private String write() {
@@ -68,7 +69,7 @@ public final class LayoutSvg {
             end += LayoutLabels.LINE;
         }
         double total = Math.max(at.bottom() + MARGIN + FOOT, end);
-        return svg.finished(wide, total, name() + ": cutting layout for " + plan.title(), description());
+        return svg.finished(wide, total, name() + ": cutting layout for " + title, description());
     }
 
     private String name() {

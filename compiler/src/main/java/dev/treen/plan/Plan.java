@@ -3,6 +3,7 @@ package dev.treen.plan;
 import dev.treen.cutting.Cutting;
 import dev.treen.finding.Finding;
 import dev.treen.joinery.Joined;
+import dev.treen.model.Settings;
 import dev.treen.order.BuildOrder;
 import dev.treen.quantity.LengthFormat;
 import java.util.List;
@@ -14,13 +15,18 @@ public record Plan(Joined joined, Cutting cutting, BuildOrder order, List<Findin
         findings = List.copyOf(findings);
     }
 
+    /** What holds for the whole project. */
+    public Settings settings() {
+        return joined.project().settings();
+    }
+
     /** The project's title. */
     public String title() {
-        return joined.project().settings().title();
+        return settings().title();
     }
 
     /** How the project wants lengths written. */
     public LengthFormat format() {
-        return joined.project().settings().format();
+        return settings().format();
     }
 }

@@ -40,6 +40,10 @@ final class Waiting {
             SyntaxFindings.COMMENT_NOT_CLOSED,
             SyntaxFindings.MORE_FINDINGS);
 
+    /** What is wrong with a statement that was not read whole may be wrong with the reading alone. */
+    private static final Set<FindingKind> OF_MISREADING = Set.of(
+            ModelFindings.MISSING_PROPERTY, ModelFindings.JOINED_WRONGLY);
+
     private final SourceFile file;
     private final List<Statement> statements;
     private final List<BitSet> restsOn;
@@ -242,7 +246,7 @@ final class Waiting {
         if (statement >= 0 && faulty.get(statement)) {
             // What is missing, or assumed in its place, may be what is misspelt.
             return finding.severity() == Severity.NOTE
-                    || (misread.get(statement) && finding.kind().equals(ModelFindings.MISSING_PROPERTY));
+                    || (misread.get(statement) && OF_MISREADING.contains(finding.kind()));
         }
         return projectLost
                 || (namesLost && finding.kind().equals(ModelFindings.UNKNOWN_NAME))

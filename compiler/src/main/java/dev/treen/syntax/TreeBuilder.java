@@ -13,10 +13,13 @@ import dev.treen.syntax.LineParser.Attempt;
 import dev.treen.syntax.RawStatement.RawBlock;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.antlr.v4.runtime.CommonToken;
 import org.jspecify.annotations.Nullable;
 
@@ -24,6 +27,9 @@ import org.jspecify.annotations.Nullable;
 final class TreeBuilder {
     /** How deep an expression may go: operators, members, calls and brackets within one value. */
     static final int DEEPEST = 256;
+    private static final Set<Integer> PAIRS = Set.of(TreenLexer.INTO, TreenLexer.TO);
+    private static final Set<Integer> ENDS_PATH = Set.of(
+            TreenLexer.INTO, TreenLexer.TO, TreenLexer.COMMA, TreenLexer.AS);
 
     private final SourceFile file;
     private final Scanned scanned;
@@ -162,9 +168,35 @@ final class TreeBuilder {
                     .remedy(Remedy.choice("write `let` before it, if it gives a value a name",
                             new Edit(start, "let ")));
         }
+        if (type == TreenLexer.COMMA && head.getFirst().getType() == TreenLexer.JOINT) {
+            eachInto(head, at).ifPresent(finding::remedy);
+        }
         return at == 0
                 ? finding.label("begins the line, where a name should be")
                 : wanted.isEmpty() ? finding : finding.label("stands where " + wanted + " should be");
+    }
+
+    /** {@code joint housing left, right into top}: every part on the left is written with what it enters. */
+    private Optional<Remedy> eachInto(List<CommonToken> head, int comma) {
+        int word = comma;
+        while (word < head.size() && !PAIRS.contains(head.get(word).getType())) {
+            word++;
+        }
+        int last = word + 1;
+        while (last + 1 < head.size() && !ENDS_PATH.contains(head.get(last + 1).getType())) {
+            last++;
+        }
+        boolean more = last + 1 < head.size() && head.get(last + 1).getType() != TreenLexer.AS;
+        if (last >= head.size() || more) {
+            return Optional.empty();
+        }
+        Span all = span(head.get(2)).to(span(head.get(last)));
+        String lefts = file.text().substring(all.start(), span(head.get(word)).start());
+        String enters = " " + file.text().substring(span(head.get(word)).start(), all.end());
+        String each = Arrays.stream(lefts.split(",")).map(left -> left.strip() + enters)
+                .collect(Collectors.joining(", "));
+        return Optional
+                .of(Remedy.safe("write each part with what it is joined to: `" + each + "`", new Edit(all, each)));
     }
 
     private static String shown(Span span) {

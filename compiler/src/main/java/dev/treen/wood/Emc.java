@@ -26,4 +26,12 @@ public sealed interface Emc {
      */
     record OutOfRange(String what, double given, double from, double to, String unit, Citation citation)
             implements Emc {}
+
+    /** The moisture in percent, {@code otherwise} where it cannot be told. */
+    default double percentOr(double otherwise) {
+        return switch (this) {
+            case Moisture moisture -> moisture.percent();
+            case OutOfRange range -> otherwise;
+        };
+    }
 }

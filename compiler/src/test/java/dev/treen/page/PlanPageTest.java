@@ -183,7 +183,7 @@ class PlanPageTest {
     /** Web Content Accessibility Guidelines 2.2, 1.4.3: at least 4.5 to 1 between letters and ground. */
     @Test
     void lettersStandOutFromTheirGround() {
-        Matcher colours = Pattern.compile("[^-]color: (#[0-9a-f]{6})").matcher(PlanPage.style("plan.css"));
+        Matcher colours = Pattern.compile("[^-]color: (#[0-9a-f]{6})").matcher(Html.style("plan.css"));
         int seen = 0;
         while (colours.find()) {
             seen++;

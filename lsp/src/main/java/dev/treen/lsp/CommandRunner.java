@@ -2,13 +2,13 @@ package dev.treen.lsp;
 
 import com.google.gson.JsonPrimitive;
 import dev.treen.cli.Main;
+import dev.treen.cli.OutputNames;
 import dev.treen.cli.Subcommand;
 import dev.treen.cutting.BoardCut;
 import dev.treen.finding.FindingPage;
 import dev.treen.lsp.feature.Commands;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.LayoutSvg;
-import dev.treen.plan.Plan;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -100,9 +100,7 @@ final class CommandRunner {
             say(MessageType.Error, "The plan was not built: " + firstLine(said.toString(StandardCharsets.UTF_8)));
             return;
         }
-        String name = String.valueOf(file.getFileName());
-        Path plan = file
-                .resolveSibling((name.endsWith(".treen") ? name.substring(0, name.length() - 6) : name) + "-plan");
+        Path plan = OutputNames.beside(file);
         show(Stream.of("plan.html", "order.md").map(plan::resolve).filter(Files::isRegularFile).findFirst()
                 .orElse(plan));
     }
@@ -112,16 +110,17 @@ final class CommandRunner {
     }
 
     private void layout(String uri, String board) throws IOException {
-        Optional<Compilation> analysis = desk.documents().find(uri).map(Document::analysis);
-        if (analysis.isEmpty() || Compilation.hasErrors(analysis.get().checked().findings())) {
+        Optional<Document> document = desk.documents().find(uri)
+                .filter(open -> !Compilation.hasErrors(open.analysis().checked().findings()));
+        if (document.isEmpty()) {
             say(MessageType.Warning, "There is no layout while the project has errors.");
             return;
         }
-        Plan plan = analysis.get().plan();
-        for (BoardCut cut : plan.cutting().boards()) {
+        Compilation analysis = document.get().analysis();
+        for (BoardCut cut : desk.layout(document.get()).orElseGet(analysis::cutting).boards()) {
             if (cut.board().name().equals(board)) {
-                show(written("layout-" + cut.name().replaceAll("[^\\p{L}\\p{N}_.]+", "-") + ".svg",
-                        LayoutSvg.of(plan, cut)));
+                show(written(OutputNames.layout(cut) + ".svg",
+                        LayoutSvg.of(analysis.evaluation().project().settings(), cut)));
             }
         }
     }

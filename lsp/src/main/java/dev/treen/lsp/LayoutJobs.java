@@ -101,7 +101,8 @@ final class LayoutJobs {
         if (job.cancelled) {
             return;
         }
-        String name = String.valueOf(java.nio.file.Path.of(job.document.file().name()).getFileName());
+        String address = job.document.file().name().replace('\\', '/');
+        String name = address.substring(address.lastIndexOf('/') + 1);
         try (Progressing.Task task = progressing.begin("Laying out the boards of " + name)) {
             Document asked = job.document;
             Cutting cutting = Cutter.cut(

@@ -1,5 +1,6 @@
 package dev.treen.lsp;
 
+import dev.treen.cutting.Cutting;
 import dev.treen.yield.Progress;
 import java.util.Map;
 import java.util.Optional;
@@ -69,7 +70,7 @@ final class Progressing {
             int percent = report.ofSteps() == 0 ? 0 : (int) Math.min(100, 100 * report.steps() / report.ofSteps());
             String message = report.unplaced() > 0
                     ? report.unplaced() + " parts have no place yet"
-                    : "within " + (int) Math.ceil(100 * report.gap()) + " % of the best possible";
+                    : Cutting.within(report.gap());
             if (begun) {
                 WorkDoneProgressReport told = new WorkDoneProgressReport();
                 told.setCancellable(true);

@@ -65,7 +65,7 @@ public final class Lenses {
                 .orElse("");
         String how = cutting.proved()
                 ? "; proved best"
-                : "; within " + DecimalText.write(Math.ceil(100 * cutting.gap()), 0) + " % of the best possible";
+                : "; " + Cutting.within(cutting.gap());
         String title = parts + (parts == 1 ? " part, " : " parts, ") + DecimalText.write(100 * used / whole, 0)
                 + " % of it" + (cuts.size() > 1 ? " in " + cuts.size() + " leaves" : "") + offcut + how;
         return new Command(title, Commands.LAYOUT, List.of(document.uri(), board.name()));
