@@ -9,10 +9,12 @@ import dev.treen.model.Datum;
 import dev.treen.model.Derivation;
 import dev.treen.model.Measure;
 import dev.treen.model.Settings;
+import dev.treen.model.Tolerances;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.Quantity;
 import dev.treen.solid.Side;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,9 +54,11 @@ final class Clearances {
         int measure = made.meeting().left().measure(side.axis());
         Measure own = made.figure("lip").map(lip -> lip.measure()).orElseGet(
                 () -> measure == 0 ? part.length() : part.width());
-        Dimension opening = Dimension.of("opening", Panels.figure(made, "opening"), Making.Kind.LENGTH);
+        Dimension opening = Dimension.of(
+                "opening", Panels.figure(made, "opening"), Making.Kind.LENGTH, settings.tolerances());
         Dimension size = Dimension.of(
-                measure == 0 ? "length" : "width", own, measure == 0 ? Making.Kind.LENGTH : Making.Kind.WIDTH);
+                measure == 0 ? "length" : "width", own, measure == 0 ? Making.Kind.LENGTH : Making.Kind.WIDTH,
+                part.part().tolerances());
         Derivation both = sum("", opening.leaf(), "−", size.leaf());
         Derivation room = share < 1 ? half("room", both) : both.named("room");
         Measure gap = Panels.figure(made, "gap");
@@ -71,11 +75,15 @@ final class Clearances {
                 List.of(opening, size).stream().map(d -> d.deviation(room, settings)).toList()));
     }
 
-    /** A made dimension under its name, so that the room's derivation can be asked how it follows it. */
-    record Dimension(String what, Measure measure, Derivation leaf, Making.Kind kind) {
-        static Dimension of(String what, Measure measure, Making.Kind kind) {
+    /**
+     * A made dimension under its name, so that the room's derivation can be asked how it follows it. An opening comes out
+     * as the project says, since several parts make it; all else as its part says.
+     */
+    record Dimension(String what, Measure measure, Derivation leaf, Making.Kind kind, Tolerances said) {
+        static Dimension of(String what, Measure measure, Making.Kind kind, Tolerances said) {
             return new Dimension(
-                    what, measure, measure.how().named(what), measured(measure.how()) ? Making.Kind.MEASURED : kind);
+                    what, measure, measure.how().named(what), measured(measure.how()) ? Making.Kind.MEASURED : kind,
+                    said);
         }
 
         /** Whether the number was measured on the piece as made: then only the measuring errs, not the making. */
@@ -94,19 +102,19 @@ final class Clearances {
         @SuppressWarnings("ReferenceEquality")
         Clearance.Deviation deviation(Derivation room, Settings settings) {
             BigFraction slope = Derivatives.of(room, node -> node == leaf);
-            return new Clearance.Deviation(what, measure.at(), kind, slope.doubleValue(), Making.of(kind, settings));
+            return new Clearance.Deviation(what, measure.at(), kind, slope.doubleValue(),
+                    Making.of(kind, measure.value(), said, settings));
         }
     }
 
     /** Room on each side of a panel: {@code (opening + groove + groove − width) ÷ 2}, the panel lying in the middle. */
     static Clearance panel(Panels.Held panel, Settings settings) {
-        Measure low = shallowest(panel.low());
-        Measure high = shallowest(panel.high());
         Dimension opening = Dimension.of("opening", Panels.figure(panel.low().getFirst(), "opening"),
-                Making.Kind.LENGTH);
-        Dimension one = Dimension.of("groove", low, Making.Kind.DEPTH);
-        Dimension other = Dimension.of("groove opposite", high, Making.Kind.DEPTH);
-        Dimension width = Dimension.of("width", panel.part().width(), Making.Kind.WIDTH);
+                Making.Kind.LENGTH, settings.tolerances());
+        Dimension one = groove("groove", panel.low());
+        Dimension other = groove("groove opposite", panel.high());
+        Dimension width = Dimension.of(
+                "width", panel.part().width(), Making.Kind.WIDTH, panel.part().part().tolerances());
         Derivation between = sum("", sum("", opening.leaf(), "+", one.leaf()), "+", other.leaf());
         Derivation room = half("room", sum("", between, "−", width.leaf()));
         return new Clearance(
@@ -122,11 +130,13 @@ final class Clearances {
                 List.of(opening, one, other, width).stream().map(d -> d.deviation(room, settings)).toList());
     }
 
-    private static Measure shallowest(List<MadeJoint> grooves) {
-        return grooves.stream()
-                .map(made -> Panels.figure(made, "deep"))
-                .min((a, b) -> a.value().compareTo(b.value()))
+    /** The shallowest of the grooves at one edge, as exact as the part that it is cut in. */
+    private static Dimension groove(String what, List<MadeJoint> grooves) {
+        MadeJoint shallowest = grooves.stream()
+                .min(Comparator.comparing(made -> Panels.figure(made, "deep").value()))
                 .orElseThrow();
+        return Dimension.of(what, Panels.figure(shallowest, "deep"), Making.Kind.DEPTH,
+                shallowest.joint().right().tolerances());
     }
 
     /** The sum or difference of two lengths. */

@@ -3,12 +3,12 @@ package dev.treen.check;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.Loose;
+import dev.treen.joinery.Making;
 import dev.treen.joinery.Nature;
 import dev.treen.joinery.Woods;
 import dev.treen.model.Board;
 import dev.treen.model.Joint;
 import dev.treen.model.RoomClimate;
-import dev.treen.model.Settings;
 import dev.treen.wood.Climate;
 import dev.treen.wood.Coefficient;
 import dev.treen.wood.Coefficients;
@@ -37,26 +37,24 @@ final class Needs {
     private Needs() {
     }
 
-    static List<RoomYear.Need> of(Clearance room, Joined joined, Settings settings) {
+    static List<RoomYear.Need> of(Clearance room, Joined joined) {
         Nature nature = room.nature();
         if (nature.still() || room.measure() == 0) {
             return List.of();
         }
         List<RoomYear.Need> needs = new ArrayList<>();
         Coefficients own = nature.across().from();
-        needs.add(need("as it is", room, nature.coefficient(room.measure()), nature.seasons(), settings));
+        needs.add(need("as it is", room, nature.coefficient(room.measure()), nature.seasons()));
         for (Rings.Word word : List.of(Rings.Word.FLAT, Rings.Word.QUARTER)) {
             double degrees = word.degrees(Figures.standard());
             if (Math.abs(degrees - nature.across().ringDegrees()) > 1) {
-                needs.add(need("with " + word.word() + " rings", room, turned(own, degrees, room), nature.seasons(),
-                        settings));
+                needs.add(need("with " + word.word() + " rings", room, turned(own, degrees, room), nature.seasons()));
             }
         }
         woods(room, joined).forEach((name, coefficients) -> needs.add(need(
-                "of " + name, room, turned(coefficients, nature.across().ringDegrees(), room), nature.seasons(),
-                settings)));
+                "of " + name, room, turned(coefficients, nature.across().ringDegrees(), room), nature.seasons())));
         rooms(room, joined).forEach((name, seasons) -> needs.add(need(
-                name, room, nature.coefficient(room.measure()), seasons, settings)));
+                name, room, nature.coefficient(room.measure()), seasons)));
         return needs;
     }
 
@@ -69,8 +67,8 @@ final class Needs {
     }
 
     private static RoomYear.Need need(
-            String what, Clearance room, Coefficient coefficient, Seasons seasons, Settings settings) {
-        double making = settings.tolerances().stated() ? room.worstMm() : usual(room.made().joint());
+            String what, Clearance room, Coefficient coefficient, Seasons seasons) {
+        double making = Making.stated(room.made().joint()) ? room.worstMm() : usual(room.made().joint());
         return new RoomYear.Need(
                 what, Movement.swelling(room.movesMm(), coefficient, seasons).changeMm() + making);
     }

@@ -8,11 +8,11 @@ import dev.treen.finding.Severity;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.Loose;
 import dev.treen.joinery.MadeJoint;
+import dev.treen.joinery.Making;
 import dev.treen.model.Joint;
 import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.Unit;
-import dev.treen.wood.Figures;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -46,7 +46,7 @@ final class OpeningTight implements Check {
                 rooms.stream()
                         .filter(room -> room.at().equals(Panels.figure(made, "gap").at()))
                         .filter(room -> room.of().part().is(made.joint().left()))
-                        .filter(room -> tight(room, made.joint(), joined.project().settings()))
+                        .filter(room -> tight(room, made.joint()))
                         .min((a, b) -> Double.compare(left(a), left(b)))
                         .filter(room -> told.add(made.joint().left().name()))
                         .ifPresent(room -> findings.add(finding(room, made.joint(), rooms, joined)));
@@ -63,17 +63,9 @@ final class OpeningTight implements Check {
         return room.benchMm() - room.swellingMm();
     }
 
-    private static double wanted(Joint joint) {
-        Figures figures = Figures.standard();
-        FindingKind kind = kind(joint);
-        return kind.equals(DRAWER)
-                ? figures.value("drawer-sticks.warning")
-                : kind.equals(DOOR) ? figures.value("door-binds.warning") : figures.value("lid.side");
-    }
-
-    private static boolean tight(Clearance room, Joint joint, Settings settings) {
-        boolean stated = settings.tolerances().stated() && room.tightest().mm() < -PanelTight.SAME;
-        return stated || left(room) < wanted(joint) - PanelTight.SAME;
+    private static boolean tight(Clearance room, Joint joint) {
+        boolean stated = Making.stated(room.made().joint()) && room.tightest().mm() < -PanelTight.SAME;
+        return stated || left(room) < Loose.least(joint) - PanelTight.SAME;
     }
 
     private static Finding finding(Clearance room, Joint joint, List<Clearance> rooms, Joined joined) {
@@ -120,10 +112,10 @@ final class OpeningTight implements Check {
         Optional<Clearance> most = rooms.stream()
                 .filter(room -> room.of().part().is(joint.left()))
                 .max((a, b) -> Double.compare(a.swellingMm(), b.swellingMm()));
-        double clear = settings.tolerances().stated()
+        double clear = Making.stated(joint)
                 ? most.map(Clearance::worstMm).orElse(0.0)
                 : Loose.clear(joint).value();
-        double needed = most.map(Clearance::swellingMm).orElse(0.0) + Math.max(clear, wanted(joint));
+        double needed = most.map(Clearance::swellingMm).orElse(0.0) + Math.max(clear, Loose.least(joint));
         Length exact = Length.nearest(needed, Length.ofMm(1).dividedBy(100_000));
         return settings.units() == Unit.IN
                 ? exact.roundUpTo(Length.ofInches(1, 64))

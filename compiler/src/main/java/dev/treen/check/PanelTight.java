@@ -46,7 +46,7 @@ final class PanelTight implements Check {
             double left = panel.gapMm() - panel.swellingMm();
             boolean moves = !panel.nature().still() || panel.swellingMm() > 0;
             // Where the project states its tolerances, they are the room that making needs, and no rule of thumb.
-            double wanted = settings.tolerances().stated() ? Clearances.panel(panel, settings).worstMm() : clear;
+            double wanted = panel.stated() ? Clearances.panel(panel, settings).worstMm() : clear;
             if (left < wanted - SAME && moves) {
                 findings.add(finding(panel, left, settings));
             }
@@ -102,7 +102,7 @@ final class PanelTight implements Check {
 
     /** The gap that leaves the usual room for making when wettest: half the growth of the panel it would leave. */
     private static Length enough(Panels.Held panel, Settings settings) {
-        double making = settings.tolerances().stated()
+        double making = panel.stated()
                 ? Clearances.panel(panel, settings).worstMm()
                 : Figures.standard().value("panel.making");
         double between = panel.openingMm() + panel.lowDeep().plus(panel.highDeep()).toDoubleMm();

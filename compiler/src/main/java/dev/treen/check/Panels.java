@@ -4,6 +4,7 @@ import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Groove;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
+import dev.treen.joinery.Making;
 import dev.treen.joinery.Meeting;
 import dev.treen.joinery.Nature;
 import dev.treen.model.Measure;
@@ -38,6 +39,11 @@ final class Panels {
             return all().stream()
                     .min(Comparator.comparing(made -> figure(made, "gap").value()))
                     .orElseThrow();
+        }
+
+        /** Whether it or what it is held in has a word on how exactly it is made, of its own or by the project. */
+        boolean stated() {
+            return all().stream().anyMatch(made -> Making.stated(made.joint()));
         }
 
         /** All of its grooves. */

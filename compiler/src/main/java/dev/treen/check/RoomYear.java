@@ -2,7 +2,6 @@ package dev.treen.check;
 
 import dev.treen.joinery.Joined;
 import dev.treen.model.Setting;
-import dev.treen.model.Settings;
 import dev.treen.quantity.DecimalText;
 import dev.treen.source.Span;
 import java.util.ArrayList;
@@ -54,18 +53,17 @@ public record RoomYear(
     public record Need(String what, double gapMm) {}
 
     static List<RoomYear> of(Joined joined) {
-        Settings settings = joined.project().settings();
         Map<String, Clearance> tightest = new LinkedHashMap<>();
         for (Clearance room : Clearances.of(joined)) {
             tightest.merge(room.of().part().name(), room,
                     (one, other) -> other.tightest().mm() < one.tightest().mm() ? other : one);
         }
         List<RoomYear> years = new ArrayList<>();
-        tightest.values().forEach(room -> years.add(of(room, joined, settings)));
+        tightest.values().forEach(room -> years.add(of(room, joined)));
         return years;
     }
 
-    private static RoomYear of(Clearance room, Joined joined, Settings settings) {
+    private static RoomYear of(Clearance room, Joined joined) {
         Setting written = room.made().joint().settings().get("gap");
         List<Point> points = Year.of(room.nature()).stream()
                 .map(point -> new Point(point.name(), room.seasonMm(point.moisture())))
@@ -87,6 +85,6 @@ public record RoomYear(
                 largest,
                 new End(least.mm(), least.when(), least.cause()),
                 new End(most.mm(), most.when(), most.cause()),
-                Needs.of(room, joined, settings));
+                Needs.of(room, joined));
     }
 }

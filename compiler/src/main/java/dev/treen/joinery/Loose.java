@@ -3,6 +3,7 @@ package dev.treen.joinery;
 import dev.treen.model.Direction;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
+import dev.treen.model.Settings;
 import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.Length;
 import dev.treen.solid.Side;
@@ -36,10 +37,12 @@ public final class Loose {
         int measure = meeting.left().measure(side.axis());
         Figure clear = clear(meeting.joint());
         boolean stands = stands(meeting.joint(), side);
-        double room = stands ? 0 : clear.value();
+        double share = share(meeting.joint(), side);
+        boolean stated = share > 0 && Making.stated(meeting.joint());
+        double room = stands ? 0 : stated ? stated(meeting, side, share, surroundings) : clear.value();
         Nature nature = surroundings.nature(meeting.left().part());
         // The part is smaller than the opening by what is taken off; its growth hardly differs for that.
-        double grows = share(meeting.joint(), side) * nature.swelling(measure, opening.value().toDoubleMm());
+        double grows = share * nature.swelling(measure, opening.value().toDoubleMm());
         Length needed = Length.nearest(grows + room, NATURES);
         Length value = surroundings.inches()
                 ? needed.roundUpTo(Length.ofInches(1, 64))
@@ -48,8 +51,26 @@ public final class Loose {
                 ? "it stands on this side"
                 : DecimalText.write(grows, 2)
                         + " mm that it grows to this side in the dampest season, and "
-                        + DecimalText.write(room, 2) + " mm to be free",
-                clear.citation().source(), List.of(opening.how().named("opening")));
+                        + DecimalText.write(room, 2) + (stated ? " mm that making may take" : " mm to be free"),
+                stated ? "the tolerances as stated, all at their worst" : clear.citation().source(), List.of(opening.how().named("opening")));
+    }
+
+    /** What the errors of the opening and of what lies in it may take on one side, and no less than has to be left. */
+    private static double stated(Meeting meeting, Side side, double share, Surroundings surroundings) {
+        Settings settings = surroundings.settings();
+        Length opening = meeting.left().along(side.axis()).value();
+        Making.Kind kind = meeting.left().measure(side.axis()) == 0 ? Making.Kind.LENGTH : Making.Kind.WIDTH;
+        double both = Making.of(Making.Kind.LENGTH, opening, settings.tolerances(), settings).mm()
+                + Making.of(kind, opening, meeting.left().part().tolerances(), settings).mm();
+        return Math.max(least(meeting.joint()), share < 1 ? both / 2 : both);
+    }
+
+    /** The least that may be left in the dampest season before it is told, in mm. */
+    public static double least(Joint joint) {
+        String figure = joint.word("runs").isPresent()
+                ? "drawer-sticks.warning"
+                : joint.word("hinge").isPresent() ? "door-binds.warning" : "lid.side";
+        return Figures.standard().value(figure);
     }
 
     /** The room that is to be left in the dampest season. */

@@ -1,10 +1,13 @@
 package dev.treen.joinery;
 
+import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.model.Settings;
 import dev.treen.model.Tolerances;
+import dev.treen.quantity.Length;
 import dev.treen.wood.Figure;
 import dev.treen.wood.Figures;
+import dev.treen.wood.GeneralTolerances;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -51,11 +54,30 @@ public final class Making {
     /** Plus or minus in mm, and who says so. */
     public record Tolerance(double mm, String source) {}
 
-    /** How exactly {@code kind} comes out in a project. */
-    public static Tolerance of(Kind kind, Settings settings) {
-        return kind.stated(settings.tolerances())
+    /**
+     * How exactly a dimension comes out: by its own figure, else by the class of general tolerances, else as is usual.
+     *
+     * @param nominal how large it is
+     * @param said what its part says, with the project's word behind it
+     */
+    public static Tolerance of(Kind kind, Length nominal, Tolerances said, Settings settings) {
+        return kind.stated(said)
                 .map(measure -> new Tolerance(measure.value().toDoubleMm(), "the project"))
+                .or(() -> graded(kind, nominal, said))
                 .orElseGet(() -> usual(kind, settings));
+    }
+
+    /** Whether the parts of a joint have a word on how exactly they are made, of their own or by the project. */
+    public static boolean stated(Joint joint) {
+        return joint.left().tolerances().stated() || joint.right().tolerances().stated();
+    }
+
+    // What is measured errs by the rule in the hand, whatever class the piece is made to.
+    private static Optional<Tolerance> graded(Kind kind, Length nominal, Tolerances said) {
+        return said.grade()
+                .filter(grade -> kind != Kind.MEASURED)
+                .flatMap(grade -> GeneralTolerances.of(grade, nominal.toDoubleMm()))
+                .map(limit -> new Tolerance(limit.mm(), limit.citation().source()));
     }
 
     private static Tolerance usual(Kind kind, Settings settings) {

@@ -3,6 +3,7 @@ package dev.treen.joinery;
 import dev.treen.model.Derivation;
 import dev.treen.model.Direction;
 import dev.treen.model.Measure;
+import dev.treen.model.Part;
 import dev.treen.model.Settings;
 import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.Length;
@@ -48,8 +49,7 @@ record PanelRoom(
         Optional<Direction> slide = meeting.joint().word("slide").flatMap(Direction::named);
         boolean slides = slide.isPresent() && slide.get().axis() != Axes.number(face.axis());
         Figure usual = figures.get(slides ? "lid.side" : "panel.making");
-        Settings settings = surroundings.settings();
-        boolean stated = settings.tolerances().stated();
+        boolean stated = Making.stated(meeting.joint());
         Nature nature = surroundings.nature(panel.part());
         Optional<Meeting> opposite = surroundings.opposite(panel.part(), face);
         double between = opposite.map(other -> opening.value()
@@ -62,18 +62,31 @@ record PanelRoom(
                 deep,
                 between,
                 measure,
-                stated ? made(settings) : usual.value(),
-                stated ? "the tolerances of the project, all at their worst" : usual.citation().source(),
+                stated ? made(meeting, deep, opposite, face, surroundings) : usual.value(),
+                stated ? "the tolerances as stated, all at their worst" : usual.citation().source(),
                 surroundings.inRow(meeting, face),
                 nature,
                 surroundings.inches());
     }
 
     /** What making may take on one side: half of the opening's, the panel's and both grooves' errors (F-06). */
-    private static double made(Settings settings) {
-        return (Making.of(Making.Kind.LENGTH, settings).mm()
-                + Making.of(Making.Kind.WIDTH, settings).mm()
-                + 2 * Making.of(Making.Kind.DEPTH, settings).mm()) / 2;
+    private static double made(
+            Meeting meeting, Measure deep, Optional<Meeting> opposite, Side face, Surroundings surroundings) {
+        Settings settings = surroundings.settings();
+        Part panel = meeting.left().part();
+        Length opening = meeting.left().along(face.axis()).value();
+        double here = depth(deep.value(), meeting, settings);
+        double there = opposite
+                .map(other -> depth(GrooveSizes.deep(other, face.opposite(), surroundings).value(), other, settings))
+                .orElse(here);
+        return (Making.of(Making.Kind.LENGTH, opening, settings.tolerances(), settings).mm()
+                + Making.of(Making.Kind.WIDTH, opening, panel.tolerances(), settings).mm()
+                + here
+                + there) / 2;
+    }
+
+    private static double depth(Length deep, Meeting meeting, Settings settings) {
+        return Making.of(Making.Kind.DEPTH, deep, meeting.right().part().tolerances(), settings).mm();
     }
 
     /** Growth of the widest panel that may be put between the grooves' bottoms; nothing where it can give way. */

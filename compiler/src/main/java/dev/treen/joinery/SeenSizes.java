@@ -124,6 +124,7 @@ final class SeenSizes {
                 }),
                 part.service(),
                 part.allow(),
+                part.tolerances(),
                 part.doc());
     }
 }

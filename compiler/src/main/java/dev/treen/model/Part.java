@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param planned the seen size as it was planned, where something it rests on has been measured since: the assembly is
  *     drawn and joined as planned, and only sizes follow what was measured
  * @param service the room and the load that it has to stand
+ * @param tolerances how exactly it is made: its own word, and behind it the project's
  */
 public record Part(
         String name,
@@ -32,6 +33,7 @@ public record Part(
         Optional<Size> planned,
         Service service,
         Allowances allow,
+        Tolerances tolerances,
         String doc) {
 
     /** Which measures were written with the joints in them. */

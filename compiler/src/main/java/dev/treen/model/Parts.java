@@ -74,6 +74,7 @@ final class Parts {
                 planned.map(Part::seen),
                 new ServiceReader(session, reader, settingsReader.rooms()).read(entry.properties()),
                 settingsReader.allowances(entry.properties(), standard),
+                settingsReader.tolerances(entry.properties()).within(settings.tolerances()),
                 entry.statement().doc()));
     }
 

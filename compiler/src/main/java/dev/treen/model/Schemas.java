@@ -54,13 +54,20 @@ public final class Schemas {
                     optional("resaw", Plain.LENGTH, "1", "Left on each resawn face to flatten and smooth."),
                     optional("end_waste", Plain.LENGTH, "15", "Not used at each end of an uncut board.")));
 
+    static final List<String> CLASSES = List.of("fine", "medium", "coarse", "very_coarse");
+
     /** How exactly things are made. */
     public static final BlockSchema TOLERANCE = new BlockSchema(
             "tolerance",
             "How exactly things come out, each plus or minus. Said here, a clearance has to stand all of them at once, in"
-                    + " every month, and what is left `auto` leaves room for that and no more.",
+                    + " every month, and what is left `auto` leaves room for that and no more. A part may have its own;"
+                    + " what it does not say is as the project says.",
             "tolerance { length 0.1; width 0.2; thickness 0.1; depth 0.1 }",
             List.of(
+                    optional("class", new OneOf(CLASSES), "each as below",
+                            "A class of general tolerances by ISO 2768-1, which knows how much by the size. Written for"
+                                    + " metal; `medium` is fair for what has to fit and `coarse` for the rest (common"
+                                    + " practice, no source). Single figures beside it count before it."),
                     optional("length", Plain.LENGTH, "0.2 by hand, 0.15 by machine", "Of lengths, sawn and shot."),
                     optional("width", Plain.LENGTH, "0.2 by hand, 0.15 by machine", "Of widths."),
                     optional("thickness", Plain.LENGTH, "0.2 by hand, 0.1 by machine", "Of thicknesses."),
@@ -145,6 +152,8 @@ public final class Schemas {
             "species", Plain.SPECIES, "movement of a lively wood", "What wood it is; decides how much it moves.");
     private static final PropertySchema RINGS = optional(
             "rings", Plain.RINGS, "flat", "How the growth rings meet the wide face; decides which way it moves most.");
+    private static final PropertySchema OWN_TOLERANCE = optional(
+            "tolerance", new Inner(TOLERANCE), "the project's", TOLERANCE.doc());
     private static final PropertySchema OVERRULE = optional("allow", new Shape.Named(ALLOW), "the project's",
             ALLOW.doc());
 
@@ -225,6 +234,7 @@ public final class Schemas {
                                     + " how far a shelf sags."),
                     FINISHED,
                     optional("place", new Inner(PLACE), "not placed: sizes only", PLACE.doc()),
+                    OWN_TOLERANCE,
                     OVERRULE));
 
     /** Where an instance stands. */
@@ -249,13 +259,14 @@ public final class Schemas {
                     RINGS,
                     IN_ROOM,
                     FINISHED,
+                    OWN_TOLERANCE,
                     OVERRULE,
                     optional("run", Plain.PARTS, "none",
                             "Parts inside whose grain runs from one to the next, as they lie on the board."),
                     optional("place", new Inner(INSTANCE_PLACE), "at the origin", INSTANCE_PLACE.doc())));
 
     /** The properties of an instance that are the defaults of its parts. */
-    static final Set<String> PART_DEFAULTS = Set.of("from", "rings", "room", "finish", "allow");
+    static final Set<String> PART_DEFAULTS = Set.of("from", "rings", "room", "finish", "tolerance", "allow");
 
     private Schemas() {
     }

@@ -145,9 +145,11 @@ final class SettingsReader {
         return name.endsWith(".treen") ? name.substring(0, name.length() - ".treen".length()) : name;
     }
 
-    private Tolerances tolerances(Properties properties) {
+    /** How exactly the project, or a part that has a word of its own, is made. */
+    Tolerances tolerances(Properties properties) {
         return properties.inner(session, "tolerance", Schemas.TOLERANCE)
                 .map(given -> new Tolerances(
+                        given.one("class").flatMap(g -> reader.word(g, Schemas.CLASSES)),
                         tolerance(given, "length"),
                         tolerance(given, "width"),
                         tolerance(given, "thickness"),
