@@ -52,7 +52,8 @@ public final class Loose {
                 : DecimalText.write(grows, 2)
                         + " mm that it grows to this side in the dampest season, and "
                         + DecimalText.write(room, 2) + (stated ? " mm that making may take" : " mm to be free"),
-                stated ? "the tolerances as stated, all at their worst" : clear.citation().source(), List.of(opening.how().named("opening")));
+                stated ? "the tolerances as stated, all at their worst" : clear.citation().source(),
+                List.of(opening.how().named("opening")));
     }
 
     /** What the errors of the opening and of what lies in it may take on one side, and no less than has to be left. */

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The properties of one block, checked against its schema: unknown words, doubles and strangers are reported here once.
@@ -29,8 +30,11 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
     static Properties read(
             Session session, BlockSchema schema, Optional<Block> block, Scope scope, Optional<Properties> like) {
         Map<String, List<Given>> given = new LinkedHashMap<>();
-        for (Statement statement : block.map(Block::statements).orElse(List.of())) {
+        List<Statement> statements = block.map(Block::statements).orElse(List.of());
+        for (Statement statement : statements) {
             switch (statement) {
+                case Statement.Property property when schema.property(property.name().text()).isEmpty() ->
+                    unknown(session, schema, property, statements);
                 case Statement.Property property -> add(session, schema, property, scope, given);
                 case Statement.Broken broken -> {
                 }
@@ -57,16 +61,12 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
             Scope scope,
             Map<String, List<Given>> given) {
         String name = property.name().text();
-        Optional<PropertySchema> known = schema.property(name);
-        if (known.isEmpty()) {
-            unknown(session, schema, property);
-            return;
-        }
+        PropertySchema known = schema.property(name).orElseThrow();
         property.body()
-                .filter(body -> takesNoBlock(known.get().shape()))
-                .ifPresent(body -> session.add(blockTooMany(schema, known.get(), property, body)));
+                .filter(body -> takesNoBlock(known.shape()))
+                .ifPresent(body -> session.add(blockTooMany(schema, known, property, body)));
         List<Given> all = given.computeIfAbsent(name, n -> new ArrayList<>());
-        if (!all.isEmpty() && !known.get().repeats()) {
+        if (!all.isEmpty() && !known.repeats()) {
             session.add(Finding.of(
                     ModelFindings.GIVEN_TWICE,
                     property.name().span(),
@@ -110,15 +110,27 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
         return finding.build();
     }
 
-    private static void unknown(Session session, BlockSchema schema, Statement.Property property) {
+    private static void unknown(
+            Session session, BlockSchema schema, Statement.Property property, List<Statement> block) {
         String name = property.name().text();
         List<String> known = schema.properties().stream().map(PropertySchema::name).toList();
+        Set<String> taken = block.stream()
+                .filter(Statement.Property.class::isInstance)
+                .map(other -> ((Statement.Property) other).name().text())
+                .filter(other -> schema.property(other).filter(one -> !one.repeats()).isPresent())
+                .collect(Collectors.toSet());
+        List<String> near = NearWords.of(name, known);
         Finding.Builder finding = Finding.of(
                 ModelFindings.UNKNOWN_PROPERTY,
                 property.name().span(),
                 "The block `" + schema.word() + "` has no property `" + name + "`")
                 .found("It may hold " + words(schema) + ".");
-        NearWords.remedies(name, property.name().span(), known).forEach(finding::remedy);
+        if (near.stream().anyMatch(taken::contains)) {
+            finding.remedy(Remedy.choice("take this line out: " + NearWords.quoted(near)
+                    + (near.size() == 1 ? " is" : " are") + " near, and the block has it already"));
+        } else {
+            NearWords.remedies(name, property.name().span(), known).forEach(finding::remedy);
+        }
         session.add(finding.build());
     }
 

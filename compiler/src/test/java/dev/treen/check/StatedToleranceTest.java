@@ -86,7 +86,8 @@ class StatedToleranceTest {
 
     /** `auto` leaves doors, drawers and lids what their tolerances may take, so it is never told against. */
     @ParameterizedTest
-    @ValueSource(strings = {"class fine", "class medium", "class coarse", "class very_coarse", "length 0.05; width 0.05"})
+    @ValueSource(
+            strings = {"class fine", "class medium", "class coarse", "class very_coarse", "length 0.05; width 0.05"})
     void autoStandsWhateverIsStated(String tolerance) {
         Bench door = Bench.of("""
                 project "Kitchen cupboard" { climate { humidity 35%%..65%%; temperature 18degC..24degC }

@@ -2,6 +2,7 @@ package dev.treen.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.plan.Compilation;
 import dev.treen.source.SourceFile;
@@ -58,6 +59,16 @@ record PageExample(String how, String text, Set<String> others) {
         };
     }
 
+    /** Whether it is a project that can be read as it stands. */
+    boolean plain() {
+        return how.equals("treen");
+    }
+
+    /** All findings of a project. */
+    static List<Finding> findings(String project) {
+        return Compilation.of(new SourceFile("example.treen", project), new ProjectFiles()).findings();
+    }
+
     private static Path buried(Path folder) throws IOException {
         int longest = 4095;
         Path deep = folder;
@@ -75,8 +86,8 @@ record PageExample(String how, String text, Set<String> others) {
     }
 
     private static Set<String> compiled(String project) {
-        return Compilation.of(new SourceFile("example.treen", project), new ProjectFiles()).findings().stream()
-                .map(finding -> finding.kind().code())
+        return findings(project).stream()
+                .map(Finding::code)
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
