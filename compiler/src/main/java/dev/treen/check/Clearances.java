@@ -13,6 +13,7 @@ import dev.treen.model.Tolerances;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.Quantity;
 import dev.treen.solid.Side;
+import dev.treen.wood.Panels.Hold;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -107,7 +108,10 @@ final class Clearances {
         }
     }
 
-    /** Room on each side of a panel: {@code (opening + groove + groove − width) ÷ 2}, the panel lying in the middle. */
+    /**
+     * Room on each side of a panel: {@code (opening + groove + groove − width) ÷ 2}, the panel lying in the middle; glued
+     * along one edge, all of it is on the other side.
+     */
     static Clearance panel(Panels.Held panel, Settings settings) {
         Dimension opening = Dimension.of("opening", Panels.figure(panel.low().getFirst(), "opening"),
                 Making.Kind.LENGTH, settings.tolerances());
@@ -116,7 +120,8 @@ final class Clearances {
         Dimension width = Dimension.of(
                 "width", panel.part().width(), Making.Kind.WIDTH, panel.part().part().tolerances());
         Derivation between = sum("", sum("", opening.leaf(), "+", one.leaf()), "+", other.leaf());
-        Derivation room = half("room", sum("", between, "−", width.leaf()));
+        Derivation all = sum("", between, "−", width.leaf());
+        Derivation room = panel.hold() == Hold.ONE_EDGE ? all.named("room") : half("room", all);
         return new Clearance(
                 panel.part(),
                 panel.tightest(),
@@ -126,7 +131,7 @@ final class Clearances {
                 panel.gapMm(),
                 panel.nature(),
                 1,
-                panel.widthMm() / 2,
+                panel.share() * panel.widthMm(),
                 List.of(opening, one, other, width).stream().map(d -> d.deviation(room, settings)).toList());
     }
 

@@ -6,6 +6,7 @@ import dev.treen.model.Derived;
 import dev.treen.model.Measure;
 import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.Length;
+import dev.treen.wood.Panels.Hold;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -120,7 +121,7 @@ final class PanelFacts {
 
         @Override
         public String doc() {
-            return "How far a panel in the middle of its grooves still reaches into each in the driest season.";
+            return "How far a panel in its place still reaches into each in the driest season.";
         }
 
         @Override
@@ -135,8 +136,10 @@ final class PanelFacts {
         private Derived cover(Panels.Held panel) {
             return natural(
                     name(),
-                    (panel.dryMm(panel.widthMm()) - panel.openingMm()) / 2,
-                    "half of what the panel, " + DecimalText.write(panel.dryMm(panel.widthMm()), 2)
+                    panel.lyingMm(),
+                    (panel.hold() == Hold.ONE_EDGE
+                            ? "what reaches beyond the edge that is glued, of all that the panel, "
+                            : "half of what the panel, ") + DecimalText.write(panel.dryMm(panel.widthMm()), 2)
                             + " mm wide at " + DecimalText.write(panel.nature().seasons().driest(), 2)
                             + " % moisture, is wider than its opening of "
                             + DecimalText.write(panel.openingMm(), 2) + " mm",

@@ -10,13 +10,14 @@ import dev.treen.model.Measure;
 import dev.treen.model.Settings;
 import dev.treen.source.Span;
 import dev.treen.wood.Figures;
+import dev.treen.wood.Panels.Hold;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
 /**
- * A panel that dries must still be held (rules of the trade M-06, derived). Pushed hard to one side it covers
+ * A panel that dries must still be held (rules of the trade M-06, derived). Free and pushed hard to one side it covers
  * {@code P·(1 − C·ΔM) − O − d} of the other groove: an error at nothing, a warning where luck decides. In the middle, as
  * it should lie, it covers half of {@code P·(1 − C·ΔM) − O} on each side: a warning below 2 mm or a third of the groove.
  * The limits are common practice without a source; measured when pushed aside, the 2 mm would blame the small box bases
@@ -37,9 +38,8 @@ final class PanelLoose implements Check {
         Figures figures = Figures.standard();
         Settings settings = joined.project().settings();
         for (Panels.Held panel : Panels.of(joined)) {
-            double over = panel.dryMm(panel.widthMm()) - panel.openingMm();
-            double aside = over - panel.deepMm();
-            double middle = over / 2;
+            double aside = panel.coverMm();
+            double middle = panel.lyingMm();
             // No groove can be asked to cover more than the tongue reaches into it when it is made.
             double most = panel.deepMm() - Math.max(0, panel.gapMm());
             double wanted = Math.min(
@@ -67,12 +67,18 @@ final class PanelLoose implements Check {
                 .severity(out ? Severity.ERROR : Severity.WARNING)
                 .label("room on each side")
                 .found("Shrunk by " + Amounts.fine(panel.widthMm() - panel.dryMm(panel.widthMm()), settings)
-                        + " and pushed to one side, it "
+                        + switch (panel.hold()) {
+                            case FREE -> " and pushed to one side, it ";
+                            case MIDDLE -> ", it ";
+                            case ONE_EDGE -> " away from the edge that is glued, it ";
+                        }
                         + (out
                                 ? "ends " + Amounts.fine(Math.max(0, -aside), settings) + " short of"
                                 : "reaches only " + Amounts.fine(aside, settings) + " into")
-                        + " the groove on the other; in the middle it reaches "
-                        + Amounts.fine(Math.max(0, middle), settings) + " into both.")
+                        + (panel.hold() == Hold.FREE
+                                ? " the groove on the other; in the middle it reaches "
+                                        + Amounts.fine(Math.max(0, middle), settings) + " into both."
+                                : panel.hold() == Hold.MIDDLE ? " each groove." : " its groove."))
                 .because(PanelTight.because(panel, settings))
                 .related(deep.at(), "the groove is this deep")
                 .about(name)
@@ -87,12 +93,14 @@ final class PanelLoose implements Check {
                 .given("gap")
                 .filter(given -> done.add(given.valueAt()))
                 .ifPresent(given -> edits.add(new Edit(given.valueAt(), "auto"))));
-        return finding
+        finding
                 .remedy(Remedy.choice(
                         "make the gap smaller: `gap auto` leaves what the damp season needs and no more",
                         edits.toArray(Edit[]::new)))
-                .remedy(Remedy.choice("make the groove deeper"))
-                .remedy(Remedy.choice("pin the panel at the middle of both ends, and accept this with that reason"))
-                .build();
+                .remedy(Remedy.choice("make the groove deeper"));
+        if (panel.hold() == Hold.FREE) {
+            finding.remedy(Remedy.choice("pin the panel at the middle of both ends: `held middle`"));
+        }
+        return finding.build();
     }
 }

@@ -14,6 +14,7 @@ import dev.treen.quantity.Length;
 import dev.treen.quantity.Unit;
 import dev.treen.source.Span;
 import dev.treen.wood.Figures;
+import dev.treen.wood.Panels.Hold;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -67,9 +68,13 @@ final class PanelTight implements Check {
                         : "`" + name + "` has hardly any room left in damp air")
                 .severity(bursts ? Severity.ERROR : Severity.WARNING)
                 .label("room for growth on each side")
-                .found("`" + name + "` grows " + Amounts.fine(panel.swellingMm() * 2, settings) + " over its width, "
-                        + Amounts.fine(panel.swellingMm(), settings) + " a side; there is "
-                        + Amounts.fine(panel.gapMm(), settings) + " a side: "
+                .found("`" + name + "` grows "
+                        + Amounts.fine(panel.swellingMm() / panel.share(), settings) + " over its width, "
+                        + (panel.hold() == Hold.ONE_EDGE
+                                ? "all of it away from the edge that is glued; there is "
+                                        + Amounts.fine(panel.gapMm(), settings) + ": "
+                                : Amounts.fine(panel.swellingMm(), settings) + " a side; there is "
+                                        + Amounts.fine(panel.gapMm(), settings) + " a side: ")
                         + (bursts
                                 ? Amounts.fine(-left, settings) + " too little."
                                 : "only " + Amounts.fine(left, settings) + " is left, and making may take "
@@ -108,7 +113,10 @@ final class PanelTight implements Check {
         double between = panel.openingMm() + panel.lowDeep().plus(panel.highDeep()).toDoubleMm();
         double room = Math.max(0, between - 2 * making);
         double strain = room > 0 ? panel.nature().swelling(1, room) / room : 0;
-        double gap = (between - room / (1 + strain)) / 2;
+        // With one figure for all grooves the glued edge keeps that room behind it, and the other has to take all.
+        double gap = panel.hold() == Hold.ONE_EDGE
+                ? making + panel.nature().swelling(1, between / (1 + strain))
+                : (between - room / (1 + strain)) / 2;
         Length exact = Length.nearest(gap, Length.ofMm(1).dividedBy(100_000));
         Length mark = exact.roundUpTo(Length.ofInches(1, 64));
         boolean sensible = settings.units() == Unit.IN

@@ -12,6 +12,7 @@ import dev.treen.quantity.Length;
 import dev.treen.solid.Axis;
 import dev.treen.solid.BoxContact;
 import dev.treen.solid.Side;
+import dev.treen.wood.Panels.Hold;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -36,7 +37,7 @@ final class Panels {
     record Held(FinishedPart part, List<MadeJoint> low, List<MadeJoint> high, Nature nature) {
         /** The groove that leaves least room. */
         MadeJoint tightest() {
-            return all().stream()
+            return moving().stream()
                     .min(Comparator.comparing(made -> figure(made, "gap").value()))
                     .orElseThrow();
         }
@@ -53,9 +54,64 @@ final class Panels {
             return all;
         }
 
-        /** What is free on one side at the bench, the panel lying in the middle. */
+        /** How it is kept from wandering. */
+        Hold hold() {
+            return heldAt().isPresent()
+                    ? Hold.ONE_EDGE
+                    : all().stream().anyMatch(made -> Groove.heldInTheMiddle(made.joint())) ? Hold.MIDDLE : Hold.FREE;
+        }
+
+        /** The side along which it is glued. */
+        Optional<Side> heldAt() {
+            return all().stream().flatMap(made -> Groove.heldAt(made.joint()).stream()).findFirst();
+        }
+
+        /** How much of its movement comes out at an edge that moves. */
+        double share() {
+            return hold() == Hold.ONE_EDGE ? 1 : 0.5;
+        }
+
+        /** Those grooves in which it moves. */
+        List<MadeJoint> moving() {
+            Optional<Side> still = heldAt();
+            return all().stream().filter(made -> !made.meeting().face().equals(still) || still.isEmpty()).toList();
+        }
+
+        /**
+         * What is free at an edge that moves, at the bench: the panel lying in the middle, or glued in on the other side
+         * with whatever room is left there.
+         */
         double gapMm() {
-            return (openingMm() + lowDeep().plus(highDeep()).toDoubleMm() - widthMm()) / 2;
+            double all = openingMm() + lowDeep().plus(highDeep()).toDoubleMm() - widthMm();
+            return hold() == Hold.ONE_EDGE ? all - gluedGapMm() : all / 2;
+        }
+
+        /** What is left behind the edge that is glued. */
+        double gluedGapMm() {
+            return glued("gap");
+        }
+
+        private double glued(String figure) {
+            return all().stream()
+                    .filter(made -> made.meeting().face().equals(heldAt()))
+                    .mapToDouble(made -> figure(made, figure).value().toDoubleMm())
+                    .min()
+                    .orElse(0);
+        }
+
+        /** How far it reaches into the groove that it may leave, when driest; pushed aside, if nothing holds it. */
+        double coverMm() {
+            double over = dryMm(widthMm()) - openingMm();
+            return switch (hold()) {
+                case FREE -> over - deepMm();
+                case MIDDLE -> over / 2;
+                case ONE_EDGE -> over - (glued("deep") - gluedGapMm());
+            };
+        }
+
+        /** The same while it lies as it should. */
+        double lyingMm() {
+            return hold() == Hold.ONE_EDGE ? coverMm() : (dryMm(widthMm()) - openingMm()) / 2;
         }
 
         Length lowDeep() {
@@ -85,14 +141,9 @@ final class Panels {
             return figure(low.getFirst(), "opening").value().toDoubleMm();
         }
 
-        /** What a panel of this width grows to the wettest season, on each side. */
-        double swellingMm(double widthMm) {
-            return nature.swelling(1, widthMm) / 2;
-        }
-
-        /** Half of what it grows to the wettest season. */
+        /** What it grows to the wettest season at an edge that moves. */
         double swellingMm() {
-            return swellingMm(widthMm());
+            return nature.swelling(1, widthMm()) * share();
         }
 
         /** A panel of this width, at the driest. */

@@ -35,7 +35,7 @@ final class ShoulderTight implements Check {
         Settings settings = joined.project().settings();
         double clear = Figures.standard().value("shoulder-tight.warning");
         for (Panels.Held panel : Panels.of(joined)) {
-            Optional<MadeJoint> narrowest = panel.all().stream()
+            Optional<MadeJoint> narrowest = panel.moving().stream()
                     .filter(made -> made.figure("shoulder_gap").isPresent())
                     .min(Comparator.comparing(made -> Panels.figure(made, "shoulder_gap").value()));
             narrowest.map(made -> Panels.figure(made, "shoulder_gap"))
@@ -61,7 +61,7 @@ final class ShoulderTight implements Check {
                 .severity(strikes ? Severity.ERROR : Severity.WARNING)
                 .label("room at the shoulder")
                 .found("It stands back by " + Amounts.fine(gap.value().toDoubleMm(), settings) + "; the panel grows "
-                        + Amounts.fine(panel.swellingMm(), settings) + " a side: "
+                        + Amounts.fine(panel.swellingMm(), settings) + " to this side: "
                         + (strikes
                                 ? Amounts.fine(-left, settings) + " too little."
                                 : "only " + Amounts.fine(left, settings) + " is left."))

@@ -3,6 +3,7 @@ package dev.treen.check;
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
+import dev.treen.joinery.Groove;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Meeting;
@@ -67,7 +68,7 @@ final class TwoFixedLines implements Check {
         List<Line> lines = new ArrayList<>();
         for (MadeJoint made : placement.joints(part.part().name())) {
             Meeting.Placed other = Placement.other(made, part.part().name());
-            if (made.holdsFast() && other.measure(across) != 0) {
+            if ((made.holdsFast() || glued(made)) && other.measure(across) != 0) {
                 OptionalDouble at = at(made.meeting(), across, part.along(across).value());
                 if (at.isPresent()) {
                     lines.add(new Line(made, other, at.getAsDouble()));
@@ -75,6 +76,11 @@ final class TwoFixedLines implements Check {
             }
         }
         return lines;
+    }
+
+    /** A panel is glued into the groove on the side that it is held by. */
+    private static boolean glued(MadeJoint made) {
+        return Groove.heldAt(made.joint()).isPresent() && made.meeting().face().equals(Groove.heldAt(made.joint()));
     }
 
     private static OptionalDouble at(Meeting meeting, Axis across, Length width) {

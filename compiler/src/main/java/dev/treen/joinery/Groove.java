@@ -1,6 +1,8 @@
 package dev.treen.joinery;
 
+import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
+import dev.treen.finding.Remedy;
 import dev.treen.model.Direction;
 import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
@@ -25,13 +27,16 @@ public final class Groove implements JointKind {
     /** The word of the language. */
     public static final String KIND = "groove";
 
+    private static final String MIDDLE = "middle";
+    private static final List<String> HELD = List.of("free", MIDDLE, "left", "right", "front", "back", "down", "up");
+
     /** Longer than any part: a groove runs through to both ends. */
     static final BigFraction FAR = BigFraction.of(1_000_000);
 
     private static final JointSchema SCHEMA = JointSchema.into(
             KIND,
             "The left part, a panel, lies loose in a groove along the right one, free to move with the seasons. It is"
-                    + " never glued. Write the panel as large as the opening: the grooves add what goes into them.",
+                    + " never glued all round. Write the panel as large as the opening: the grooves add what goes into them.",
             "joint groove base into front, back { wide 5; deep 4; gap auto }",
             List.of(
                     PropertySchema.optional(
@@ -76,6 +81,13 @@ public final class Groove implements JointKind {
                                     + " so that it does not show in an open corner; `auto` goes as far as the panel's"
                                     + " corner needs, in walls of one thickness that less the groove's depth."),
                     PropertySchema.optional(
+                            "held",
+                            new Shape.OneOf(HELD),
+                            "free: it may wander from side to side",
+                            "How the panel is kept in its place across the grain: `middle`, by one pin or a thumb's width of"
+                                    + " glue at the middle of both ends, so that both edges move alike; or a direction, the"
+                                    + " edge along which it is glued, so that the other makes the whole movement."),
+                    PropertySchema.optional(
                             "slide",
                             Shape.Plain.DIRECTION,
                             "none: it is closed in",
@@ -108,6 +120,7 @@ public final class Groove implements JointKind {
         Optional<Finding> wrong = stop.flatMap(each -> each.fault(meeting, surroundings));
         List<Finding> faults = new ArrayList<>(faults(meeting));
         wrong.ifPresent(faults::add);
+        heldWrongly(meeting).ifPresent(faults::add);
         if (stop.isPresent() && wrong.isEmpty()) {
             cuts.addAll(stop.get().cuts(meeting, trench, sizes.gap(), meeting.origin()));
         } else {
@@ -127,6 +140,38 @@ public final class Groove implements JointKind {
         return Effect.of(
                 List.of(new Addition(meeting.left().part().name(), face.get(), sizes.adds())), figures, cuts)
                 .saying(faults);
+    }
+
+    /** Whether the panel is pinned at the middle of both ends. */
+    public static boolean heldInTheMiddle(Joint joint) {
+        return joint.kind().equals(KIND) && joint.word("held").filter(MIDDLE::equals).isPresent();
+    }
+
+    /** The side on which the panel is glued along its edge. */
+    public static Optional<Side> heldAt(Joint joint) {
+        return joint.kind().equals(KIND)
+                ? joint.word("held").flatMap(Direction::named).map(way -> Side.of(Axes.of(way.axis()), way.sign()))
+                : Optional.empty();
+    }
+
+    /** An edge to glue it by lies along its grain. */
+    private static Optional<Finding> heldWrongly(Meeting meeting) {
+        Joint joint = meeting.joint();
+        int across = meeting.left().placing().width().axis();
+        return heldAt(joint)
+                .filter(side -> side.axis() != Axes.of(across))
+                .flatMap(side -> joint.given("held"))
+                .map(setting -> Finding.of(
+                        JoineryFindings.DOES_NOT_FIT, setting.valueAt(),
+                        "`" + joint.left().name() + "` has no long edge on that side to be glued by")
+                        .found("Its grain runs so that its long edges look " + Direction.of(across, -1).word() + " and "
+                                + Direction.of(across, 1).word() + ".")
+                        .because("Glued across the grain at an end it could not move, and would split.")
+                        .related(meeting.left().placing().span(), "`" + joint.left().name() + "` lies here")
+                        .about(joint.left().name())
+                        .remedy(Remedy.choice("pin it at the middle: `held middle`",
+                                new Edit(setting.valueAt(), MIDDLE)))
+                        .build());
     }
 
     /** Directions that the panel cannot have. */

@@ -1,6 +1,7 @@
 package dev.treen.joinery;
 
 import dev.treen.model.Direction;
+import dev.treen.model.Joint;
 import dev.treen.model.Part;
 import dev.treen.quantity.Length;
 import dev.treen.solid.Side;
@@ -101,8 +102,17 @@ final class GrooveWorks {
                 settings,
                 "the face that lies toward the groove",
                 "it goes in dry all round, and can be moved by hand",
-                "Never glue it in: it has to move. Finish it before it is closed in, or a raw line shows when it"
-                        + " shrinks.");
+                held(first.joint()) + " Finish it before it is closed in, or a raw line shows when it shrinks.");
+    }
+
+    private static String held(Joint joint) {
+        if (Groove.heldInTheMiddle(joint)) {
+            return "Pin it at the middle of both ends, or touch them with glue no wider than a thumb; nowhere else: it has"
+                    + " to move.";
+        }
+        return joint.word("held").flatMap(Direction::named)
+                .map(way -> "Glue it along its " + way.surface() + " edge alone: the other has to move.")
+                .orElse("Never glue it in: it has to move.");
     }
 
     /** A lid is fitted when the box is together; a base is closed in by gluing and has no such step. */

@@ -2,6 +2,7 @@ package dev.treen.joinery;
 
 import dev.treen.model.Derivation;
 import dev.treen.model.Direction;
+import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.model.Part;
 import dev.treen.model.Settings;
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param clear what is left for making
  * @param clearSource who says so
  * @param inRow whether the panel is one board of a row, each of which enters the next (M-20)
+ * @param hold how the panel is kept from wandering
  */
 record PanelRoom(
         Measure opening,
@@ -34,8 +36,26 @@ record PanelRoom(
         double clear,
         String clearSource,
         boolean inRow,
+        Hold hold,
         Nature nature,
         boolean inches) {
+    /** How it is kept from wandering, as this groove has it. */
+    private enum Hold {
+        /** It takes half of the movement: the panel is free, or pinned at its middle. */
+        SHARED,
+        /** It is glued in here. */
+        HERE,
+        /** It is glued in on the other side and makes the whole movement here. */
+        OPPOSITE;
+
+        static Hold of(Joint joint, Side face) {
+            return Groove.heldAt(joint)
+                    .filter(side -> side.axis() == face.axis())
+                    .map(side -> side == face ? HERE : OPPOSITE)
+                    .orElse(SHARED);
+        }
+    }
+
     private static final Length FINEST = Length.ofMm(1).dividedBy(100);
 
     /** Finer than any figure shown: nature's numbers are brought to this before they are rounded up. */
@@ -65,6 +85,7 @@ record PanelRoom(
                 stated ? made(meeting, deep, opposite, face, surroundings) : usual.value(),
                 stated ? "the tolerances as stated, all at their worst" : usual.citation().source(),
                 surroundings.inRow(meeting, face),
+                Hold.of(meeting.joint(), face),
                 nature,
                 surroundings.inches());
     }
@@ -95,25 +116,32 @@ record PanelRoom(
             // Each joint of a row takes what one board grows: half from either side.
             return 2 * nature.swelling(measure, opening.value().toDoubleMm());
         }
-        double room = between - 2 * clear;
+        double room = between - (hold == Hold.OPPOSITE ? 1 : 2) * clear;
         return room <= 0 ? 0 : nature.swelling(measure, room / (1 + nature.swelling(measure, room) / room));
     }
 
     /** The gap between the panel's edge and the bottom of the groove. */
     Measure gap() {
-        return room("gap", growsAtMost(), clear, "for making", clearSource);
+        return hold == Hold.HERE ? none("gap") : room("gap", growsAtMost(), clear, "for making", clearSource);
     }
 
     /** The gap between the shoulder and the ploughed part (M-07), of a panel that is made with {@code gap}. */
     Measure shoulder(Measure gap) {
-        double width = Math.max(0, between - 2 * gap.value().toDoubleMm());
+        if (hold == Hold.HERE) {
+            return none("shoulder_gap");
+        }
+        double width = Math.max(0, between - (hold == Hold.OPPOSITE ? 1 : 2) * gap.value().toDoubleMm());
         double grows = inRow ? growsAtMost() : width == 0 ? 0 : nature.swelling(measure, width);
         Figure shows = Figures.standard().get("shoulder-tight.warning");
         return room("shoulder_gap", grows, shows.value(), "to be seen", shows.citation().source());
     }
 
+    private Measure none(String label) {
+        return Ruled.at(opening.at(), label, Length.ZERO, "glued along this edge", Ruled.PRACTICE, List.of());
+    }
+
     private Measure room(String label, double grows, double extra, String what, String source) {
-        Length value = up(Length.nearest(grows / 2 + extra, NATURES));
+        Length value = up(Length.nearest(comesHere(grows) + extra, NATURES));
         Length making = Length.nearest(extra, FINEST);
         Derivation forMaking = new Derivation(
                 what, Measure.datum(making), new Derivation.Standard(source), Optional.empty());
@@ -128,8 +156,12 @@ record PanelRoom(
         return sensible ? mark : needed.roundUpTo(FINEST);
     }
 
+    private double comesHere(double grows) {
+        return hold == Hold.OPPOSITE ? grows : grows / 2;
+    }
+
     private Derivation swelling(double grows) {
-        Length half = Length.nearest(grows / 2, FINEST);
+        Length half = Length.nearest(comesHere(grows), FINEST);
         if (grows == 0) {
             return Derivation.rule("swelling", Measure.datum(half), stillBecause(), "rules of the trade M-22",
                     List.of());
@@ -137,7 +169,8 @@ record PanelRoom(
         return Derivation.rule(
                 "swelling",
                 Measure.datum(half),
-                "half of " + DecimalText.write(grows, 2) + " mm that it grows from "
+                (hold == Hold.OPPOSITE ? "all of " : "half of ") + DecimalText.write(grows, 2)
+                        + " mm that it grows from "
                         + DecimalText.write(nature.seasons().bench(), 2) + " % to "
                         + DecimalText.write(nature.seasons().wettest(), 2) + " % moisture; "
                         + (nature.still()
