@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
+import dev.treen.finding.FindingPage;
 import dev.treen.finding.Remedy;
+import dev.treen.joinery.JoineryFindings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,6 +37,17 @@ class EveryRuleTest {
     record Rule(String number, String code, String source, String right, String from, String to) {
         Bench wrong() {
             return Bench.of(right).with(from, to);
+        }
+
+        /** The two projects of the finding's own page. */
+        static Rule ofPage(String number, FindingKind kind, String source) {
+            FindingPage page = FindingPage.of(kind).orElseThrow();
+            String right = project(page.text(FindingPage.Section.GOOD));
+            return new Rule(number, kind.code(), source, right, right, project(page.text(FindingPage.Section.BAD)));
+        }
+
+        private static String project(String section) {
+            return section.substring(section.indexOf('\n') + 1, section.lastIndexOf("```"));
         }
 
         @Override
@@ -254,8 +267,21 @@ class EveryRuleTest {
                         "joint mortise_tenon post into foot, foot into side { shoulder 25; haunch 0 }"),
                 new Rule("solids", "cannot-slide-out", "derived", SLIDING, "width 12; thickness 10",
                         "width 30; thickness 10"),
+                Rule.ofPage("M-09", joinery("button-lets-go"), "derived; common practice, no source"),
+                Rule.ofPage("S-04", joinery("fastener-pulls-out"), "Wood Handbook ch. 8"),
+                Rule.ofPage("S-05", joinery("will-split"), "common practice, no source"),
+                Rule.ofPage("S-07", new LidGrip().kinds().getFirst(), "common practice, no source"),
+                Rule.ofPage("F-08", new ContentsFit().kinds().getFirst(), "derived; common practice, no source"),
+                Rule.ofPage("F-08", new ContentsFit().kinds().getLast(), "derived; common practice, no source"),
                 new Rule("S-06", "needs-anchor", "common practice, no source; ASTM F2057-23 by 16 CFR 1261", SHELF,
                         "length 24; width 6; thickness 3/4", "length 40; width 6; thickness 3/4"));
+    }
+
+    private static FindingKind joinery(String code) {
+        return Stream.concat(JoineryFindings.all().stream(), Checks.kinds().stream())
+                .filter(kind -> kind.code().equals(code))
+                .findFirst()
+                .orElseThrow();
     }
 
     @ParameterizedTest
