@@ -41,7 +41,6 @@ public final class Checks {
             new GrooveDepth(),
             new GrooveNearEdge(),
             new TongueAgainstGroove(),
-            new GrooveShows(),
             new CrossGrainGlue(),
             new MitreOpens(),
             new ContentsFit(),
@@ -71,7 +70,10 @@ public final class Checks {
             new PartsClash(),
             new JointTouches(),
             new GoesTogether(),
-            new SlidesOut());
+            new SlidesOut(),
+            new GrooveShows(),
+            new CutsMeet(),
+            new WallThin());
 
     private Checks() {
     }

@@ -3,154 +3,194 @@ package dev.treen.check;
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
-import dev.treen.joinery.Groove;
+import dev.treen.joinery.Axes;
+import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
+import dev.treen.joinery.JointKinds;
 import dev.treen.joinery.MadeJoint;
-import dev.treen.joinery.Meeting;
-import dev.treen.model.Direction;
 import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
 import dev.treen.solid.Axis;
+import dev.treen.solid.Box;
+import dev.treen.solid.Holes;
+import dev.treen.solid.Neighbours;
+import dev.treen.solid.Placed;
+import dev.treen.solid.Plane;
+import dev.treen.solid.Region;
 import dev.treen.solid.Side;
+import dev.treen.solid.Solid;
+import dev.treen.solid.SurfaceEdge;
+import dev.treen.wood.Figures;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Where a groove that runs through shows at a corner (rules of the trade J-05c, derived): at the end of a butted part
- * that runs past the other, and at the end of a rebated part whose groove is deeper than its rebate. A mitre hides it.
+ * Where a cut breaks out at the visible end of a part (rules of the trade J-05c, derived): a hole in the end, closed in by
+ * wood all round, that no other part fills or covers, and that the part for which it was cut does not reach. Found on the
+ * bodies where they stand, so that a mitre, a rebate, a lap or a haunch hides what it hides, whatever it is called. Holes
+ * narrower than 2 mm are left in peace (common practice, no source).
  */
-final class GrooveShows implements Check {
+final class GrooveShows implements BodyCheck {
     static final FindingKind SHOWS = FindingKind.warning("groove-shows", "A groove shows at a corner");
+
+    private static final String NARROWEST = "groove-shows.warning";
 
     @Override
     public List<FindingKind> kinds() {
         return List.of(SHOWS);
     }
 
-    /**
-     * An end at which a part stands open.
-     *
-     * @param side the end
-     * @param hidden grooves to this depth are covered
-     * @param corner the joint
-     */
-    private record End(Side side, Length hidden, MadeJoint corner) {}
+    /** The end of a part: the plane of its outermost wood along the grain, and the rectangle round that. */
+    private record End(FinishedPart part, Solid solid, Box box, Plane plane) {
+        static Optional<End> of(FinishedPart part, Solid solid, Side side) {
+            return solid.bounds().map(box -> new End(part, solid, box, Plane.at(side, box.coordinate(side))));
+        }
 
-    private record Told(String panel, String part) {}
+        /** Whether a cut takes anything away there. */
+        boolean open() {
+            return !whole().minus(solid.section(plane)).isEmpty();
+        }
+
+        Region whole() {
+            return Solid.of(box).section(plane);
+        }
+    }
+
+    private record Told(String mate, String part) {}
 
     @Override
-    public List<Finding> run(Joined joined) {
-        Map<String, List<End>> ends = ends(joined.joints());
+    public List<Finding> run(Joined joined, Standing standing) {
+        CutFaces cuts = new CutFaces(joined);
+        Neighbours neighbours = new Neighbours(standing.all());
         List<Finding> findings = new ArrayList<>();
-        Settings settings = joined.project().settings();
         Set<Told> told = new HashSet<>();
-        for (MadeJoint made : joined.joints()) {
-            if (made.joint().kind().equals(Groove.KIND)) {
-                String part = made.joint().right().name();
-                ends.getOrDefault(part, List.of()).stream()
-                        .filter(end -> running(made.meeting()).filter(axis -> axis == end.side().axis()).isPresent())
-                        .filter(end -> !stopped(made, end.side()))
-                        .filter(end -> Panels.figure(made, "deep").value().compareTo(end.hidden()) > 0)
-                        .findFirst()
-                        .filter(end -> told.add(new Told(made.joint().left().name(), part)))
-                        .ifPresent(end -> findings.add(finding(made, end, settings)));
+        for (Placed placed : standing.all()) {
+            FinishedPart part = standing.part(placed.name());
+            for (Side side : ends(part)) {
+                CutFaces.bare(part)
+                        .flatMap(solid -> End.of(part, solid, side))
+                        .filter(End::open)
+                        .ifPresent(end -> holes(end, neighbours.near(end.box())).forEach(hole -> maker(
+                                end, hole, cuts, standing)
+                                .filter(made -> told.add(new Told(CutFaces.mate(made, placed.name()), placed.name())))
+                                .ifPresent(made -> findings.add(
+                                        finding(made, end, hole, joined.project().settings())))));
             }
         }
         return findings;
     }
 
-    /** Whether a groove stops before that end. */
-    private static boolean stopped(MadeJoint made, Side end) {
-        Optional<Direction> from = made.joint().word("stop.from").flatMap(Direction::named);
-        return made.figure("stop").filter(figure -> !figure.measure().value().isZero()).isPresent()
-                && from.map(way -> Side.of(end.axis(), way.sign()) == end).orElse(true);
+    private static List<Side> ends(FinishedPart part) {
+        return part.part()
+                .placing()
+                .map(placing -> Axes.of(placing.length().axis()))
+                .map(axis -> List.of(Side.of(axis, -1), Side.of(axis, 1)))
+                .orElse(List.of());
     }
 
-    /** The axis along which a groove runs. */
-    private static Optional<Axis> running(Meeting meeting) {
-        Axis thick = thick(meeting.left());
-        return meeting.face().map(Side::axis).filter(axis -> axis != thick).map(axis -> Meeting.third(axis, thick));
-    }
-
-    private static Axis thick(Meeting.Placed part) {
-        for (Axis axis : Axis.values()) {
-            if (part.measure(axis) == 2) {
-                return axis;
+    /** What is open of the end though wood lies all round it, and nothing before it. */
+    private static List<Region> holes(End end, List<Placed> near) {
+        List<Region> wood = near.stream().map(part -> part.solid().section(end.plane())).toList();
+        List<Region> before = near.stream().map(part -> part.solid().section(end.plane().flip())).toList();
+        List<Region> seen = new ArrayList<>();
+        for (Region hole : Holes.in(end.plane(), wood)) {
+            Region open = hole.intersect(end.whole());
+            for (Region cover : before) {
+                open = open.minus(cover);
+            }
+            if (!open.isEmpty() && narrowest(open, end) >= Figures.standard().value(NARROWEST)) {
+                seen.add(open);
             }
         }
-        throw new IllegalStateException("a placed part has a thickness");
+        return seen;
     }
 
-    private static Map<String, List<End>> ends(List<MadeJoint> joints) {
-        Map<String, List<End>> ends = new HashMap<>();
-        for (MadeJoint made : joints) {
-            Meeting meeting = made.meeting();
-            if (meeting.edge().isPresent()) {
-                String left = made.joint().left().name();
-                String right = made.joint().right().name();
-                switch (made.joint().kind()) {
-                    case "butt", "dowel" -> {
-                        boolean leftRuns = made.figure("over_right").isPresent();
-                        (leftRuns ? meeting.endOfLeft() : meeting.endOfRight()).ifPresent(side -> ends
-                                .computeIfAbsent(leftRuns ? left : right, part -> new ArrayList<>())
-                                .add(new End(side, Length.ZERO, made)));
-                    }
-                    case "rebate" -> meeting.endOfRight().ifPresent(side -> ends
-                            .computeIfAbsent(right, part -> new ArrayList<>())
-                            .add(new End(side, Panels.figure(made, "deep").value(), made)));
-                    // Tails and pins, or fingers, fill the corner in turn: one of the two parts shows it.
-                    case "dovetail", "finger" -> {
-                        if (made.joint().word("cut").filter("lapped"::equals).isEmpty()) {
-                            meeting.endOfLeft().ifPresent(side -> ends
-                                    .computeIfAbsent(left, part -> new ArrayList<>())
-                                    .add(new End(side, Length.ZERO, made)));
-                        }
-                    }
-                    default -> {
-                    }
-                }
+    private static double narrowest(Region hole, End end) {
+        return sides(hole, end).stream().mapToDouble(BigFraction::doubleValue).min().orElse(0);
+    }
+
+    /** How far a hole reaches along the two axes of its end. */
+    private static List<BigFraction> sides(Region hole, End end) {
+        Region.Extent extent = hole.extent().orElseThrow();
+        Axis through = end.plane().side().orElseThrow().axis();
+        return Arrays.stream(Axis.values()).filter(axis -> axis != through).map(extent::along).toList();
+    }
+
+    /**
+     * The joint whose cut ends in the hole, if its other part enters this one and does not come out at the same end: a tongue
+     * or a sliding lid with room round it is meant to be seen, and a cut that the other part does not enter takes in a loose
+     * dowel, key or tongue.
+     */
+    private static Optional<MadeJoint> maker(End end, Region hole, CutFaces cuts, Standing standing) {
+        String part = end.part().part().name();
+        List<MadeJoint> makers = new ArrayList<>();
+        for (SurfaceEdge edge : end.solid().surface().edges()) {
+            if (hole.contains(edge.from()) && hole.contains(edge.to())) {
+                edge.rims().forEach(rim -> cuts.joint(rim.origin()).ifPresent(makers::add));
             }
         }
-        return ends;
+        return makers.stream()
+                .filter(made -> standing.solid(CutFaces.mate(made, part))
+                        .filter(mate -> enters(mate, end))
+                        .filter(mate -> mate.section(end.plane()).intersect(end.whole()).isEmpty())
+                        .isPresent())
+                .findFirst();
     }
 
-    /** Whether both parts come to the outside in turn. */
-    private static boolean shared(End end) {
-        return end.corner().joint().kind().equals("dovetail") || end.corner().joint().kind().equals("finger");
+    private static boolean enters(Solid mate, End end) {
+        return mate.bounds().flatMap(end.box()::overlap).isPresent();
     }
 
-    private static Finding finding(MadeJoint made, End end, Settings settings) {
-        String panel = made.joint().left().name();
-        String part = made.joint().right().name();
-        Length deep = Panels.figure(made, "deep").value();
-        Length thickness = made.meeting()
-                .face()
-                .map(side -> made.meeting().right().along(side.axis()).value())
-                .orElse(deep);
+    private static Finding finding(MadeJoint made, End end, Region hole, Settings settings) {
+        String part = end.part().part().name();
+        String mate = CutFaces.mate(made, part);
+        String size = sides(hole, end).stream()
+                .map(side -> Amounts.text(Length.ofMm(side), settings))
+                .collect(Collectors.joining(" by "));
         return Finding.of(
                 SHOWS,
                 made.joint().at(),
-                shared(end)
-                        ? "The groove for `" + panel + "` shows at the corner of `" + end.corner().joint().left().name()
-                                + "` and `" + end.corner().joint().right().name() + "`"
-                        : "The groove for `" + panel + "` shows at the end of `" + part + "`")
-                .found("It is " + Amounts.text(deep, settings) + " deep and runs through; the "
-                        + end.corner().joint().kind() + " covers "
-                        + (end.hidden().isZero() ? "none of it." : Amounts.text(end.hidden(), settings) + " of it."))
-                .because("A hole in the end grain is seen at the corner (derived from the corner's geometry).")
-                .related(end.corner().joint().at(), "the corner at which it shows")
-                .about(panel)
+                capital(CutFaces.named(made, part)) + " shows at the end of `" + part + "`")
+                .found("It comes out there in a hole of " + size
+                        + ", with wood all round it: no other part fills or covers it, and `" + mate
+                        + "` does not reach that far.")
+                .because("A hole in the end grain is seen at the corner (derived from the finished bodies).")
+                .related(end.part().part().nameAt(), "`" + part + "` is declared here")
+                .about(mate)
                 .about(part)
                 .about(made.joint().name())
-                .remedy(Remedy.choice("stop the groove "
-                        + Amounts.text(thickness.minus(deep).max(Length.ZERO), settings)
-                        + " short of the end, `stop auto`, which the panel's corner still reaches, or plug the hole"))
-                .remedy(Remedy.choice("mitre the corner: a mitre hides every groove"))
+                .number("area", hole.area())
+                .remedy(Remedy.choice(stop(made, end, settings)))
+                .remedy(Remedy.choice("choose a corner that covers it, as a mitre does"))
                 .build();
+    }
+
+    private static String stop(MadeJoint made, End end, Settings settings) {
+        boolean stops = JointKinds.named(made.joint().kind())
+                .flatMap(kind -> kind.schema().block().property("stop"))
+                .isPresent();
+        return stops
+                ? "stop the cut " + Amounts.text(Length.ofMm(behind(made, end)), settings)
+                        + " short of the end, `stop auto`, which the other part's corner still reaches, or plug the hole"
+                : "make the cut shorter than the part, or plug the hole";
+    }
+
+    /** What the part keeps of its thickness: as far from the end lies the floor of a cut as deep round the corner. */
+    private static BigFraction behind(MadeJoint made, End end) {
+        Axis thick = end.part().part().placing().map(placing -> Axes.of(placing.thickness().axis())).orElseThrow();
+        return end.solid().surface().extent(made.joint().name())
+                .map(extent -> end.box().extent(thick).subtract(extent.along(thick)))
+                .filter(left -> left.signum() > 0)
+                .orElse(BigFraction.ZERO);
+    }
+
+    private static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 }

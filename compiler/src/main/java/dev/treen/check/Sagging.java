@@ -1,5 +1,7 @@
 package dev.treen.check;
 
+import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.Weight;
 import dev.treen.joinery.Woods;
 import dev.treen.model.Board;
 import dev.treen.model.Part;
@@ -23,6 +25,8 @@ import java.util.OptionalDouble;
  * @param sag the outcome
  */
 record Sagging(Spans.Span span, double modulusMpa, double ownN, Load load, Shelves.Sag sag) {
+    /** The moisture for which the tables of strength are. */
+    private static final double TABLE_MOISTURE = 12;
 
     /**
      * What lies on a part.
@@ -50,7 +54,7 @@ record Sagging(Spans.Span span, double modulusMpa, double ownN, Load load, Shelv
         Part part = span.part().part();
         double width = part.width().value().toDoubleMm();
         double share = thickness / part.thickness().value().toDoubleMm();
-        double own = Masses.kilograms(span.part()).orElse(0) * share * figures.value("gravity");
+        double own = kilograms(span.part()) * share * figures.value("gravity");
         Load load = load(part, span.spanMm(), width * span.spanMm(), figures);
         Section section = Section.board(width, thickness, modulus);
         double even = (own + (load.middle() ? 0 : load.newtons())) / span.spanMm();
@@ -67,6 +71,15 @@ record Sagging(Spans.Span span, double modulusMpa, double ownN, Load load, Shelv
                         span.spanMm(),
                         figures)
                 : spread);
+    }
+
+    /** What the shelf itself weighs, at 12 % and by its finished sizes: what its joints take out is on the safe side. */
+    private static double kilograms(FinishedPart part) {
+        return Shelves.massKg(
+                part.length().value().toDoubleMm(),
+                part.width().value().toDoubleMm(),
+                part.thickness().value().toDoubleMm(),
+                Weight.density(part, TABLE_MOISTURE).orElse(0));
     }
 
     private static Load load(Part part, double spanMm, double areaMm2, Figures figures) {

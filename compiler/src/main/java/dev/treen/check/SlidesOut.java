@@ -11,12 +11,15 @@ import dev.treen.model.Settings;
 import dev.treen.quantity.Exact;
 import dev.treen.solid.Box;
 import dev.treen.solid.Motion;
+import dev.treen.solid.Neighbours;
 import dev.treen.solid.Placed;
 import dev.treen.solid.Side;
 import dev.treen.solid.Solid;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -44,10 +47,16 @@ final class SlidesOut implements BodyCheck {
     public List<Finding> run(Joined joined, Standing standing) {
         List<Finding> findings = new ArrayList<>();
         Set<String> done = new HashSet<>();
+        if (joined.joints().stream().allMatch(made -> way(made).isEmpty())) {
+            return findings;
+        }
+        Map<String, List<Placed>> groups = groups(joined.joints(), standing);
+        Neighbours neighbours = new Neighbours(standing.all());
         for (MadeJoint made : joined.joints()) {
             String moving = made.joint().left().name();
             way(made).filter(side -> standing.solid(moving).isPresent() && done.add(moving + side))
-                    .flatMap(side -> stop(made, side, joined.joints(), standing)
+                    .flatMap(side -> stop(made, side, groups.getOrDefault(moving,
+                            List.of(new Placed(moving, standing.solid(moving).orElseThrow()))), neighbours)
                             .map(stop -> finding(made, stop, joined.project().settings())))
                     .ifPresent(findings::add);
         }
@@ -62,24 +71,27 @@ final class SlidesOut implements BodyCheck {
                 .findFirst();
     }
 
-    private static Optional<Stop> stop(MadeJoint made, Side side, List<MadeJoint> joints, Standing standing) {
-        List<MadeJoint> fixed = joints.stream().filter(other -> way(other).isEmpty()).toList();
-        String moved = made.joint().left().name();
-        List<Placed> moving = standing.joinedGroups(fixed).stream()
-                .filter(group -> group.stream().anyMatch(part -> part.name().equals(moved)))
-                .findFirst()
-                .orElseGet(() -> List.of(new Placed(moved, standing.solid(moved).orElseThrow())));
+    /** For each part those that are joined fast to it, itself among them; single parts are left out. */
+    private static Map<String, List<Placed>> groups(List<MadeJoint> joints, Standing standing) {
+        List<MadeJoint> fixed = joints.stream().filter(made -> way(made).isEmpty()).toList();
+        Map<String, List<Placed>> groups = new HashMap<>();
+        standing.joinedGroups(fixed).forEach(group -> group.forEach(part -> groups.put(part.name(), group)));
+        return groups;
+    }
+
+    private static Optional<Stop> stop(MadeJoint made, Side side, List<Placed> moving, Neighbours neighbours) {
         Set<String> own = new HashSet<>(moving.stream().map(Placed::name).toList());
         // Where the lid is joined fast to what it slides in, it is not the lid's way that is wrong.
         if (own.contains(made.joint().right().name())) {
             return Optional.empty();
         }
-        BigFraction length = moving.stream()
+        Box box = moving.stream()
                 .flatMap(part -> part.solid().bounds().stream())
                 .reduce(Box::join)
-                .orElseThrow()
-                .extent(side.axis());
-        return standing.all().stream()
+                .orElseThrow();
+        BigFraction length = box.extent(side.axis());
+        Box swept = box.join(box.translate(side.unit().times(length)));
+        return neighbours.near(swept).stream()
                 .filter(other -> !own.contains(other.name()))
                 .flatMap(other -> moving.stream().flatMap(part -> met(part, other, side, length)))
                 .min((a, b) -> Exact.compare(a.after(), b.after()));

@@ -5,11 +5,13 @@ import dev.treen.finding.FindingKind;
 import dev.treen.finding.NearWords;
 import dev.treen.joinery.Figure;
 import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.GlueFaces;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.model.Derivation;
 import dev.treen.order.Step;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Explanation;
+import dev.treen.plan.GlueText;
 import dev.treen.plan.StepReasons;
 import dev.treen.plan.YearText;
 import dev.treen.quantity.LengthFormat;
@@ -139,7 +141,10 @@ final class ExplainCommand implements Subcommand {
                 .filter(k -> k.getKey().equals(name) || k.getKey().startsWith(name + "."))
                 .map(Map.Entry::getValue)
                 .toList();
-        if (matching.isEmpty()) {
+        List<GlueFaces> touching = GlueFaces.of(compilation.joined()).stream()
+                .filter(faces -> isOf(faces, name))
+                .toList();
+        if (matching.isEmpty() && touching.isEmpty()) {
             List<String> near = NearWords.of(name, known.keySet());
             streams.err().println("error unknown-name  Nothing is called `" + name + "`"
                     + (near.isEmpty() ? "" : "; near is " + NearWords.quoted(near)));
@@ -150,6 +155,10 @@ final class ExplainCommand implements Subcommand {
             streams.out().println(Explanation.of(each, format));
             streams.out().println();
         }
+        touching.forEach(faces -> streams.out().println(GlueText.of(faces, format)));
+        if (!touching.isEmpty()) {
+            streams.out().println();
+        }
         compilation.checked().facts().years().stream()
                 .filter(year -> name.equals(year.part()) || name.equals(year.part() + ".gap"))
                 .forEach(year -> {
@@ -157,6 +166,12 @@ final class ExplainCommand implements Subcommand {
                     streams.out().println();
                 });
         return 0;
+    }
+
+    /** Whether the faces of a joint are asked about: by its name, or by that of a part that enters it. */
+    private static boolean isOf(GlueFaces faces, String name) {
+        return List.of(faces.made().joint().name(), faces.made().joint().name() + ".faces",
+                faces.made().joint().left().name()).contains(name);
     }
 
     private static Map<String, Derivation> explainable(Compilation compilation) {
@@ -169,6 +184,10 @@ final class ExplainCommand implements Subcommand {
             known.put(name + ".rough.length", part.roughLength().how());
             known.put(name + ".rough.width", part.roughWidth().how());
             known.put(name + ".rough.thickness", part.roughThickness().how());
+        }
+        for (FinishedPart part : compilation.joined().parts()) {
+            String name = part.part().name();
+            compilation.checked().facts().fact(name, "mass").ifPresent(mass -> known.put(name + ".mass", mass.how()));
         }
         for (MadeJoint joint : compilation.joined().joints()) {
             for (Figure figure : joint.figures()) {

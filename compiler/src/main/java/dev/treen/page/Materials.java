@@ -1,8 +1,10 @@
 package dev.treen.page;
 
 import dev.treen.cutting.BoardCut;
+import dev.treen.joinery.Weights;
 import dev.treen.model.Board;
 import dev.treen.plan.CutList;
+import dev.treen.plan.MassText;
 import dev.treen.plan.PlanText;
 import dev.treen.quantity.DecimalText;
 import java.util.LinkedHashMap;
@@ -50,6 +52,10 @@ final class Materials {
         });
         Html.said(section, "p", PlanText.yieldLine(page.plan()));
         unplaced(page, section);
+        List<String> mass = MassText.of(Weights.of(page.plan().joined()), page.plan().format());
+        if (!mass.isEmpty()) {
+            Html.said(section, "p", String.join(" ", mass));
+        }
     }
 
     private static void unplaced(Page page, Element section) {

@@ -1,13 +1,11 @@
 package dev.treen.page;
 
 import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.GlueFaces;
 import dev.treen.joinery.Hardware;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
-import dev.treen.joinery.Work;
 import dev.treen.quantity.LengthFormat;
-import dev.treen.solid.Contact;
-import dev.treen.solid.Solid;
 import dev.treen.wood.Consumables;
 import dev.treen.wood.Figures;
 import dev.treen.wood.Finish;
@@ -50,15 +48,7 @@ final class Supplies {
     }
 
     private static Optional<Supply> glue(Joined joined) {
-        double area = 0;
-        for (MadeJoint made : joined.joints()) {
-            boolean glued = made.holdsFast()
-                    && joined.joints().stream().anyMatch(m -> m.joint().statement() == made.joint().statement()
-                            && m.works().stream().anyMatch(w -> w.stage() == Work.Stage.GLUE));
-            if (glued) {
-                area += touching(joined, made);
-            }
-        }
+        double area = GlueFaces.of(joined).stream().filter(GlueFaces::glued).mapToDouble(GlueFaces::total).sum();
         if (area <= 0) {
             return Optional.empty();
         }
@@ -70,19 +60,6 @@ final class Supplies {
                         + " mm, twice that for both faces"
                         + " and what is squeezed out",
                 figures.get("glue.film").citation().source() + ", from memory; " + PRACTICE));
-    }
-
-    private static double touching(Joined joined, MadeJoint made) {
-        Optional<Solid> one = solid(joined, made.joint().left().name());
-        Optional<Solid> other = solid(joined, made.joint().right().name());
-        if (one.isEmpty() || other.isEmpty()) {
-            return 0;
-        }
-        return Contact.between(one.get(), other.get()).stream().mapToDouble(c -> c.region().area()).sum();
-    }
-
-    private static Optional<Solid> solid(Joined joined, String part) {
-        return joined.part(part).flatMap(FinishedPart::solid).filter(s -> !s.isEmpty());
     }
 
     private static void finish(Joined joined, List<Supply> all) {

@@ -14,6 +14,9 @@ import dev.treen.finding.Finding;
 import dev.treen.finding.Related;
 import dev.treen.finding.Remedy;
 import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.GlueFaces;
+import dev.treen.joinery.Weight;
+import dev.treen.joinery.Weights;
 import dev.treen.joinery.Work;
 import dev.treen.order.BuildOrder;
 import dev.treen.order.Calendar;
@@ -88,6 +91,7 @@ public final class PlanJson {
         json.writeStringField("lengths", "mm");
         cutList(CutList.of(plan));
         parts(plan);
+        joints(plan);
         layout(plan.cutting());
         order(plan.order());
         findings(plan.findings());
@@ -112,13 +116,56 @@ public final class PlanJson {
     }
 
     private void parts(Plan plan) throws IOException {
+        Weights weights = Weights.of(plan.joined());
         json.writeArrayFieldStart("parts");
-        for (FinishedPart part : plan.joined().parts()) {
+        for (Weight weight : weights.parts()) {
+            FinishedPart part = weight.part();
             json.writeStartObject();
             json.writeStringField("name", part.part().name());
             size("seen", part.part().seen());
             size("finished", part.finished());
             size("rough", part.rough());
+            json.writeNumberField("volume", weight.volume().bigDecimalValue(3, RoundingMode.HALF_UP));
+            number("moisture", weight.moisture(), 2);
+            if (weight.kilograms().isPresent()) {
+                number("mass", weight.kilograms().getAsDouble(), 4);
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        mass(weights);
+    }
+
+    private void mass(Weights weights) throws IOException {
+        json.writeObjectFieldStart("mass");
+        number("kilograms", weights.kilograms(), 4);
+        json.writeArrayFieldStart("woods");
+        for (Weights.OfWood wood : weights.byWood()) {
+            json.writeStartObject();
+            json.writeStringField("wood", wood.wood());
+            json.writeNumberField("parts", wood.parts());
+            json.writeNumberField("volume", wood.volume().bigDecimalValue(3, RoundingMode.HALF_UP));
+            number("kilograms", wood.kilograms(), 4);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        texts("unknown", weights.unknown());
+        json.writeEndObject();
+    }
+
+    private void joints(Plan plan) throws IOException {
+        json.writeArrayFieldStart("joints");
+        for (GlueFaces faces : GlueFaces.of(plan.joined())) {
+            json.writeStartObject();
+            json.writeStringField("name", faces.made().joint().name());
+            json.writeStringField("kind", faces.made().joint().kind());
+            texts("parts", List.of(faces.made().joint().left().name(), faces.made().joint().right().name()));
+            json.writeBooleanField("glued", faces.glued());
+            json.writeObjectFieldStart("faces");
+            number("longGrain", faces.longGrain(), 3);
+            number("endGrain", faces.endGrain(), 3);
+            number("mixed", faces.mixed(), 3);
+            json.writeEndObject();
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -5,6 +5,7 @@ import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Cutting;
 import dev.treen.cutting.Rectangle;
 import dev.treen.cutting.Strip;
+import dev.treen.joinery.Weights;
 import dev.treen.order.Operation;
 import dev.treen.order.Step;
 import dev.treen.quantity.DecimalText;
@@ -100,6 +101,11 @@ public final class PlanText {
         }
         columns.lines().forEach(line -> out.append(line).append('\n'));
         out.append('\n');
+        List<String> mass = MassText.of(Weights.of(plan.joined()), format);
+        if (!mass.isEmpty()) {
+            paragraph("", FindingText.visible(String.join(" ", mass)));
+            out.append('\n');
+        }
     }
 
     private static String shortened(String text, int width) {

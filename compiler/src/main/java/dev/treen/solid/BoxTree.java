@@ -62,6 +62,11 @@ final class BoxTree {
         return best;
     }
 
+    /** The extent of one of the things. */
+    Span span(int item) {
+        return spans.get(item);
+    }
+
     /** Calls back with the number of each thing whose extent may meet the given one. */
     void near(Span query, IntConsumer found) {
         if (root != null) {

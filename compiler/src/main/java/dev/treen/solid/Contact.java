@@ -25,22 +25,15 @@ public record Contact(Region region, Origin first, Origin second) {
             return List.of();
         }
         Map<Plane, List<Facing>> facing = new HashMap<>();
-        for (Convex piece : b.pieces()) {
-            if (!piece.span().apart(a.span())) {
-                piece.facets().forEach(facet -> facing.computeIfAbsent(facet.plane(), p -> new ArrayList<>(1))
-                        .add(new Facing(piece, facet)));
-            }
+        for (Convex piece : b.near(a.span())) {
+            piece.facets().forEach(facet -> facing.computeIfAbsent(facet.plane(), p -> new ArrayList<>(1))
+                    .add(new Facing(piece, facet)));
         }
         Map<Key, List<Poly>> found = new LinkedHashMap<>();
-        for (Convex piece : a.pieces()) {
-            if (piece.span().apart(b.span())) {
-                continue;
-            }
+        for (Convex piece : a.near(b.span())) {
             for (Facet facet : piece.facets()) {
                 for (Facing other : facing.getOrDefault(facet.plane().flip(), List.of())) {
-                    Frame frame = Frame.of(facet.plane());
-                    meet(facet.plane(), facet.patches(piece, frame), other.facet().patches(other.piece(), frame),
-                            found);
+                    meet(facet.plane(), facet.patches(piece), other.facet().patches(other.piece()), found);
                 }
             }
         }
@@ -55,9 +48,9 @@ public record Contact(Region region, Origin first, Origin second) {
         if (a.isEmpty() || b.isEmpty() || a.span().apart(b.span())) {
             return false;
         }
-        for (Convex first : a.pieces()) {
-            for (Convex second : b.pieces()) {
-                if (!first.span().apart(second.span()) && touch(first, second)) {
+        for (Convex first : a.near(b.span())) {
+            for (Convex second : b.near(first.span())) {
+                if (touch(first, second)) {
                     return true;
                 }
             }

@@ -7,7 +7,9 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Takes an assembly apart, one group at a time.
@@ -111,6 +113,7 @@ final class Disassembly {
     private BitSet blocked(int part, Heading heading, BitSet group) {
         Relation relation = heading.relation();
         BitSet open = (BitSet) group.clone();
+        relation.near(part).ifPresent(open::and);
         open.andNot(relation.asked(part));
         open.clear(part);
         for (int other = open.nextSetBit(0); other >= 0 && !exhausted(); other = open.nextSetBit(other + 1)) {
@@ -126,9 +129,14 @@ final class Disassembly {
     /** An arrow, and the relation along its line. */
     private record Heading(Vec3 way, Relation relation, boolean forwards) {}
 
-    /** Who keeps whom from moving along one line, as far as it has been asked. */
+    /**
+     * Who keeps whom from moving along one line, as far as it has been asked. Along an axis only parts whose extents across
+     * it meet can be in each other's way; a tree finds these, and nobody asks about the others.
+     */
     private final class Relation {
         private final Lane lane;
+        private final Optional<BoxTree> across;
+        private final @Nullable BitSet[] near = new BitSet[parts.size()];
         private final BitSet[] forwards = fresh();
         private final BitSet[] backwards = fresh();
         private final BitSet[] asked = fresh();
@@ -136,6 +144,25 @@ final class Disassembly {
 
         Relation(Vec3 line) {
             lane = new Lane(line);
+            across = axis(line).map(along -> new BoxTree(
+                    parts.stream().map(part -> part.solid().span().endless(along)).toList()));
+        }
+
+        private static Optional<Axis> axis(Vec3 line) {
+            return Plane.through(Vec3.ZERO, line).side().map(Side::axis);
+        }
+
+        /** The parts that may be in the way of one, or it in theirs; nothing where the line is no axis. */
+        Optional<BitSet> near(int part) {
+            return across.map(tree -> {
+                BitSet known = near[part];
+                if (known == null) {
+                    known = new BitSet();
+                    tree.near(tree.span(part), known::set);
+                    near[part] = known;
+                }
+                return known;
+            });
         }
 
         BitSet forwards(int part) {

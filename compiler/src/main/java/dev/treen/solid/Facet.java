@@ -2,6 +2,7 @@ package dev.treen.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A face of a convex piece, its corners as indexes into the piece's vertices, counter-clockwise from outside.
@@ -16,6 +17,7 @@ final class Facet {
     private final Origin origin;
     private final boolean seam;
     private final List<Paint> paints;
+    private @Nullable List<Patch> patches;
 
     /**
      * The loop is handed over: the caller does not change it any more.
@@ -89,8 +91,22 @@ final class Facet {
         return new Facet(turn.apply(plane), newLoop, origin, seam, paints.stream().map(p -> p.turn(turn)).toList());
     }
 
-    /** The face in flat coordinates, divided by what made it. */
-    List<Patch> patches(Convex piece, Frame frame) {
+    /**
+     * The face in the frame of its plane, divided by what made it. Worked out once: a side that takes in many shelves has
+     * many paints on one face, and is asked about with each of them.
+     *
+     * @param piece the piece whose corners its indexes mean, the same at every call
+     */
+    List<Patch> patches(Convex piece) {
+        List<Patch> known = patches;
+        if (known == null) {
+            known = divided(piece, Frame.of(plane));
+            patches = known;
+        }
+        return known;
+    }
+
+    private List<Patch> divided(Convex piece, Frame frame) {
         Poly whole = frame.flatten(piece, this);
         if (paints.stream().allMatch(paint -> paint.origin().equals(origin))) {
             return List.of(new Patch(whole, origin));

@@ -43,6 +43,16 @@ final class Poly {
         return highU < other.lowU || other.highU < lowU || highV < other.lowV || other.highV < lowV;
     }
 
+    /** Whether a point lies in the polygon or on its border. */
+    boolean contains(Vec2 point) {
+        for (int i = 0; i < corners.size(); i++) {
+            if (next(i).minus(corners.get(i)).cross(point.minus(corners.get(i))).signum() < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     Rat area() {
         return signedArea(corners);
     }

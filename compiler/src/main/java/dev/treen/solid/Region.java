@@ -107,6 +107,12 @@ public final class Region {
         return new Region(plane, all);
     }
 
+    /** Whether a point of the plane lies in the area or on its border. */
+    public boolean contains(Vec3 point) {
+        Vec2 flat = Frame.of(plane).flatten(point);
+        return plane.value(point).isZero() && polys.stream().anyMatch(poly -> poly.contains(flat));
+    }
+
     private void checkSamePlane(Region other) {
         if (!plane.equals(other.plane) && !plane.equals(other.plane.flip())) {
             throw new IllegalArgumentException("regions on different planes: " + plane + " and " + other.plane);
@@ -125,7 +131,13 @@ public final class Region {
      * @param max the highest coordinates
      */
     public record Extent(Vec3 min, Vec3 max) {
-        Extent join(Extent other) {
+        /** The extent of a straight stretch. */
+        public static Extent around(Vec3 from, Vec3 to) {
+            return new Extent(Box.lowest(from, to), Box.highest(from, to));
+        }
+
+        /** The extent of both together. */
+        public Extent join(Extent other) {
             return new Extent(Box.lowest(min, other.min), Box.highest(max, other.max));
         }
 

@@ -19,9 +19,12 @@ public final class Solid {
     /** The solid without material. */
     public static final Solid EMPTY = new Solid(List.of());
 
+    private static final int MANY = 32;
+
     private final List<Convex> pieces;
     private @Nullable Surface surface;
     private @Nullable Span span;
+    private @Nullable BoxTree tree;
 
     private Solid(List<Convex> pieces) {
         this.pieces = List.copyOf(pieces);
@@ -95,6 +98,27 @@ public final class Solid {
             span = known;
         }
         return known;
+    }
+
+    /** The pieces that may reach into an extent, in their order; a tree finds them where they are many. */
+    List<Convex> near(Span place) {
+        if (pieces.size() < MANY) {
+            List<Convex> near = new ArrayList<>(pieces.size());
+            for (Convex piece : pieces) {
+                if (!piece.span().apart(place)) {
+                    near.add(piece);
+                }
+            }
+            return near;
+        }
+        BoxTree known = tree;
+        if (known == null) {
+            known = new BoxTree(pieces.stream().map(Convex::span).toList());
+            tree = known;
+        }
+        List<Integer> found = new ArrayList<>();
+        known.near(place, found::add);
+        return found.stream().sorted().map(pieces::get).toList();
     }
 
     /** The true surface: faces without seams, and edges between faces of different planes. Worked out once. */
@@ -179,9 +203,12 @@ public final class Solid {
 
     /** The material both share; faces that come from the other solid carry its origins. */
     public Solid intersect(Solid other) {
+        if (isEmpty() || other.isEmpty()) {
+            return EMPTY;
+        }
         List<Convex> shared = new ArrayList<>();
-        for (Convex piece : pieces) {
-            for (Convex otherPiece : other.pieces) {
+        for (Convex piece : near(other.span())) {
+            for (Convex otherPiece : other.near(piece.span())) {
                 piece.intersect(otherPiece).ifPresent(shared::add);
             }
         }

@@ -36,6 +36,16 @@ record Span(double lowX, double highX, double lowY, double highY, double lowZ, d
         return new Span(lowX, highX, lowY, highY, lowZ, Double.MAX_VALUE);
     }
 
+    /** The extent without bounds along one axis. */
+    Span endless(Axis along) {
+        double far = Double.MAX_VALUE;
+        return switch (along) {
+            case X -> new Span(-far, far, lowY, highY, lowZ, highZ);
+            case Y -> new Span(lowX, highX, -far, far, lowZ, highZ);
+            case Z -> new Span(lowX, highX, lowY, highY, -far, far);
+        };
+    }
+
     Span join(Span other) {
         return new Span(
                 Math.min(lowX, other.lowX), Math.max(highX, other.highX),

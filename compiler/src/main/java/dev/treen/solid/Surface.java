@@ -1,6 +1,7 @@
 package dev.treen.solid;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -20,6 +21,11 @@ public record Surface(List<SurfaceFace> faces, List<SurfaceEdge> edges) {
     /** The total area in square millimetres, to double precision. */
     public double area() {
         return faces.stream().mapToDouble(face -> face.region().area()).sum();
+    }
+
+    /** How far the faces made by the cut of this name reach, or nothing where it left none. */
+    public Optional<Region.Extent> extent(String cut) {
+        return madeBy(cut).flatMap(face -> face.region().extent().stream()).reduce(Region.Extent::join);
     }
 
     /** The faces made by the cut of this name. */

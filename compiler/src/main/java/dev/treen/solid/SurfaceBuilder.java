@@ -28,7 +28,7 @@ final class SurfaceBuilder {
         for (Convex piece : solid.pieces()) {
             for (Facet facet : piece.facets()) {
                 builder.facing.computeIfAbsent(facet.plane(), p -> new ArrayList<>())
-                        .addAll(facet.patches(piece, Frame.of(facet.plane())));
+                        .addAll(facet.patches(piece));
             }
         }
         List<SurfaceFace> faces = new ArrayList<>();

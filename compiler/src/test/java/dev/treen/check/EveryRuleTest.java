@@ -184,6 +184,26 @@ class EveryRuleTest {
             joint groove lid into left, right { wide 6; deep 3; gap auto; slide front }
             """.formatted(CLIMATE);
 
+    private static final String CARRIER = """
+            project "Jar carrier" { %s }
+            board ash { species white_ash; size 2400 x 180 x 22; rings rift; moisture 9%% }
+            part base { length 360; width 140; thickness 16; from ash; place { length right; width back; at 0, 0, 0 } }
+            part lip { length 360; width 20; thickness 16; from ash; place { length right; width back; at 0, -20, 0 } }
+            part partition { length 80; width 140; thickness 16; from ash; place { length up; width back; at 172, 0, 16 } }
+            joint dowel lip to base { count 4 }
+            joint dowel partition to base { count 3; thick 6 }
+            """.formatted(CLIMATE);
+
+    private static final String TRAYS = """
+            project "Two trays" { %s }
+            board cherry { species black_cherry; size 1200 x 140 x 27; rings flat; moisture 9%% }
+            part wall { length 120; width 60; thickness 12; from cherry; place { length back; width up; at 0, 0, 0 } }
+            part near { length 100; width 120; thickness 6; from cherry; place { length right; width back; at -100, 0, 20 } }
+            part far like near { place { at 12, 0, 20 } }
+            joint groove near into wall { wide 6; deep 4; gap 0.5 }
+            joint groove far into wall { wide 6; deep 4; gap 0.5 }
+            """.formatted(CLIMATE);
+
     static Stream<Rule> rules() {
         return Stream.of(
                 new Rule("M-01", "climate-out-of-range", "Wood Handbook ch. 4, printed range", BOX, "35%..65%",
@@ -273,6 +293,11 @@ class EveryRuleTest {
                 Rule.ofPage("S-07", new LidGrip().kinds().getFirst(), "common practice, no source"),
                 Rule.ofPage("F-08", new ContentsFit().kinds().getFirst(), "derived; common practice, no source"),
                 Rule.ofPage("F-08", new ContentsFit().kinds().getLast(), "derived; common practice, no source"),
+                new Rule("J-05c", "groove-shows", "derived; common practice, no source", BOX,
+                        "joint mitre front to left, left to back, back to right, right to front",
+                        "joint butt front to left, front to right, back to left, back to right"),
+                new Rule("solids", "cuts-meet", "derived", CARRIER, "count 4", "count 3"),
+                new Rule("J-a", "wall-too-thin", "common practice, no source", TRAYS, "deep 4", "deep 5"),
                 new Rule("S-06", "needs-anchor", "common practice, no source; ASTM F2057-23 by 16 CFR 1261", SHELF,
                         "length 24; width 6; thickness 3/4", "length 40; width 6; thickness 3/4"));
     }
@@ -308,7 +333,8 @@ class EveryRuleTest {
                 new LegDiamonds(),
                 new NotAcclimatised(), new OneFaceFinished(), new TwoFixedLines(), new StavesStep(), new MakingErrors(),
                 new ShelfSags(), new EndGrainCarries(), new NeedsAnchor());
-        List<BodyCheck> ofBodies = List.of(new PartsClash(), new JointTouches(), new SlidesOut());
+        List<BodyCheck> ofBodies = List.of(new PartsClash(), new JointTouches(), new SlidesOut(), new GrooveShows(),
+                new CutsMeet(), new WallThin());
         List<String> rows = rules().map(Rule::code).toList();
         assertThat(Stream.concat(
                 ofTheseRules.stream().flatMap(check -> check.kinds().stream()),

@@ -230,7 +230,7 @@ class RulesTest {
                 .with(mitre,
                         "joint rebate left into front, back { lip 4 }\njoint rebate right into front, back { lip 4 }");
         assertThat(rebated.codes()).as("4 deep, and the rebate covers 5").isEmpty();
-        assertThat(rebated.with("lip 4", "lip 6").codes()).containsOnly("groove-shows");
+        assertThat(rebated.with("lip 4", "lip 7").codes()).containsOnly("groove-shows");
     }
 
     @Test

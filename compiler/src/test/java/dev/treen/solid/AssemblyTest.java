@@ -98,7 +98,7 @@ class AssemblyTest {
             assertThat(blocked.groups()).containsExactlyInAnyOrder(Set.of("shell", "core"), Set.of("shell2", "core2"));
             assertThat(blocked.moves()).hasSize(1);
         });
-        assertThat(AssemblyOrder.of(parts, List.of(Side.TOP.unit()), 3)).isInstanceOf(AssemblyOrder.Unknown.class);
+        assertThat(AssemblyOrder.of(parts, List.of(Side.TOP.unit()), 1)).isInstanceOf(AssemblyOrder.Unknown.class);
     }
 
     @Test

@@ -2,7 +2,6 @@ package dev.treen.solid;
 
 import static dev.treen.solid.Numbers.at;
 import static dev.treen.solid.Numbers.block;
-import static dev.treen.solid.Numbers.cutter;
 import static dev.treen.solid.Numbers.part;
 import static dev.treen.solid.Numbers.whole;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -143,37 +142,5 @@ class MeetingTest {
         corners.forEach(c -> ring.add(new Coordinate(c.x().doubleValue(), c.y().doubleValue())));
         ring.add(ring.getFirst());
         return FLAT.createPolygon(ring.toArray(Coordinate[]::new));
-    }
-
-    @Test
-    void grooveBreaksOutAtTheEndsAndLeavesItsWalls() {
-        Solid board = block(0, 0, 0, 178, 9, 84);
-        Convex through = cutter(0, 5, 5, 178, 9, 10);
-        assertThat(Breakout.of(board, through)).extracting(b -> b.face().plane().side().orElseThrow())
-                .containsExactlyInAnyOrder(Side.LEFT, Side.RIGHT, Side.BACK);
-        Convex stopped = cutter(4, 5, 5, 174, 9, 10);
-        assertThat(Breakout.of(board, stopped)).singleElement()
-                .satisfies(b -> assertThat(b.opening().exactArea()).contains(whole(170 * 5)));
-        List<Wall> walls = Wall.beside(board, stopped);
-        assertThat(walls).extracting(w -> w.face().plane().side().orElseThrow() + " " + w.exact().orElseThrow())
-                .containsExactlyInAnyOrder("BACK 0", "LEFT 4", "RIGHT 4", "FRONT 5", "BOTTOM 5", "TOP 74");
-        assertThat(walls.getFirst().thickness()).isZero();
-    }
-
-    @Test
-    void wallTowardsAnotherCutNamesThatCut() {
-        Solid stile = block(0, 0, 0, 60, 25, 500).subtract(cutter(20, 0, 100, 40, 10, 150), Origin.cut("mortise"));
-        List<Wall> walls = Wall.beside(stile, cutter(20, 17, 90, 40, 25, 200));
-        assertThat(walls).filteredOn(w -> w.face().origin().name().equals("mortise")).singleElement()
-                .satisfies(w -> assertThat(w.exact()).contains(whole(7)));
-    }
-
-    @Test
-    void wallToASlantedFaceIsMeasuredSquareToIt() {
-        // Under the slope 3:4 through the origin the corner (0, -5 below) has a wall of 5 · 4/5 = 4.
-        Solid wedge = block(0, 0, -50, 60, 25, 80).keep(Plane.of(at(-3, 0, 4), whole(0)), Origin.cut("slope"));
-        List<Wall> walls = Wall.beside(wedge, cutter(20, 0, -20, 40, 25, 10));
-        assertThat(walls).filteredOn(w -> w.face().origin().name().equals("slope")).singleElement()
-                .satisfies(w -> assertThat(w.exact()).contains(whole(4)));
     }
 }

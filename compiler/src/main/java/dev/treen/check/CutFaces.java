@@ -1,0 +1,65 @@
+package dev.treen.check;
+
+import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.Joined;
+import dev.treen.joinery.MadeJoint;
+import dev.treen.solid.Origin;
+import dev.treen.solid.Solid;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Whose the cut faces of finished bodies are: only which two parts a cut joins is asked, never what kind of joint it is. */
+final class CutFaces {
+    private final Map<String, MadeJoint> byName = new HashMap<>();
+    private final Set<Set<String>> joined;
+
+    CutFaces(Joined joined) {
+        joined.joints().forEach(made -> byName.putIfAbsent(made.joint().name(), made));
+        this.joined = joined.joints().stream().map(CutFaces::pair).collect(Collectors.toSet());
+    }
+
+    private static Set<String> pair(MadeJoint made) {
+        return Set.of(made.joint().left().name(), made.joint().right().name());
+    }
+
+    /** The joint that cut a face; nothing for the faces of the stock. */
+    Optional<MadeJoint> joint(Origin origin) {
+        return origin.isStock() ? Optional.empty() : Optional.ofNullable(byName.get(origin.name()));
+    }
+
+    /** The other part of a joint. */
+    static String mate(MadeJoint made, String part) {
+        String left = made.joint().left().name();
+        return left.equals(part) ? made.joint().right().name() : left;
+    }
+
+    /** Whether two parts are joined to each other, or are one. */
+    boolean together(String one, String other) {
+        return one.equals(other) || joined.contains(Set.of(one, other));
+    }
+
+    /** The body without the holes of screws, nails and pegs, which have rules of their own. */
+    static Optional<Solid> bare(FinishedPart part) {
+        return part.bare().filter(solid -> !solid.isEmpty());
+    }
+
+    /** A joint in the words of the bench: "the groove for `base`". */
+    static String named(MadeJoint made, String part) {
+        return "the " + made.joint().kind().replace('_', ' ') + (made.joint().into() ? " for `" : " with `")
+                + mate(made, part) + "`";
+    }
+
+    /** The parts and the joints that a finding is about. */
+    static List<String> subjects(String part, List<MadeJoint> joints) {
+        return Stream.concat(
+                Stream.of(part),
+                joints.stream().flatMap(made -> Stream.of(mate(made, part), made.joint().name())))
+                .distinct()
+                .toList();
+    }
+}
