@@ -133,13 +133,12 @@ public final class Cutter {
     }
 
     private Cutting cutting(Layout layout, YieldProblem problem) {
-        long kerf = problem.settings().kerf();
         List<BoardCut> boards = new ArrayList<>();
         Set<String> cut = new HashSet<>();
         Set<String> opened = new HashSet<>();
         for (BoardLayout each : layout.boards()) {
             Rack.Leaf leaf = rack.leaf(each.stockId());
-            boards.add(Sawing.of(each, leaf, kerf));
+            boards.add(Sawing.of(each, leaf, problem));
             cut.add(each.stockId());
             opened.add(leaf.of().board().name());
         }
