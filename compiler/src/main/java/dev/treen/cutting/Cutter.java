@@ -77,7 +77,7 @@ public final class Cutter {
         Outcome outcome = matching.solve(problem, progress, cancel);
         matching.without().forEach(group -> findings.add(noMatch(group)));
         return switch (outcome) {
-            case Layout layout -> cutting(layout, problem);
+            case Layout layout -> cutting(layout, problem, cancel);
             case Outcome.Refusal refusal -> Cutting.none(all, List.of(refused(refusal)));
         };
     }
@@ -132,7 +132,7 @@ public final class Cutter {
         };
     }
 
-    private Cutting cutting(Layout layout, YieldProblem problem) {
+    private Cutting cutting(Layout layout, YieldProblem problem, Cancel cancel) {
         List<BoardCut> boards = new ArrayList<>();
         Set<String> cut = new HashSet<>();
         Set<String> opened = new HashSet<>();
@@ -147,7 +147,8 @@ public final class Cutter {
                         && opened.contains(e.getValue().of().board().name()))
                 .map(java.util.Map.Entry::getKey)
                 .toList();
-        NoRoom noRoom = new NoRoom(joined, rack, wished);
+        var nearest = new Nearest(problem, rack, layout.unplaced(), NoRoom.step(joined));
+        var noRoom = new NoRoom(joined, rack, wished, nearest, cancel);
         List<String> unplaced = new ArrayList<>();
         for (Unplaced each : layout.unplaced()) {
             unplaced.add(each.pieceId());
