@@ -11,7 +11,6 @@ import dev.treen.wood.Figures;
 final class Amounts {
     private static final Length MM_STEP = Length.ofMm(1).dividedBy(2);
     private static final Length INCH_STEP = Length.ofInches(1, 32);
-    private static final Length FINEST_MARK = Length.ofInches(1, 64);
     private static final Length COARSE_MARK = Length.ofInches(1, 8);
     private static final double COARSE_MM = 10;
 
@@ -44,14 +43,7 @@ final class Amounts {
 
     /** A length as it is written into the project, exactly. */
     static String written(Length length, Settings settings) {
-        return switch (settings.units()) {
-            case IN -> length.roundTo(FINEST_MARK).equals(length)
-                    ? new LengthFormat.FractionalInches(64).figure(length)
-                    : DecimalText.exact(length.mm()) + "mm";
-            case MM -> DecimalText.exact(length.mm());
-            case CM -> DecimalText.exact(length.mm().divide(10));
-            default -> DecimalText.exact(length.mm()) + "mm";
-        };
+        return settings.written(length);
     }
 
     /** The step to which advised sizes are rounded: half a millimetre or 1/32 in. */

@@ -33,8 +33,31 @@ public record BoardCut(
         offcuts = List.copyOf(offcuts);
     }
 
-    /** A part at its rough size. */
-    public record OnBoard(String part, Rectangle area) {}
+    /**
+     * A part at its rough size.
+     *
+     * @param flaws what it has in it, by kind: only what the project says it may have
+     * @param lay how it lies so that no joint touches a flaw, {@code top up, left end to the left}; empty where any way will
+     *     do
+     */
+    public record OnBoard(String part, Rectangle area, List<String> flaws, String lay) {
+        /** Keeps its own copy. */
+        public OnBoard {
+            flaws = List.copyOf(flaws);
+        }
+
+        /** What to mind of its flaws, {@code has a knot in it; lay it top up}; empty where it has none. */
+        public String note() {
+            return flaws.isEmpty() ? ""
+                    : "has " + String.join(" and ", flaws.stream().map(OnBoard::counted).toList()) + " in it"
+                            + (lay.isEmpty() ? "" : "; lay it " + lay);
+        }
+
+        private static String counted(String kind) {
+            return kind.equals("knot") || kind.equals("check") ? "a " + kind
+                    : kind.equals("worm") ? "worm holes" : kind;
+        }
+    }
 
     /**
      * A cut from edge to edge of what is left.

@@ -77,7 +77,7 @@ public final class Cutter {
         Outcome outcome = matching.solve(problem, progress, cancel);
         matching.without().forEach(group -> findings.add(noMatch(group)));
         return switch (outcome) {
-            case Layout layout -> cutting(layout, problem);
+            case Layout layout -> cutting(layout, problem, cancel);
             case Outcome.Refusal refusal -> Cutting.none(all, List.of(refused(refusal)));
         };
     }
@@ -132,14 +132,13 @@ public final class Cutter {
         };
     }
 
-    private Cutting cutting(Layout layout, YieldProblem problem) {
-        long kerf = problem.settings().kerf();
+    private Cutting cutting(Layout layout, YieldProblem problem, Cancel cancel) {
         List<BoardCut> boards = new ArrayList<>();
         Set<String> cut = new HashSet<>();
         Set<String> opened = new HashSet<>();
         for (BoardLayout each : layout.boards()) {
             Rack.Leaf leaf = rack.leaf(each.stockId());
-            boards.add(Sawing.of(each, leaf, kerf));
+            boards.add(Sawing.of(each, leaf, problem));
             cut.add(each.stockId());
             opened.add(leaf.of().board().name());
         }
@@ -148,7 +147,8 @@ public final class Cutter {
                         && opened.contains(e.getValue().of().board().name()))
                 .map(java.util.Map.Entry::getKey)
                 .toList();
-        NoRoom noRoom = new NoRoom(joined, rack, wished);
+        var nearest = new Nearest(problem, rack, layout.unplaced(), NoRoom.step(joined));
+        var noRoom = new NoRoom(joined, rack, wished, nearest, cancel);
         List<String> unplaced = new ArrayList<>();
         for (Unplaced each : layout.unplaced()) {
             unplaced.add(each.pieceId());

@@ -8,6 +8,8 @@ import dev.treen.joinery.Joined;
 import dev.treen.model.Board;
 import dev.treen.model.Defect;
 import dev.treen.model.LayoutWishes;
+import dev.treen.quantity.Length;
+import dev.treen.yield.Blemish;
 import dev.treen.yield.Piece;
 import dev.treen.yield.Rect;
 import dev.treen.yield.Run;
@@ -15,6 +17,7 @@ import dev.treen.yield.Settings;
 import dev.treen.yield.Stock;
 import dev.treen.yield.YieldProblem;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -37,11 +40,13 @@ final class Rack {
 
     private final Joined joined;
     private final Wished wished;
+    private final Blemishing blemishing;
     private final Map<String, Leaf> leaves = new LinkedHashMap<>();
 
     Rack(Joined joined, Wished wished) {
         this.joined = joined;
         this.wished = wished;
+        this.blemishing = new Blemishing(joined);
         for (Board board : joined.project().boards()) {
             Leaves sawn = Leaves.of(board, joined);
             for (int number = 1; number <= sawn.count(); number++) {
@@ -79,16 +84,24 @@ final class Rack {
         long keepWidth = wishes.keep().map(m -> up(m.get(1).value())).orElse(USEFUL_WIDTH);
         Settings settings = Settings.kerf(kerf).wasting(ends, 0).keeping(keepLength, keepWidth).steps(steps);
         List<Stock> stocks = new ArrayList<>();
-        leaves.forEach((id, leaf) -> stocks.add(stock(id, leaf.of().board(), ends, wishes.offcutsFirst())));
+        leaves.forEach((id, leaf) -> stocks.add(stock(id, leaf.of(), ends, wishes.offcutsFirst())));
         List<Piece> pieces = joined.parts().stream().map(this::piece).toList();
         return new YieldProblem(stocks, pieces, wished.runs().stream().map(Run::new).toList(), settings);
     }
 
-    private static Stock stock(String id, Board board, long ends, boolean offcutsFirst) {
+    private Stock stock(String id, Leaves of, long ends, boolean offcutsFirst) {
+        Board board = of.board();
         long length = down(board.length().value());
         long width = down(board.width().value());
         List<dev.treen.yield.Defect> defects = new ArrayList<>();
-        board.defects().forEach(each -> defects.add(defect(each)));
+        List<Blemish> blemishes = new ArrayList<>();
+        for (Defect each : board.defects()) {
+            if (blemishing.taken(each)) {
+                blemishes.add(blemishing.blemish(each, of.count()));
+            } else {
+                defects.add(defect(each));
+            }
+        }
         // The solver takes the same from all ends; what a board of its own gives up beyond that is a flaw.
         long more = up(board.allow().endWaste().value());
         if (more > ends) {
@@ -96,15 +109,17 @@ final class Rack {
             defects.add(new dev.treen.yield.Defect.Strip(dev.treen.yield.Defect.Side.RIGHT_END, more));
         }
         return new Stock(id, length, width, defects, Math.max(1, length * width / Units.FINE), 1,
-                offcutsFirst && board.offcut(), "");
+                offcutsFirst && board.offcut(), "", blemishes);
     }
 
-    /** A flaw as large as it is or by less than two thousandths of a millimetre larger. */
+    /** A flaw as large as it is, or less than two thousandths of a millimetre larger where it lies between whole units. */
     static dev.treen.yield.Defect defect(Defect defect) {
         return switch (defect) {
-            case Defect.Disc d -> dev.treen.yield.Defect.Knot.round(down(d.x()), down(d.y()), up(d.radius()) + 1);
+            case Defect.Disc d -> dev.treen.yield.Defect.Knot.round(
+                    down(d.x()), down(d.y()), up(d.radius()) + between(d.x(), d.y()));
             case Defect.Line l -> new dev.treen.yield.Defect.Split(
-                    down(l.x1()), down(l.y1()), down(l.x2()), down(l.y2()), up(l.width()) + 2);
+                    down(l.x1()), down(l.y1()), down(l.x2()), down(l.y2()),
+                    up(l.width()) + 2L * between(l.x1(), l.y1(), l.x2(), l.y2()));
             case Defect.Patch p -> {
                 long x = down(p.x());
                 long y = down(p.y());
@@ -112,6 +127,10 @@ final class Rack {
                         new Rect(x, y, up(p.x().plus(p.length())) - x, up(p.y().plus(p.width())) - y));
             }
         };
+    }
+
+    private static int between(Length... places) {
+        return Arrays.stream(places).allMatch(each -> up(each) == down(each)) ? 0 : 1;
     }
 
     private Piece piece(FinishedPart part) {
@@ -123,6 +142,8 @@ final class Rack {
         });
         long length = up(part.roughLength().value());
         long width = up(part.roughWidth().value());
-        return Piece.of(part.part().name(), length, width, 1).from(from);
+        return Piece.of(part.part().name(), length, width, 1)
+                .from(from)
+                .lying(blemishing.ways(part, !wished.runOf(part.part().name()).isEmpty()));
     }
 }

@@ -10,11 +10,17 @@ import dev.treen.yield.CutTree.Direction;
 import dev.treen.yield.CutTree.OffcutLeaf;
 import dev.treen.yield.CutTree.PieceLeaf;
 import dev.treen.yield.CutTree.WasteLeaf;
+import dev.treen.yield.Lying;
+import dev.treen.yield.Piece;
 import dev.treen.yield.Rect;
+import dev.treen.yield.Stock;
+import dev.treen.yield.YieldProblem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Reads a board's tree of cuts as the work at the bench: first what frees strips and parts, then what parts the strips. */
 final class Sawing {
@@ -22,17 +28,25 @@ final class Sawing {
     private static final long LONGEST_STRIP = 1200L * Units.FINE;
 
     private final long kerf;
+    private final Stock stock;
+    private final Map<String, Piece> pieces;
     private final List<BoardCut.OnBoard> parts = new ArrayList<>();
     private final List<Rectangle> offcuts = new ArrayList<>();
     private final List<BoardCut.SawCut> cuts = new ArrayList<>();
     private final List<CutTree> strips = new ArrayList<>();
 
-    private Sawing(long kerf) {
-        this.kerf = kerf;
+    private Sawing(YieldProblem problem, Stock stock) {
+        this.kerf = problem.settings().kerf();
+        this.stock = stock;
+        this.pieces = problem.pieces().stream().collect(Collectors.toMap(Piece::id, piece -> piece));
     }
 
-    static BoardCut of(BoardLayout layout, Rack.Leaf leaf, long kerf) {
-        Sawing sawing = new Sawing(kerf);
+    static BoardCut of(BoardLayout layout, Rack.Leaf leaf, YieldProblem problem) {
+        Stock stock = problem.stocks().stream()
+                .filter(each -> each.id().equals(layout.stockId()))
+                .findFirst()
+                .orElseThrow();
+        Sawing sawing = new Sawing(problem, stock);
         sawing.free(RipOnce.of(layout.tree(), LONGEST_STRIP));
         List<Strip> strips = new ArrayList<>();
         for (CutTree each : sawing.strips) {
@@ -96,12 +110,24 @@ final class Sawing {
 
     private void leaf(CutTree leaf) {
         switch (leaf) {
-            case PieceLeaf part -> parts.add(new BoardCut.OnBoard(part.pieceId(), rectangle(part.area())));
+            case PieceLeaf part -> parts.add(onBoard(part));
             case OffcutLeaf offcut -> offcuts.add(rectangle(offcut.area()));
             case WasteLeaf _ -> {
             }
             case Cut _ -> throw new IllegalStateException("a cut is no leaf");
         }
+    }
+
+    private BoardCut.OnBoard onBoard(PieceLeaf part) {
+        List<String> flaws = Lying.under(stock, part.area()).stream()
+                .map(each -> each.kind().substring(0, each.kind().indexOf(' ')))
+                .distinct()
+                .toList();
+        Piece piece = pieces.get(part.pieceId());
+        List<Piece.Way> right = flaws.isEmpty() || piece == null ? List.of() : Lying.ways(stock, piece, part.area());
+        String lay = piece == null || right.isEmpty() || right.size() == piece.ways().size() ? ""
+                : right.getFirst().name();
+        return new BoardCut.OnBoard(part.pieceId(), rectangle(part.area()), flaws, lay);
     }
 
     private static boolean strip(Cut cut) {

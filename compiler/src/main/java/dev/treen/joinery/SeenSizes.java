@@ -122,6 +122,7 @@ final class SeenSizes {
                     case 1 -> size.withWidth(planned);
                     default -> size.withThickness(planned);
                 }),
+                part.takes(),
                 part.service(),
                 part.allow(),
                 part.tolerances(),

@@ -7,6 +7,7 @@ import dev.treen.syntax.Expr;
 import dev.treen.syntax.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Reads boards and sheets with their flaws. */
@@ -93,12 +94,19 @@ final class BoardReader {
         return properties;
     }
 
+    private Defect.Face face(Properties inside) {
+        return inside.one("face")
+                .flatMap(g -> reader.word(g, Defect.Face.words()))
+                .map(word -> Defect.Face.valueOf(word.toUpperCase(Locale.ROOT)))
+                .orElse(Defect.Face.BOTH);
+    }
+
     private Optional<Defect> disc(String kind, Properties.Given given) {
         Properties inside = inside(given, Schemas.DISC);
         Optional<List<Length>> at = inside.one("at").flatMap(g -> reader.point(g, 2));
         Optional<Measure> radius = inside.one("radius").flatMap(g -> reader.size("radius", g));
         return at.flatMap(p -> radius.map(r -> new Defect.Disc(
-                kind, p.get(0), p.get(1), r.value(), given.property().span())));
+                kind, p.get(0), p.get(1), r.value(), face(inside), given.property().span())));
     }
 
     private Optional<Defect> line(String kind, Properties.Given given) {
@@ -116,6 +124,7 @@ final class BoardReader {
                 b.get(0),
                 b.get(1),
                 width,
+                face(inside),
                 given.property().span())));
     }
 
@@ -129,6 +138,7 @@ final class BoardReader {
                 p.get(1),
                 s.get(0).value(),
                 s.get(1).value(),
+                face(inside),
                 given.property().span())));
     }
 }

@@ -30,7 +30,18 @@ final class LayoutReader {
         return new LayoutWishes(
                 groups(given, "matched"),
                 offcutsFirst,
-                given.one("keep").flatMap(g -> reader.sizes(g, 2)));
+                given.one("keep").flatMap(g -> reader.sizes(g, 2)),
+                takes(given));
+    }
+
+    // Which faces a part has is another for each, so a face is said there.
+    private Takes takes(Properties given) {
+        Takes takes = new TakesReader(session).read(given).orElse(Takes.NONE);
+        takes.flaws().stream().filter(each -> each.on().isPresent()).forEach(each -> session.add(Finding.of(
+                ModelFindings.DOES_NOT_BELONG, each.at(), "A face is said of a part, not of all parts")
+                .found("Write `takes " + each.kind() + " on …` in the part.")
+                .build()));
+        return new Takes(takes.flaws().stream().filter(each -> each.on().isEmpty()).toList());
     }
 
     private List<LayoutWishes.Group> groups(Properties given, String name) {

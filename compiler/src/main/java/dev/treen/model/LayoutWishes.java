@@ -9,11 +9,12 @@ import java.util.Optional;
  *
  * @param matched parts that come from one board, for their colour and figure
  * @param offcutsFirst whether boards that are offcuts are taken before whole ones
+ * @param takes the flaws that parts may have in them that say nothing of it
  * @param keep the least leftover worth keeping, length and width; empty for the usual
  */
-public record LayoutWishes(List<Group> matched, boolean offcutsFirst, Optional<List<Measure>> keep) {
+public record LayoutWishes(List<Group> matched, boolean offcutsFirst, Optional<List<Measure>> keep, Takes takes) {
     /** Nothing special. */
-    public static final LayoutWishes NONE = new LayoutWishes(List.of(), false, Optional.empty());
+    public static final LayoutWishes NONE = new LayoutWishes(List.of(), false, Optional.empty(), Takes.NONE);
 
     /** Keeps its own copies. */
     public LayoutWishes {

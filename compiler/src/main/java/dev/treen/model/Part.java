@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param ringsAt where the part's own are written, or the declaration
  * @param planned the seen size as it was planned, where something it rests on has been measured since: the assembly is
  *     drawn and joined as planned, and only sizes follow what was measured
+ * @param takes the flaws that it may have in it
  * @param service the room and the load that it has to stand
  * @param tolerances how exactly it is made: its own word, and behind it the project's
  */
@@ -31,6 +32,7 @@ public record Part(
         Span ringsAt,
         Optional<Placing> placing,
         Optional<Size> planned,
+        Takes takes,
         Service service,
         Allowances allow,
         Tolerances tolerances,

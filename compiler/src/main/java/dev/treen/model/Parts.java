@@ -57,6 +57,7 @@ final class Parts {
                 .or(() -> from.map(Board::rings))
                 .orElse(Rings.ASSUMED);
         Allowances standard = from.map(Board::allow).orElse(settings.allow());
+        TakesReader flaws = new TakesReader(session);
         return Optional.of(new Part(
                 entry.path(),
                 entry.nameAt(),
@@ -72,6 +73,8 @@ final class Parts {
                         .orElse(entry.nameAt()),
                 planned.map(Part::placing).orElse(placing),
                 planned.map(Part::seen),
+                flaws.seenOn(
+                        flaws.read(entry.properties()).orElse(settings.layout().takes()), entry.path(), placing),
                 new ServiceReader(session, reader, settingsReader.rooms()).read(entry.properties()),
                 settingsReader.allowances(entry.properties(), standard),
                 settingsReader.tolerances(entry.properties()).within(settings.tolerances()),

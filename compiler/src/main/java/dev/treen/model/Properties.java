@@ -168,6 +168,12 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
         return given.getOrDefault(name, List.of());
     }
 
+    /** All that are given of a repeating property here or, failing that, in the block that this one is like. */
+    List<Given> nearest(String name) {
+        List<Given> here = all(name);
+        return here.isEmpty() ? like.map(l -> l.nearest(name)).orElse(List.of()) : here;
+    }
+
     /** The properties of the block that {@code name} opens, like those of the same block in what this is like. */
     Optional<Properties> inner(Session session, String name, BlockSchema schema) {
         List<Given> here = given.get(name);

@@ -450,7 +450,7 @@ final class Reader {
                             : ofKind(expr, given, plain).map(derived -> new Setting(
                                     schema.name(), property.name().span(), at, derived.value(), derived.how())));
             case PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE, TEXT, RINGS, POINT_2, POINT_3, LOAD, PAIR,
-                    NUMBER, PARTS ->
+                    NUMBER, PARTS, FLAWS ->
                 single(given, plain.phrase()).map(expr -> {
                     Derived derived = expressions.evaluate(expr, given.scope());
                     return new Setting(schema.name(), property.name().span(), at, derived.value(), derived.how());

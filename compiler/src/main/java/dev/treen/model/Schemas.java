@@ -100,6 +100,8 @@ public final class Schemas {
                             "Parts that come from one board, whichever it is, so that colour and figure match."),
                     optional("offcuts", new OneOf(OFFCUTS), "alike",
                             "Whether boards marked `offcut yes` are taken before whole ones."),
+                    repeated("takes", Plain.FLAWS,
+                            "The flaws that every part may have in it that says nothing of its own, away from joints."),
                     optional("keep", Plain.SIZE_2, "150mm x 40mm",
                             "The least leftover worth keeping, along the grain and across it.")));
 
@@ -120,14 +122,19 @@ public final class Schemas {
                     optional("tolerance", new Inner(TOLERANCE), "by `tools`", TOLERANCE.doc()),
                     optional("layout", new Inner(LAYOUT), "none", LAYOUT.doc())));
 
+    private static final PropertySchema FACE = optional(
+            "face", new OneOf(Defect.Face.words()), "both",
+            "Where it is seen: on the `upper` face, from which places are measured, on the `under` one, or on `both`.");
+
     /** A round flaw. */
     public static final BlockSchema DISC = new BlockSchema(
             "knot",
-            "A round flaw that parts keep clear of.",
+            "A round flaw that parts keep clear of, or take.",
             "knot { at 310, 45; radius 14 }",
             List.of(
                     needed("at", Plain.POINT_2, "Its middle, from the left end and the near edge."),
-                    needed("radius", Plain.LENGTH, "How far it reaches.")));
+                    needed("radius", Plain.LENGTH, "How far it reaches."),
+                    FACE));
 
     /** A line flaw. */
     public static final BlockSchema LINE = new BlockSchema(
@@ -137,16 +144,18 @@ public final class Schemas {
             List.of(
                     needed("from", Plain.POINT_2, "Where it begins, from the left end and the near edge."),
                     needed("to", Plain.POINT_2, "Where it ends."),
-                    optional("width", Plain.LENGTH, "1", "How wide it is.")));
+                    optional("width", Plain.LENGTH, "1", "How wide it is."),
+                    FACE));
 
     /** A rectangular flaw. */
     public static final BlockSchema PATCH = new BlockSchema(
             "sapwood",
-            "A rectangle that parts keep clear of.",
+            "A rectangle that parts keep clear of, or take.",
             "sapwood { at 0, 120; size 900 x 20 }",
             List.of(
                     needed("at", Plain.POINT_2, "Its corner nearest to the left end and the near edge."),
-                    needed("size", Plain.SIZE_2, "Along the grain, then across.")));
+                    needed("size", Plain.SIZE_2, "Along the grain, then across."),
+                    FACE));
 
     private static final PropertySchema SPECIES = optional(
             "species", Plain.SPECIES, "movement of a lively wood", "What wood it is; decides how much it moves.");
@@ -177,10 +186,10 @@ public final class Schemas {
                             "How far the heart of the tree lay from its face, from the curve of the rings on its end; it"
                                     + " decides how hollow a flat-sawn part goes."),
                     OFFCUT,
-                    repeated("knot", new Inner(DISC), "A knot, which parts keep clear of."),
-                    repeated("check", new Inner(LINE), "A split, which parts keep clear of."),
+                    repeated("knot", new Inner(DISC), "A knot. Parts keep clear of it that do not take it."),
+                    repeated("check", new Inner(LINE), "A split. Parts keep clear of it that do not take it."),
                     repeated("wane", new Inner(PATCH), "Missing wood at an edge."),
-                    repeated("sapwood", new Inner(PATCH), "Sapwood that is not to be used."),
+                    repeated("sapwood", new Inner(PATCH), "Sapwood, for parts that take it."),
                     repeated("worm", new Inner(DISC), "Worm holes."),
                     repeated("pith", new Inner(LINE), "The heart of the tree, which splits."),
                     repeated("punky", new Inner(PATCH), "Soft, decayed wood."),
@@ -195,7 +204,7 @@ public final class Schemas {
                     needed("size", Plain.SIZE_3, "Along the face grain, across it, and thick."),
                     optional("species", Plain.SPECIES, "plywood", "What it is made of: plywood or mdf."),
                     OFFCUT,
-                    repeated("knot", new Inner(DISC), "A damaged spot, which parts keep clear of."),
+                    repeated("knot", new Inner(DISC), "A damaged spot. Parts keep clear of it that do not take it."),
                     OVERRULE));
 
     private static final PropertySchema IN_ROOM = optional(
@@ -205,6 +214,12 @@ public final class Schemas {
             new OneOf(FINISHES),
             "not said",
             "Which of its faces are finished. A finish slows what the seasons do; it does not stop it.");
+
+    private static final PropertySchema TAKES = repeated(
+            "takes", Plain.FLAWS,
+            "The flaws that it may have in it, where no joint touches it: a knot no nearer to a joint or an edge than half its"
+                    + " radius, and 10 mm at the least. `takes sapwood on bottom` allows only what is seen on that face"
+                    + " and not on the other. `none` overrules what the project takes.");
 
     /** Where a part lies. */
     public static final BlockSchema PLACE = new BlockSchema(
@@ -233,6 +248,7 @@ public final class Schemas {
                             "What lies on it, spread evenly; a weight with `at middle` lies in the middle. It decides"
                                     + " how far a shelf sags."),
                     FINISHED,
+                    TAKES,
                     optional("place", new Inner(PLACE), "not placed: sizes only", PLACE.doc()),
                     OWN_TOLERANCE,
                     OVERRULE));
@@ -260,13 +276,15 @@ public final class Schemas {
                     IN_ROOM,
                     FINISHED,
                     OWN_TOLERANCE,
+                    TAKES,
                     OVERRULE,
                     optional("run", Plain.PARTS, "none",
                             "Parts inside whose grain runs from one to the next, as they lie on the board."),
                     optional("place", new Inner(INSTANCE_PLACE), "at the origin", INSTANCE_PLACE.doc())));
 
     /** The properties of an instance that are the defaults of its parts. */
-    static final Set<String> PART_DEFAULTS = Set.of("from", "rings", "room", "finish", "tolerance", "allow");
+    static final Set<String> PART_DEFAULTS = Set.of(
+            "from", "rings", "room", "finish", "tolerance", "allow", "takes");
 
     private Schemas() {
     }

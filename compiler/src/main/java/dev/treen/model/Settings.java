@@ -1,5 +1,7 @@
 package dev.treen.model;
 
+import dev.treen.quantity.DecimalText;
+import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.quantity.Unit;
 import dev.treen.source.Span;
@@ -29,6 +31,21 @@ public record Settings(
         Optional<Saw> saw,
         LayoutWishes layout,
         Span at) {
+    /** A sixty-fourth of an inch, the finest mark of a rule. */
+    private static final Length FINEST_MARK = Length.ofInches(1, 64);
+
+    /** A length as it is written into the project, exactly. */
+    public String written(Length length) {
+        return switch (units) {
+            case IN -> length.roundTo(FINEST_MARK).equals(length)
+                    ? new LengthFormat.FractionalInches(64).figure(length)
+                    : DecimalText.exact(length.mm()) + "mm";
+            case MM -> DecimalText.exact(length.mm());
+            case CM -> DecimalText.exact(length.mm().divide(10));
+            default -> DecimalText.exact(length.mm()) + "mm";
+        };
+    }
+
     /** The same project with its lengths shown another way. */
     public Settings shownIn(LengthFormat other) {
         return new Settings(title, units, other, climate, hand, allow, tolerances, saw, layout, at);

@@ -32,6 +32,7 @@ public sealed interface Shape {
         MASS("a weight, as `20kg`"),
         NUMBER("a number, as `0.72`"),
         PAIR("two figures, along the rings and across them"),
+        FLAWS("`knot`, `check`, `sapwood`, `worm` or `pith`, several with commas, perhaps `on` one face; or `none`"),
         RINGS("flat, rift, quarter or an angle; a range as `flat..rift`; or one for each stave");
 
         private final String phrase;

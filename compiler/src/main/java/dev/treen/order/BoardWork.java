@@ -87,12 +87,17 @@ final class BoardWork {
         List<String> parts = cut.parts().stream().map(BoardCut.OnBoard::part).toList();
         List<BoardCut.SawCut> free = cut.cuts().stream().filter(c -> !apart(c)).toList();
         List<BoardCut.SawCut> later = cut.cuts().stream().filter(BoardWork::apart).toList();
+        List<String> notes = cut.parts().stream()
+                .filter(part -> !part.note().isEmpty())
+                .map(part -> "`" + part.part() + "` " + part.note())
+                .toList();
         draft.add(Operation.of(
                 Phase.MARK,
-                "Mark out `" + cut.name() + "` as drawn, clear of its flaws",
+                "Mark out `" + cut.name() + "` as drawn" + (notes.isEmpty() ? ", clear of its flaws" : ""),
                 parts,
                 "rule, square, straight edge, chalk or pencil")
                 .from("the left end and the near edge of the drawing")
+                .inSteps(notes)
                 .checking("every part bears its name and an arrow along the grain, and parts that stand next to each"
                         + " other one triangle over all of them")
                 .taking(shop.times().of("mark", parts.size())));

@@ -65,7 +65,7 @@ final class Layouts {
         for (BoardCut.OnBoard part : board.parts()) {
             Html.text(line, first ? "" : ", ");
             Html.name(line, part.part());
-            Html.text(line, " (" + page.mark(part.part()) + ")");
+            Html.text(line, " (" + page.mark(part.part()) + (part.note().isEmpty() ? ")" : ", " + part.note() + ")"));
             first = false;
         }
         Html.text(line, ".");

@@ -21,6 +21,7 @@ final class LayoutLabels {
     private final DrawnBoard at;
     private final LengthFormat format;
     private final List<String> key = new ArrayList<>();
+    private int letters;
 
     LayoutLabels(Svg svg, DrawnBoard at, LengthFormat format) {
         this.svg = svg;
@@ -52,12 +53,15 @@ final class LayoutLabels {
     void part(BoardCut.OnBoard part) {
         Rectangle area = part.area();
         if (!label(area, part.part(), "font-weight", "bold")) {
-            String letter = letter(key.size());
+            String letter = letter(letters++);
             key.add(letter + " " + part.part() + " " + size(area));
             svg.text(at.middleX(area), at.middleY(area) + 2.5, "middle", letter, "font-size", Svg.number(SMALL));
         }
         if (at.size(area.width()) >= WITH_ARROW) {
             arrow(area);
+        }
+        if (!part.note().isEmpty()) {
+            key.add(part.part() + " " + part.note());
         }
     }
 

@@ -96,7 +96,8 @@ public final class LayoutSvg {
                     .append(format.text(part.area().x()))
                     .append(" from the left end and ")
                     .append(format.text(part.area().y()))
-                    .append(" from the near edge. ");
+                    .append(" from the near edge")
+                    .append(part.note().isEmpty() ? ". " : "; it " + part.note() + ". ");
         }
         for (BoardCut.SawCut cut : board.cuts()) {
             text.append("Cut ")

@@ -235,6 +235,10 @@ public final class PlanJson {
             json.writeStartObject();
             json.writeStringField("part", part.part());
             area(part.area());
+            if (!part.flaws().isEmpty()) {
+                texts("flaws", part.flaws());
+                json.writeStringField("lay", part.lay());
+            }
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -23,7 +23,7 @@ public final class LayoutChecker {
         SIZE,
         /** A part outside the board or in the waste of ends and edges. */
         INSIDE,
-        /** A part or offcut on a defect. */
+        /** A part or offcut on a defect, or a part on a blemish that it does not take or not there. */
         DEFECT,
         /** Two parts with less than a kerf between. */
         KERF,
@@ -115,6 +115,9 @@ public final class LayoutChecker {
                 breach(Rule.OFFCUT, name);
             }
             clear(stock, offcut, name + " offcut");
+            if (!Lying.under(stock, offcut).isEmpty()) {
+                breach(Rule.DEFECT, name + " offcut");
+            }
         }
         kerfs(parts, s.kerf(), name);
     }
@@ -140,6 +143,11 @@ public final class LayoutChecker {
             breach(Rule.STOCK, name);
         }
         clear(stock, area, name);
+        // Turned across the grain a part takes none.
+        boolean blemished = !Lying.under(stock, area).isEmpty();
+        if (blemished && (part.turned() || Lying.ways(stock, piece, area).isEmpty())) {
+            breach(Rule.DEFECT, name);
+        }
         var before = spots.computeIfAbsent(piece.id(), id -> new HashMap<>())
                 .put(part.copy(), new Spot(board.stockId(), board.index(), part));
         if (before != null || part.copy() < 0 || part.copy() >= piece.copies()) {

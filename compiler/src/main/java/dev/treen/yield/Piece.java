@@ -1,5 +1,7 @@
 package dev.treen.yield;
 
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -14,6 +16,7 @@ import java.util.Set;
  * @param klasses the classes of stock it accepts; none means any
  * @param onlyFrom the stocks it must come from, where that was asked
  * @param value what one copy is worth when the most value is looked for
+ * @param ways the ways it may lie where it takes blemishes; none where it takes none
  */
 public record Piece(
         String id,
@@ -23,7 +26,8 @@ public record Piece(
         boolean mayTurn,
         Set<String> klasses,
         Optional<Set<String>> onlyFrom,
-        long value) {
+        long value,
+        List<Way> ways) {
 
     /** No limit on copies; only for {@link Objective#MOST_VALUE}. */
     public static final int UNLIMITED = Integer.MAX_VALUE;
@@ -32,6 +36,28 @@ public record Piece(
     public Piece {
         klasses = Set.copyOf(klasses);
         onlyFrom = onlyFrom.map(Set::copyOf);
+        ways = List.copyOf(ways);
+    }
+
+    /** A part that keeps clear of every blemish. */
+    public Piece(
+            String id, long length, long width, int copies, boolean mayTurn, Set<String> klasses,
+            Optional<Set<String>> onlyFrom, long value) {
+        this(id, length, width, copies, mayTurn, klasses, onlyFrom, value, List.of());
+    }
+
+    /**
+     * A way in which a part may lie, one face or the other up, one end or the other to the left.
+     *
+     * @param name told with the layout, so that the part is laid so
+     * @param keepClear by the kind of blemish that the part may have in it: the rectangles of the part, from its left end
+     *     and lower edge as it lies, into which no such blemish may reach; a kind that is not named it may not have
+     */
+    public record Way(String name, Map<String, List<Rect>> keepClear) {
+        /** Keeps its own copy. */
+        public Way {
+            keepClear = Map.copyOf(keepClear);
+        }
     }
 
     /** A part that may come from any board, grain along the board, worth its area. */
@@ -41,17 +67,22 @@ public record Piece(
 
     /** The same with another value. */
     public Piece worth(long amount) {
-        return new Piece(id, length, width, copies, mayTurn, klasses, onlyFrom, amount);
+        return new Piece(id, length, width, copies, mayTurn, klasses, onlyFrom, amount, ways);
     }
 
     /** The same, free to turn. */
     public Piece turning() {
-        return new Piece(id, length, width, copies, true, klasses, onlyFrom, value);
+        return new Piece(id, length, width, copies, true, klasses, onlyFrom, value, ways);
     }
 
     /** The same, from these boards only. */
     public Piece from(Set<String> stocks) {
-        return new Piece(id, length, width, copies, mayTurn, klasses, Optional.of(stocks), value);
+        return new Piece(id, length, width, copies, mayTurn, klasses, Optional.of(stocks), value, ways);
+    }
+
+    /** The same, lying in one of these ways where it takes blemishes. */
+    public Piece lying(List<Way> these) {
+        return new Piece(id, length, width, copies, mayTurn, klasses, onlyFrom, value, these);
     }
 
     /** Whether its class and its own wish let it come from a stock; size is another question. */

@@ -13,6 +13,7 @@ import java.util.List;
  * @param count how many there are, or {@link #UNLIMITED}
  * @param preferred already cut into: taken before fresh boards, so it weighs a hundredth of its cost
  * @param klass the class of thickness and wood, compared with what each part accepts
+ * @param blemishes what only those parts keep clear of that do not take it
  */
 public record Stock(
         String id,
@@ -22,14 +23,23 @@ public record Stock(
         long cost,
         int count,
         boolean preferred,
-        String klass) {
+        String klass,
+        List<Blemish> blemishes) {
 
     /** As many as are needed. */
     public static final int UNLIMITED = Integer.MAX_VALUE;
 
-    /** Keeps its own copy of the defects. */
+    /** Keeps its own copies of the lists. */
     public Stock {
         defects = List.copyOf(defects);
+        blemishes = List.copyOf(blemishes);
+    }
+
+    /** A board whose defects are the same for all parts. */
+    public Stock(
+            String id, long length, long width, List<Defect> defects, long cost, int count, boolean preferred,
+            String klass) {
+        this(id, length, width, defects, cost, count, preferred, klass, List.of());
     }
 
     /** One clear fresh board that costs its area, in the nameless class. */
@@ -39,21 +49,26 @@ public record Stock(
 
     /** The same with another count. */
     public Stock times(int howMany) {
-        return new Stock(id, length, width, defects, cost, howMany, preferred, klass);
+        return new Stock(id, length, width, defects, cost, howMany, preferred, klass, blemishes);
     }
 
     /** The same with these defects. */
     public Stock with(List<Defect> flaws) {
-        return new Stock(id, length, width, flaws, cost, count, preferred, klass);
+        return new Stock(id, length, width, flaws, cost, count, preferred, klass, blemishes);
     }
 
     /** The same at another cost. */
     public Stock costing(long price) {
-        return new Stock(id, length, width, defects, price, count, preferred, klass);
+        return new Stock(id, length, width, defects, price, count, preferred, klass, blemishes);
     }
 
     /** What one of these counts for in the objective: its cost, or a hundredth of it for an offcut that is to go first. */
     public long weight() {
         return preferred ? Math.max(1, cost / 100) : cost;
+    }
+
+    /** The same with these blemishes. */
+    public Stock blemished(List<Blemish> marks) {
+        return new Stock(id, length, width, defects, cost, count, preferred, klass, marks);
     }
 }

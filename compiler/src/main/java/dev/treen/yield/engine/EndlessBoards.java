@@ -10,7 +10,7 @@ final class EndlessBoards {
     private EndlessBoards() {
     }
 
-    /** The best layout of all boards, or null where a limit on copies, the size or the budget stands in the way. */
+    /** The best layout of all boards, or null where a limit on copies, a blemish that is taken, the size or the budget stands in the way. */
     static @Nullable State solve(Folded f, Budget budget) {
         long boards = 0;
         for (int b = 0; b < f.stocks; b++) {
@@ -21,7 +21,7 @@ final class EndlessBoards {
                 return null;
             }
         }
-        if (boards > MOST_BOARDS) {
+        if (boards > MOST_BOARDS || f.blemishes.anyTaken()) {
             return null;
         }
         var state = new State(f);

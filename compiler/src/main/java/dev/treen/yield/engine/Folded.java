@@ -1,5 +1,6 @@
 package dev.treen.yield.engine;
 
+import dev.treen.yield.Blemish;
 import dev.treen.yield.Defect;
 import dev.treen.yield.Piece;
 import dev.treen.yield.Rect;
@@ -11,6 +12,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * The problem with the kerf folded in: every part is one kerf longer and wider, and so is the clear part of every board;
@@ -43,12 +45,19 @@ final class Folded {
     final long[] boardWidth;
     final long[] weight;
     final int[] count;
-    /** Covers of the defects, four numbers each: x1, y1, x2, y2; a part overlaps where x < x2 and x + length > x1. */
+    /**
+     * Covers of defects and blemishes, four numbers each: x1, y1, x2, y2; a part overlaps where x < x2 and
+     * x + length > x1.
+     */
     final long[][] flaws;
+    /** Covers of the defects alone. */
+    private final long[][] defects;
+    final Blemishes blemishes;
     /** Whether a type may come from a stock: class, wish and size. */
     final boolean[][] ok;
 
-    private record Kind(long l, long w, boolean turn, long value, List<Boolean> ok, int run, int endless) {}
+    private record Kind(
+            long l, long w, boolean turn, long value, List<Boolean> ok, int run, int endless, List<Piece.Way> ways) {}
 
     Folded(YieldProblem problem) {
         this.problem = problem;
@@ -60,13 +69,17 @@ final class Folded {
         weight = new long[stocks];
         count = new int[stocks];
         flaws = new long[stocks][];
+        defects = new long[stocks][];
         for (int b = 0; b < stocks; b++) {
             Stock stock = problem.stocks().get(b);
             boardLength[b] = stock.length() - 2 * settings.endWaste() + kerf;
             boardWidth[b] = stock.width() - 2 * settings.edgeWaste() + kerf;
             weight[b] = stock.weight();
             count[b] = stock.count();
-            flaws[b] = covers(stock, settings.endWaste(), settings.edgeWaste());
+            defects[b] = covers(stock, stock.defects());
+            flaws[b] = stock.blemishes().isEmpty() ? defects[b]
+                    : covers(stock, Stream.concat(
+                            stock.defects().stream(), stock.blemishes().stream().map(Blemish::shape)).toList());
         }
         var kinds = new LinkedHashMap<Kind, List<List<Ref>>>();
         var taken = new int[problem.pieces().size()];
@@ -100,6 +113,7 @@ final class Folded {
         }
         endless[spare] = -1;
         refs.add(List.of());
+        blemishes = new Blemishes(problem, refs);
     }
 
     private void addRuns(Map<Kind, List<List<Ref>>> kinds, int[] taken) {
@@ -129,7 +143,7 @@ final class Folded {
                 }
                 fits.add(all);
             }
-            kinds.put(new Kind(l, w, false, value, fits, number++, -1), List.of(List.copyOf(parts)));
+            kinds.put(new Kind(l, w, false, value, fits, number++, -1, List.of()), List.of(List.copyOf(parts)));
         }
     }
 
@@ -146,7 +160,7 @@ final class Folded {
                 fits.add(size && piece.accepts(problem.stocks().get(b)));
             }
             boolean unlimited = piece.copies() == Piece.UNLIMITED;
-            var kind = new Kind(l, w, turn, piece.value(), fits, -1, unlimited ? p : -1);
+            var kind = new Kind(l, w, turn, piece.value(), fits, -1, unlimited ? p : -1, piece.ways());
             var list = kinds.computeIfAbsent(kind, k -> new ArrayList<>());
             for (int c = taken[p]; !unlimited && c < piece.copies(); c++) {
                 list.add(List.of(new Ref(p, c)));
@@ -154,9 +168,11 @@ final class Folded {
         }
     }
 
-    private long[] covers(Stock stock, long endWaste, long edgeWaste) {
+    private long[] covers(Stock stock, List<Defect> shapes) {
+        long endWaste = problem.settings().endWaste();
+        long edgeWaste = problem.settings().edgeWaste();
         var boxes = new ArrayList<Rect>();
-        for (Defect defect : stock.defects()) {
+        for (Defect defect : shapes) {
             boxes.addAll(Covers.of(defect, stock));
         }
         var kept = new ArrayList<long[]>();
@@ -178,9 +194,20 @@ final class Folded {
         return flat;
     }
 
-    /** Whether a rectangle overlaps a defect of a stock. */
+    /** Whether a rectangle overlaps a defect or blemish of a stock. */
     boolean blocked(int stock, long x, long y, long l, long w) {
-        long[] f = flaws[stock];
+        return overlaps(flaws[stock], x, y, l, w);
+    }
+
+    /** Whether an item of a type may not lie at a place of a stock; one that is turned takes no blemish. */
+    boolean blocked(int type, int stock, long x, long y, long l, long w) {
+        if (!blemishes.taken(type) || l != length[type]) {
+            return blocked(stock, x, y, l, w);
+        }
+        return overlaps(defects[stock], x, y, l, w) || blemishes.blocked(type, stock, x, y);
+    }
+
+    private static boolean overlaps(long[] f, long x, long y, long l, long w) {
         for (int i = 0; i < f.length; i += 4) {
             if (x < f[i + 2] && x + l > f[i] && y < f[i + 3] && y + w > f[i + 1]) {
                 return true;

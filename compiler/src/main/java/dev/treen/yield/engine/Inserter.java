@@ -6,6 +6,8 @@ package dev.treen.yield.engine;
  * strips that remain. Some places are passed over at random ("blinks", Christiaens and Vanden Berghe 2020).
  */
 final class Inserter {
+    private static final long[] NONE = {};
+
     private final Folded f;
     private final Dice dice;
     private final boolean value;
@@ -158,22 +160,22 @@ final class Inserter {
             }
             boolean blocked = !tree.clear && f.blocked(tree.stock, tree.x(n), tree.y(n), bigL, bigW);
             if (straight) {
-                offer(tree, slot, n, l, w, blocked);
+                offer(tree, slot, n, t, l, w, blocked);
             }
             if (turned) {
-                offer(tree, slot, n, w, l, blocked);
+                offer(tree, slot, n, t, w, l, blocked);
             }
         }
     }
 
-    private void offer(BoardTree tree, int slot, int n, long l, long w, boolean blocked) {
+    private void offer(BoardTree tree, int slot, int n, int t, long l, long w, boolean blocked) {
         double board = (double) f.boardLength[tree.stock] * f.boardWidth[tree.stock];
         double bigL = tree.length(n);
         double bigW = tree.width(n);
         double fit = byArea * (bigL * bigW - (double) l * w) / board
                 + bySide * Math.min((bigL - l) / f.boardLength[tree.stock], (bigW - w) / f.boardWidth[tree.stock]);
         if (blocked) {
-            offerAround(tree, slot, n, l, w, board, fit);
+            offerAround(tree, slot, n, t, l, w, board, fit);
             return;
         }
         double whole = bigL * bigW;
@@ -193,23 +195,26 @@ final class Inserter {
         }
     }
 
-    // Beside defects the corners to lie in are those of the place and of every defect, from all four sides.
-    private void offerAround(BoardTree tree, int slot, int n, long l, long w, double board, double fit) {
+    // Beside defects the corners to lie in are those of the place and of every defect, from all four sides, and where a
+    // part takes blemishes, all places in which something of it just clears one.
+    private void offerAround(BoardTree tree, int slot, int n, int t, long l, long w, double board, double fit) {
         long x0 = tree.x(n);
         long y0 = tree.y(n);
         long x3 = x0 + tree.length(n);
         long y3 = y0 + tree.width(n);
         long[] flaw = f.flaws[tree.stock];
+        long[] moreX = f.blemishes.taken(t) ? f.blemishes.placesX(t, tree.stock) : NONE;
+        long[] moreY = f.blemishes.taken(t) ? f.blemishes.placesY(t, tree.stock) : NONE;
         int marks = flaw.length / 2 + 2;
         double whole = free(tree.stock, x0, y0, x3 - x0, y3 - y0);
-        for (int i = 0; i < marks; i++) {
-            long x = mark(flaw, i, 0, x0, x3, l);
+        for (int i = 0; i < marks + moreX.length; i++) {
+            long x = i < marks ? mark(flaw, i, 0, x0, x3, l) : moreX[i - marks];
             if (x < x0 || x + l > x3) {
                 continue;
             }
-            for (int j = 0; j < marks; j++) {
-                long y = mark(flaw, j, 1, y0, y3, w);
-                if (y < y0 || y + w > y3 || f.blocked(tree.stock, x, y, l, w)) {
+            for (int j = 0; j < marks + moreY.length; j++) {
+                long y = j < marks ? mark(flaw, j, 1, y0, y3, w) : moreY[j - marks];
+                if (y < y0 || y + w > y3 || f.blocked(t, tree.stock, x, y, l, w)) {
                     continue;
                 }
                 double across = sq(free(tree.stock, x0, y0, x - x0, y3 - y0))

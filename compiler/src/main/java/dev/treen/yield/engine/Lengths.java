@@ -99,7 +99,8 @@ final class Lengths {
         var cost = new double[types.length];
         Arrays.fill(cost, 1);
         var master = new Master(demand, alone, cost);
-        addBars(master, improver.best);
+        var whole = new Bars(f, types);
+        whole.patterns(improver.best).forEach(master::add);
         generate(master, demand, ROUNDS, budget, true);
         Bound bound = bars * f.weight[0] > area.value() ? new Bound(bars * f.weight[0], "patterns of lengths") : area;
         for (int dive = 0; !budget.over() && !reached(improver); dive++) {
@@ -107,7 +108,7 @@ final class Lengths {
             double noise = dive == 0 ? 0 : 0.1 + 0.1 * (dive % 5);
             List<int[]> cut = new ArrayList<>();
             if (dive(master.copy(), noise, most, cut, budget) || mend(cut, most, master, budget)) {
-                offer(cut, improver);
+                whole.offer(cut, improver);
             }
         }
         return bound;
@@ -115,24 +116,6 @@ final class Lengths {
 
     private boolean reached(Improver improver) {
         return improver.best.complete() && improver.best.weight <= bars * f.weight[0];
-    }
-
-    private void addBars(Master master, State state) {
-        var row = new int[f.types];
-        Arrays.fill(row, -1);
-        for (int i = 0; i < types.length; i++) {
-            row[types[i]] = i;
-        }
-        for (int slot = 0; slot < state.open; slot++) {
-            var counts = new int[types.length];
-            BoardTree tree = state.slot[slot];
-            for (int n = 0; n < tree.nodes(); n++) {
-                if (tree.kind(n) == BoardTree.ITEM) {
-                    counts[row[tree.type(n)]]++;
-                }
-            }
-            master.add(Master.Column.of(counts, 1));
-        }
     }
 
     // Until the prices prove that rounding up the value of the programme gives the bound, or nothing new is worth it.
@@ -169,7 +152,7 @@ final class Lengths {
             if (!budget.spend(1 + knapsack.looked / LOOKS_A_STEP)) {
                 return;
             }
-            Master.Column found = Master.Column.of(knapsack.taken, 1);
+            Patterns.Pattern found = Patterns.Pattern.of(knapsack.taken, 1);
             if (master.reduced(found) < -1e-6) {
                 master.add(found);
                 keep = steady.length > 0 ? 0.7 : 0;
@@ -211,12 +194,12 @@ final class Lengths {
         Arrays.fill(cost, 1);
         var fresh = new Master(left, limit.clone(), cost);
         for (int c = types.length; c < master.columns.size(); c++) {
-            Master.Column old = master.columns.get(c);
+            Patterns.Pattern old = master.columns.get(c);
             var counts = new int[types.length];
             for (int k = 0; k < old.rows().length; k++) {
                 counts[old.rows()[k]] = Math.min(left[old.rows()[k]], old.counts()[k]);
             }
-            Master.Column trimmed = Master.Column.of(counts, 1);
+            Patterns.Pattern trimmed = Patterns.Pattern.of(counts, 1);
             if (trimmed.rows().length > 0) {
                 fresh.add(trimmed);
             }
@@ -288,7 +271,8 @@ final class Lengths {
         for (int i = 0; i < types.length; i++) {
             row[place[i]] = i;
         }
-        for (Master.Column old : master.columns) {
+        for (int c = 0; c < master.columns.size(); c++) {
+            Patterns.Pattern old = master.columns.get(c);
             var counts = new int[types.length];
             int sum = 0;
             for (int k = 0; k < old.rows().length; k++) {
@@ -299,7 +283,7 @@ final class Lengths {
                 }
             }
             if (sum > 1) {
-                small.add(Master.Column.of(counts, 1));
+                small.add(Patterns.Pattern.of(counts, 1));
             }
         }
         return small;
@@ -346,7 +330,7 @@ final class Lengths {
         return master.fix(pick, 1);
     }
 
-    private void cut(Master.Column column, int[] left, List<int[]> cut) {
+    private void cut(Patterns.Pattern column, int[] left, List<int[]> cut) {
         var bar = new int[types.length];
         int sum = 0;
         for (int k = 0; k < column.rows().length; k++) {
@@ -358,34 +342,5 @@ final class Lengths {
         if (sum > 0) {
             cut.add(bar);
         }
-    }
-
-    private void offer(List<int[]> cut, Improver improver) {
-        if (cut.size() > f.count[0]) {
-            return;
-        }
-        var state = new State(f);
-        for (int[] bar : cut) {
-            int slot = state.open(0, 1);
-            int leaf = 0;
-            for (int i = 0; i < bar.length; i++) {
-                for (int k = 0; k < bar[i]; k++) {
-                    leaf = place(state, slot, leaf, types[i]);
-                }
-            }
-        }
-        improver.take(state, 1);
-    }
-
-    private int place(State state, int slot, int leaf, int t) {
-        BoardTree tree = state.slot[slot];
-        int rest = -1;
-        int here = leaf;
-        if (tree.length(leaf) > f.length[t]) {
-            rest = tree.cut(leaf, BoardTree.ROW, f.length[t]);
-            here = tree.before(rest);
-        }
-        state.place(slot, here, t, tree.x(here), tree.y(here), f.length[t], f.width[t], true, 1);
-        return rest;
     }
 }

@@ -1,9 +1,6 @@
 package dev.treen.yield.engine;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * A linear programme that grows by columns: least cost of patterns that together give at least the need of every row
@@ -16,50 +13,14 @@ final class Master {
     /** Rounding errors are cleared out after so many pivots. */
     private static final int FRESH = 1000;
 
-    /** What one pattern gives. */
-    static final class Column {
-        private final int[] rows;
-        private final int[] counts;
-        private final double cost;
-
-        Column(int[] rows, int[] counts, double cost) {
-            this.rows = rows;
-            this.counts = counts;
-            this.cost = cost;
-        }
-
-        /** A pattern from the counts of all rows. */
-        static Column of(int[] all, double cost) {
-            int[] rows = IntStream.range(0, all.length).filter(i -> all[i] > 0).toArray();
-            return new Column(rows, Arrays.stream(rows).map(i -> all[i]).toArray(), cost);
-        }
-
-        /** The rows of which it gives any. */
-        int[] rows() {
-            return rows;
-        }
-
-        /** How many of each of them. */
-        int[] counts() {
-            return counts;
-        }
-    }
-
     private final int m;
     private final double[] need;
-    final List<Column> columns = new ArrayList<>();
+    final Patterns columns;
     /** Basic columns; from m below zero, −1 − row is that row's surplus. */
     private final int[] basis;
     private final double[][] inverse;
     private final double[] x;
     private final double[] price;
-    /** The columns again, one after another, for quick looks: where each starts, its rows and its counts. */
-    private int[] start = new int[65];
-
-    private int[] flatRow = new int[256];
-    private double[] flatCount = new double[256];
-    private double[] flatCost = new double[64];
-    private int flat;
     private int pivots;
 
     /** Each row starts with a pattern of its own, which gives it so many for this cost. */
@@ -70,11 +31,12 @@ final class Master {
         inverse = new double[m][m];
         x = new double[m];
         price = new double[m];
+        columns = new Patterns();
         var dice = new Dice(5);
         for (int i = 0; i < m; i++) {
             // A hair more than asked for, each row another, so that no two rows tie.
             need[i] = demand[i] + HAIR * dice.unit();
-            add(new Column(new int[]{i}, new int[]{alone[i]}, cost[i]));
+            columns.add(new Patterns.Pattern(new int[]{i}, new int[]{alone[i]}, cost[i]));
             basis[i] = i;
             inverse[i][i] = 1.0 / alone[i];
             x[i] = need[i] / alone[i];
@@ -92,44 +54,11 @@ final class Master {
         }
         x = other.x.clone();
         price = other.price.clone();
-        columns.addAll(other.columns);
-        start = other.start.clone();
-        flatRow = other.flatRow.clone();
-        flatCount = other.flatCount.clone();
-        flatCost = other.flatCost.clone();
-        flat = other.flat;
+        columns = other.columns.copy();
     }
 
     Master copy() {
         return new Master(this);
-    }
-
-    final void add(Column column) {
-        columns.add(column);
-        if (flat + 1 == start.length) {
-            start = Arrays.copyOf(start, 2 * flat + 2);
-            flatCost = Arrays.copyOf(flatCost, 2 * flat + 2);
-        }
-        int at = start[flat];
-        int end = at + column.rows.length;
-        if (end > flatRow.length) {
-            flatRow = Arrays.copyOf(flatRow, 2 * end);
-            flatCount = Arrays.copyOf(flatCount, 2 * end);
-        }
-        for (int k = 0; k < column.rows.length; k++) {
-            flatRow[at + k] = column.rows[k];
-            flatCount[at + k] = column.counts[k];
-        }
-        flatCost[flat] = column.cost;
-        start[++flat] = end;
-    }
-
-    private double reduced(int c) {
-        double left = flatCost[c];
-        for (int k = start[c]; k < start[c + 1]; k++) {
-            left -= price[flatRow[k]] * flatCount[k];
-        }
-        return left;
     }
 
     /** The price of each row: what one more of it would cost. */
@@ -141,10 +70,20 @@ final class Master {
         return pivots;
     }
 
+    /** Another pattern that may be used. */
+    void add(Patterns.Pattern pattern) {
+        columns.add(pattern);
+    }
+
+    /** What a pattern costs beyond what it gives, at the prices of now. */
+    double reduced(Patterns.Pattern pattern) {
+        return pattern.reduced(price);
+    }
+
     double value() {
         double sum = 0;
         for (int i = 0; i < m; i++) {
-            sum += basis[i] < 0 ? 0 : columns.get(basis[i]).cost * x[i];
+            sum += basis[i] < 0 ? 0 : columns.get(basis[i]).cost() * x[i];
         }
         return sum;
     }
@@ -179,9 +118,9 @@ final class Master {
             if (basis[j] < 0) {
                 a[-1 - basis[j]][j] = -1;
             } else {
-                Column column = columns.get(basis[j]);
-                for (int k = 0; k < column.rows.length; k++) {
-                    a[column.rows[k]][j] = column.counts[k];
+                Patterns.Pattern column = columns.get(basis[j]);
+                for (int k = 0; k < column.rows().length; k++) {
+                    a[column.rows()[k]][j] = column.counts()[k];
                 }
             }
         }
@@ -213,7 +152,7 @@ final class Master {
         for (int i = 0; i < m; i++) {
             System.arraycopy(a[i], m, inverse[i], 0, m);
             double sum = 0;
-            double cost = basis[i] < 0 ? 0 : columns.get(basis[i]).cost;
+            double cost = basis[i] < 0 ? 0 : columns.get(basis[i]).cost();
             for (int j = 0; j < m; j++) {
                 sum += inverse[i][j] * need[j];
                 price[j] += cost * inverse[i][j];
@@ -231,22 +170,14 @@ final class Master {
                 pick = -1 - i;
             }
         }
-        for (int c = 0; c < flat; c++) {
-            double left = reduced(c);
+        for (int c = 0; c < columns.size(); c++) {
+            double left = columns.reduced(price, c);
             if (left < least) {
                 least = left;
                 pick = c;
             }
         }
         return pick;
-    }
-
-    double reduced(Column column) {
-        double left = column.cost;
-        for (int k = 0; k < column.rows.length; k++) {
-            left -= price[column.rows[k]] * column.counts[k];
-        }
-        return left;
     }
 
     private boolean pivot(int enter) {
@@ -278,13 +209,13 @@ final class Master {
             return d;
         }
         for (int i = 0; i < m; i++) {
-            d[i] = along(inverse[i], enter);
+            d[i] = columns.along(inverse[i], enter);
         }
         return d;
     }
 
     private void exchange(int enter, int leave, double[] d) {
-        double gain = enter < 0 ? price[-1 - enter] : reduced(enter);
+        double gain = enter < 0 ? price[-1 - enter] : columns.reduced(price, enter);
         double by = d[leave];
         double[] row = inverse[leave];
         for (int j = 0; j < m; j++) {
@@ -320,9 +251,9 @@ final class Master {
         if (at < 0) {
             return false;
         }
-        Column fixed = columns.get(column);
-        for (int k = 0; k < fixed.rows.length; k++) {
-            need[fixed.rows[k]] -= (double) times * fixed.counts[k];
+        Patterns.Pattern fixed = columns.get(column);
+        for (int k = 0; k < fixed.rows().length; k++) {
+            need[fixed.rows()[k]] -= (double) times * fixed.counts()[k];
         }
         double rest = x[at] - times;
         x[at] = rest < 0 && rest > -1e-3 ? 0 : rest;
@@ -355,11 +286,11 @@ final class Master {
         double least = Double.POSITIVE_INFINITY;
         double steep = 0;
         for (int c = -m; c < columns.size(); c++) {
-            double alpha = c < 0 ? -row[-1 - c] : along(row, c);
+            double alpha = c < 0 ? -row[-1 - c] : columns.along(row, c);
             if (alpha > -1e-6) {
                 continue;
             }
-            double ratio = Math.max(0, c < 0 ? price[-1 - c] : reduced(c)) / -alpha;
+            double ratio = Math.max(0, c < 0 ? price[-1 - c] : columns.reduced(price, c)) / -alpha;
             // Of nearly equal ratios the steepest is the safest.
             if (ratio < least - TINY || (ratio < least + TINY && -alpha > steep)) {
                 least = Math.min(least, ratio);
@@ -372,14 +303,6 @@ final class Master {
         }
         exchange(pick, leave, direction(pick));
         return true;
-    }
-
-    private double along(double[] row, int c) {
-        double sum = 0;
-        for (int k = start[c]; k < start[c + 1]; k++) {
-            sum += row[flatRow[k]] * flatCount[k];
-        }
-        return sum;
     }
 
     /** A copy of the prices in whole units of {@code 1/scale}, none below zero. */

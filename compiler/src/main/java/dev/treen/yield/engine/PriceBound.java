@@ -177,9 +177,9 @@ final class PriceBound {
         return ones;
     }
 
-    private Master.Column column(int[] counts, int b) {
+    private Patterns.Pattern column(int[] counts, int b) {
         int[] rows = Arrays.stream(types).map(t -> counts[t]).toArray();
-        return Master.Column.of(rows, f.weight[b] / unit);
+        return Patterns.Pattern.of(rows, f.weight[b] / unit);
     }
 
     // The boards of a layout are patterns too, and a good start.
@@ -229,7 +229,7 @@ final class PriceBound {
             room[stocks.get(k)] = table.value();
             var counts = new int[f.types];
             table.count(counts, profit);
-            Master.Column column = column(counts, stocks.get(k));
+            Patterns.Pattern column = column(counts, stocks.get(k));
             if (master.reduced(column) < -1e-7) {
                 master.add(column);
                 added++;

@@ -7,6 +7,7 @@ import dev.treen.yield.Stock;
 import dev.treen.yield.Unplaced;
 import dev.treen.yield.Unplaced.Reason;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -41,6 +42,7 @@ final class Reasons {
         for (int b = 0; b < f.stocks; b++) {
             if (f.ok[t][b] && f.count[b] > 0) {
                 if (fitsAlone(f, b, f.length[t], f.width[t])
+                        || fitsWithBlemish(f, b, t)
                         || (f.turns[t] && fitsAlone(f, b, f.width[t], f.length[t]))) {
                     return true;
                 }
@@ -54,6 +56,30 @@ final class Reasons {
         return l <= f.boardLength[b]
                 && w <= f.boardWidth[b]
                 && Leftovers.largest(f, b, 0, 0, f.boardLength[b], f.boardWidth[b], l, w) != null;
+    }
+
+    // Somewhere an item lies as far to the left and as low as it can, and there it touches something on both sides.
+    private static boolean fitsWithBlemish(Folded f, int b, int t) {
+        if (!f.blemishes.taken(t) || f.length[t] > f.boardLength[b] || f.width[t] > f.boardWidth[b]) {
+            return false;
+        }
+        for (long x : corners(f.flaws[b], 2, f.blemishes.placesX(t, b))) {
+            for (long y : corners(f.flaws[b], 3, f.blemishes.placesY(t, b))) {
+                if (x >= 0 && y >= 0 && x + f.length[t] <= f.boardLength[b] && y + f.width[t] <= f.boardWidth[b]
+                        && !f.blocked(t, b, x, y, f.length[t], f.width[t])) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static long[] corners(long[] flaws, int side, long[] places) {
+        var all = Arrays.copyOf(places, places.length + flaws.length / 4 + 1);
+        for (int i = 0; i < flaws.length / 4; i++) {
+            all[places.length + 1 + i] = flaws[4 * i + side];
+        }
+        return all;
     }
 
     private static Reason why(Folded f, int t) {
@@ -134,9 +160,11 @@ final class Reasons {
     }
 
     private static Defect greatest(Stock stock) {
-        Defect greatest = stock.defects().getFirst();
+        var all = new ArrayList<>(stock.defects());
+        stock.blemishes().forEach(each -> all.add(each.shape()));
+        Defect greatest = all.getFirst();
         double most = -1;
-        for (Defect defect : stock.defects()) {
+        for (Defect defect : all) {
             double area = Covers.of(defect, stock).stream()
                     .mapToDouble(r -> (double) r.length() * r.width())
                     .sum();

@@ -120,6 +120,7 @@ public final class Completions {
             case Shape.Plain plain -> switch (plain) {
                 case DIRECTION -> List.of("right", "left", "back", "front", "up", "down");
                 case LOAD -> List.of("books", "heavy_books", "library", "things");
+                case FLAWS -> List.of("knot", "check", "sapwood", "worm", "pith", "none");
                 case RINGS -> List.of("flat", "rift", "quarter");
                 case LENGTH, SIZE, SIZE_2, SIZE_3, POINT_2, POINT_3, ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE,
                         COUNT, TEXT, SPECIES, BOARD, PART, PARTS, SAW, ROOM, PAIR, MASS, NUMBER ->
