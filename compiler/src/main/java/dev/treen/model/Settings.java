@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param tolerances how exactly it is made, where the project says so
  * @param saw the saw that cuts the parts, where one is named
  * @param layout what the author wants of the cutting layout
+ * @param currency the money of all prices, as the project writes it; empty where it does not
  * @param at where the project block is, or the start of the file
  */
 public record Settings(
@@ -28,9 +29,10 @@ public record Settings(
         Tolerances tolerances,
         Optional<Saw> saw,
         LayoutWishes layout,
+        String currency,
         Span at) {
     /** The same project with its lengths shown another way. */
     public Settings shownIn(LengthFormat other) {
-        return new Settings(title, units, other, climate, hand, allow, tolerances, saw, layout, at);
+        return new Settings(title, units, other, climate, hand, allow, tolerances, saw, layout, currency, at);
     }
 }
