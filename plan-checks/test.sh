@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Builds the plan of every example and holds the pages against the Nu HTML checker and, where there is a Chromium, against
-# axe-core. Wants Node with npm, and a build of Treen.
+# axe-core; and the PDFs against Poppler's readers, where those are. Wants Node with npm, and a build of Treen.
 set -euo pipefail
 cd "$(dirname "$0")"
 root=$(cd .. && pwd)
@@ -9,12 +9,14 @@ bash ../editor-support/node-modules.sh .
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 pages=()
+plans=()
 for project in "$root"/examples/*/; do
     name=$(basename "$project")
     [ -f "$project/$name.treen" ] || continue
     "${TREEN_LAUNCHER:-$root/treen}" build "$project$name.treen" -o "$work/$name" >/dev/null 2>"$work/notes" ||
         { cat "$work/notes" >&2; exit 1; }
     pages+=("$work/$name/plan.html" "$work/$name/labels.html")
+    plans+=("$work/$name")
 done
 
 java=$(command -v java || true)
@@ -27,4 +29,10 @@ if [ -n "$chromium" ]; then
     node axe.mjs "$chromium" "${pages[@]}"
 else
     echo "no Chromium here: the pages were NOT held against axe-core"
+fi
+
+if command -v pdftotext >/dev/null && command -v pdftoppm >/dev/null; then
+    node pdf.mjs "${plans[@]}"
+else
+    echo "no Poppler here: the PDFs were NOT held against it"
 fi

@@ -6,6 +6,7 @@ import dev.treen.drawing.DrawingSet;
 import dev.treen.drawing.Drawings;
 import dev.treen.finding.Finding;
 import dev.treen.page.Labels;
+import dev.treen.page.PlanMarkdown;
 import dev.treen.page.PlanPage;
 import dev.treen.page.ShoppingCsv;
 import dev.treen.page.Sources;
@@ -18,20 +19,22 @@ import dev.treen.plan.PlanJson;
 import dev.treen.plan.PlanText;
 import dev.treen.plan.RackText;
 import dev.treen.plan.YearSvg;
-import dev.treen.quantity.LengthFormat;
 import dev.treen.source.SourceFile;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jsoup.nodes.Document;
 
 /** {@code treen build}: prints the plan, and writes its files whole or not at all. */
 final class BuildCommand implements Subcommand {
-    private static final String USAGE = "treen build FILE [-o FOLDER] " + UnitsOption.USAGE;
+    private static final String USAGE = "treen build FILE [-o FOLDER] " + UnitsOption.USAGE + " " + PaperOption.USAGE;
 
     @Override
     public String name() {
@@ -45,11 +48,12 @@ final class BuildCommand implements Subcommand {
 
     @Override
     public int run(List<String> given, Streams streams) {
-        Arguments arguments = Arguments.read(given, Set.of("-o", UnitsOption.NAME));
+        Arguments arguments = Arguments.read(given, Set.of("-o", UnitsOption.NAME, PaperOption.NAME));
         if (arguments.help()) {
             streams.out().println("usage: " + USAGE);
             streams.out().println("Writes into FOLDER, or into NAME-plan beside the project.");
             streams.out().println(UnitsOption.HELP);
+            streams.out().println(PaperOption.HELP);
             return 0;
         }
         if (arguments.wrong().isPresent()) {
@@ -58,8 +62,9 @@ final class BuildCommand implements Subcommand {
         if (arguments.names().size() != 1) {
             return Terminal.wrongUse(streams, "build wants one project file", USAGE);
         }
-        if (UnitsOption.wrong(arguments).isPresent()) {
-            return Terminal.wrongUse(streams, UnitsOption.wrong(arguments).get(), USAGE);
+        Optional<String> wrong = UnitsOption.wrong(arguments).or(() -> PaperOption.wrong(arguments));
+        if (wrong.isPresent()) {
+            return Terminal.wrongUse(streams, wrong.get(), USAGE);
         }
         String name = arguments.names().getFirst();
         Path into;
@@ -101,8 +106,13 @@ final class BuildCommand implements Subcommand {
         if (!Compilation.onlyWoodMissing(plan.findings())) {
             return nothing(plan.findings(), streams);
         }
-        Map<String, String> files = files(
-                plan, compilation.checked().facts().years(), sources.sources(), UnitsOption.beside(arguments, plan));
+        DrawingSet drawings = Drawings.all(plan.joined());
+        Document page = PlanPage.document(plan, compilation.checked().facts().years(), drawings, sources.sources(),
+                UnitsOption.beside(arguments, plan));
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files(plan, compilation.checked().facts().years(), drawings, page)
+                .forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
+        Optional<String> noPdf = PaperOption.write(arguments, plan, page, files);
         Optional<String> refused = new OutputFolder(into).write(files);
         if (refused.isPresent()) {
             Finding finding = CommandFindings.of(CommandFindings.NOT_WRITTEN, into.toString(), refused.get());
@@ -111,6 +121,7 @@ final class BuildCommand implements Subcommand {
         if (!plan.findings().isEmpty()) {
             streams.err().print(Terminal.text(plan.findings()));
         }
+        noPdf.ifPresent(why -> streams.err().println("plan.pdf is not among the files: " + why));
         streams.out().print(PlanText.of(plan));
         streams.out().println();
         streams.out().println("Written to " + into + ": " + String.join(", ", files.keySet()));
@@ -127,23 +138,30 @@ final class BuildCommand implements Subcommand {
         return 1;
     }
 
-    private static Map<String, String> files(Plan plan, List<RoomYear> years, Sources sources,
-            Optional<LengthFormat> beside) {
+    private static Map<String, String> files(Plan plan, List<RoomYear> years, DrawingSet drawings, Document page) {
         Map<String, String> files = new LinkedHashMap<>();
-        DrawingSet drawings = Drawings.all(plan.joined());
-        files.put("plan.html", PlanPage.of(plan, years, drawings, sources, beside));
+        files.put("plan.html", PlanPage.text(page));
         files.put("labels.html", Labels.of(plan));
         files.put("cut-list.csv", CutListCsv.of(plan));
         files.put("shopping.csv", ShoppingCsv.of(plan));
         files.put("plan.json", PlanJson.of(plan));
         files.put("order.md", OrderMarkdown.of(plan));
+        // By the addresses that the drawings have in the page.
+        Map<String, String> shown = new HashMap<>();
         for (BoardCut board : plan.cutting().boards()) {
-            files.put(fresh(OutputNames.layout(board), files), LayoutSvg.of(plan.settings(), board));
+            String name = fresh(OutputNames.layout(board), files);
+            files.put(name, LayoutSvg.of(plan.settings(), board));
+            shown.put(PlanPage.layout(shown.size() + 1), name);
         }
         if (!years.isEmpty()) {
             files.put("year.svg", YearSvg.of(plan, years));
         }
-        drawings.sheets().forEach((name, sheet) -> files.put(fresh(OutputNames.stem(name), files), sheet.svg()));
+        drawings.sheets().forEach((sheet, drawn) -> {
+            String name = fresh(OutputNames.stem(sheet), files);
+            files.put(name, drawn.svg());
+            PlanPage.drawing(drawings, sheet).ifPresent(address -> shown.put(address, name));
+        });
+        files.put("plan.md", PlanMarkdown.of(page, shown));
         String rack = RackText.of(plan);
         if (!rack.isEmpty()) {
             files.put("rack.treen", rack);

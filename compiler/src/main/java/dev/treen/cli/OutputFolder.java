@@ -1,15 +1,19 @@
 package dev.treen.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Writes results whole or not at all: everything is written to a temporary folder beside the place, then moved. Files
@@ -25,7 +29,7 @@ final class OutputFolder {
     }
 
     /** Why the files cannot be written; empty when they are. */
-    Optional<String> write(Map<String, String> files) {
+    Optional<String> write(Map<String, byte[]> files) {
         try {
             if (Files.exists(folder) && !Files.isDirectory(folder)) {
                 return Optional.of("`" + folder + "` is a file, and a folder is wanted");
@@ -42,8 +46,18 @@ final class OutputFolder {
             writeAll(files, mine);
             return Optional.empty();
         } catch (IOException | SecurityException refused) {
-            return Optional.of("the folder `" + folder + "` cannot be written: " + refused.getMessage());
+            return Optional.of("the folder `" + folder + "` cannot be written: " + why(refused));
         }
+    }
+
+    /** What the system says, without the names of our own temporary files. */
+    private static String why(Exception refused) {
+        return switch (refused) {
+            case AccessDeniedException _ -> "it is write-protected";
+            case FileAlreadyExistsException there -> "`" + there.getFile() + "` is a file, and a folder is wanted";
+            case FileSystemException system when system.getReason() != null -> system.getReason();
+            default -> String.valueOf(refused.getMessage());
+        };
     }
 
     private List<String> made() throws IOException {
@@ -51,17 +65,39 @@ final class OutputFolder {
         return Files.isRegularFile(list) ? Files.readAllLines(list) : List.of();
     }
 
-    private void writeAll(Map<String, String> files, List<String> before) throws IOException {
+    private void writeAll(Map<String, byte[]> files, List<String> before) throws IOException {
+        boolean fresh = Files.notExists(folder, LinkOption.NOFOLLOW_LINKS);
         Files.createDirectories(folder);
+        try {
+            fill(files, before);
+        } catch (IOException | SecurityException refused) {
+            if (fresh) {
+                removeEmpty();
+            }
+            throw refused;
+        }
+    }
+
+    /** A folder that came to nothing goes again. */
+    private void removeEmpty() {
+        try {
+            Files.deleteIfExists(folder);
+        } catch (IOException inUse) {
+            // Something is in it, or it may not be removed: it stays, and why nothing was written is said in any case.
+        }
+    }
+
+    private void fill(Map<String, byte[]> files, List<String> before) throws IOException {
         Path temporary = Files.createTempDirectory(folder, ".treen-new");
         try {
-            for (Map.Entry<String, String> each : files.entrySet()) {
-                Files.writeString(temporary.resolve(each.getKey()), each.getValue(), StandardCharsets.UTF_8);
+            for (Map.Entry<String, byte[]> each : files.entrySet()) {
+                Files.write(temporary.resolve(each.getKey()), each.getValue());
             }
-            List<String> all = new ArrayList<>(files.keySet());
-            Files.write(temporary.resolve(LIST), all);
-            all.add(LIST);
-            for (String name : all) {
+            // All is on the disk. Should the moves be cut short, the list already knows what may be written over next time.
+            Set<String> both = new LinkedHashSet<>(before);
+            both.addAll(files.keySet());
+            list(temporary, both);
+            for (String name : files.keySet()) {
                 FileUpdate.move(temporary.resolve(name), folder.resolve(name));
             }
             for (String old : before) {
@@ -69,6 +105,7 @@ final class OutputFolder {
                     Files.deleteIfExists(folder.resolve(old));
                 }
             }
+            list(temporary, files.keySet());
         } finally {
             for (String name : files.keySet()) {
                 Files.deleteIfExists(temporary.resolve(name));
@@ -76,6 +113,11 @@ final class OutputFolder {
             Files.deleteIfExists(temporary.resolve(LIST));
             Files.deleteIfExists(temporary);
         }
+    }
+
+    private void list(Path temporary, Collection<String> names) throws IOException {
+        Files.write(temporary.resolve(LIST), names);
+        FileUpdate.move(temporary.resolve(LIST), folder.resolve(LIST));
     }
 
     /** A list that somebody has tampered with must not lead outside the folder. */

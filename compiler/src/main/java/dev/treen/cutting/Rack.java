@@ -8,6 +8,7 @@ import dev.treen.joinery.Joined;
 import dev.treen.model.Board;
 import dev.treen.model.Defect;
 import dev.treen.model.LayoutWishes;
+import dev.treen.model.Price;
 import dev.treen.quantity.Length;
 import dev.treen.yield.Blemish;
 import dev.treen.yield.Piece;
@@ -84,9 +85,23 @@ final class Rack {
         long keepWidth = wishes.keep().map(m -> up(m.get(1).value())).orElse(USEFUL_WIDTH);
         Settings settings = Settings.kerf(kerf).wasting(ends, 0).keeping(keepLength, keepWidth).steps(steps);
         List<Stock> stocks = new ArrayList<>();
-        leaves.forEach((id, leaf) -> stocks.add(stock(id, leaf.of(), ends, wishes.offcutsFirst())));
+        boolean priced = Price.of(joined.project().boards()).isPresent();
+        leaves.forEach((id, leaf) -> {
+            Stock stock = stock(id, leaf.of(), ends, wishes.offcutsFirst());
+            stocks.add(priced ? stock.costing(cost(leaf)) : stock);
+        });
         List<Piece> pieces = joined.parts().stream().map(this::piece).toList();
         return new YieldProblem(stocks, pieces, wished.runs().stream().map(Run::new).toList(), settings);
+    }
+
+    /**
+     * What a leaf costs, in ten-thousandths of the money: its share of its board. Money weighs only where all boards have a
+     * price; else boards weigh by their area, since money and area cannot be added.
+     */
+    private static long cost(Leaf leaf) {
+        Board board = leaf.of().board();
+        double price = board.price().map(p -> p.of(board)).orElse(0.0);
+        return Math.max(1, Math.round(price * 10_000 / leaf.of().count()));
     }
 
     private Stock stock(String id, Leaves of, long ends, boolean offcutsFirst) {

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param heart how far the heart of the tree lay from its face, where read from the end grain
  * @param moistureAt where it is written, or the declaration
  * @param offcut left over from earlier work
+ * @param price what it costs, where somebody said so
  */
 public record Board(
         String name,
@@ -35,6 +36,7 @@ public record Board(
         Optional<Double> core,
         Optional<Measure> heart,
         boolean offcut,
+        Optional<Price> price,
         List<Defect> defects,
         Allowances allow) {
     /** Keeps its own copy. */

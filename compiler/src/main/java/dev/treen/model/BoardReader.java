@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Reads boards and sheets with their flaws. */
 final class BoardReader {
@@ -17,6 +18,7 @@ final class BoardReader {
     private static final List<String> PATCHES = List.of("wane", "sapwood", "punky");
     /** Growing trees hold up to twice their dry weight in water; what is too wet to be worked is for the checks. */
     private static final double WETTEST = 200;
+    private static final double MOST_MONEY = 1e9;
 
     private final Session session;
     private final Reader reader;
@@ -65,6 +67,7 @@ final class BoardReader {
                 properties.one("core").flatMap(g -> reader.percent(g, WETTEST)),
                 properties.one("heart").flatMap(g -> reader.size("heart", g)),
                 properties.one("offcut").flatMap(g -> reader.word(g, Schemas.YES_NO)).equals(Optional.of("yes")),
+                properties.one("price").flatMap(this::price),
                 defects,
                 allow));
     }
@@ -99,6 +102,30 @@ final class BoardReader {
                 .flatMap(g -> reader.word(g, Defect.Face.words()))
                 .map(word -> Defect.Face.valueOf(word.toUpperCase(Locale.ROOT)))
                 .orElse(Defect.Face.BOTH);
+    }
+
+    private Optional<Price> price(Properties.Given given) {
+        Properties inside = inside(given, Schemas.PRICE);
+        List<Price> prices = new ArrayList<>();
+        boolean said = false;
+        for (Price.Per per : Price.Per.values()) {
+            Optional<Properties.Given> one = inside.one(per.word());
+            said |= one.isPresent();
+            one.filter(g -> g.property().values().size() == 1)
+                    .map(g -> reader.number(g, g.property().values().getFirst().expr(), MOST_MONEY))
+                    .filter(OptionalDouble::isPresent)
+                    .ifPresent(n -> prices.add(new Price(n.getAsDouble(), per, given.property().span())));
+        }
+        if (!said || prices.size() > 1) {
+            session.add(Finding.of(
+                    ModelFindings.WRONG_KIND,
+                    given.property().name().span(),
+                    said ? "This `price` says more than one sum" : "This `price` says no sum")
+                    .found("Write one, as `" + Schemas.PRICE.example() + "`.")
+                    .build());
+            return Optional.empty();
+        }
+        return prices.stream().findFirst();
     }
 
     private Optional<Defect> disc(String kind, Properties.Given given) {

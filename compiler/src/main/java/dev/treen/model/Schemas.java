@@ -113,6 +113,8 @@ public final class Schemas {
             List.of(
                     optional("units", new OneOf(List.of("mm", "cm", "in")), "mm",
                             "What a bare number means where a length is wanted."),
+                    optional("currency", Plain.TEXT, "not said",
+                            "The money of all prices, as it is written before a sum."),
                     optional("climate", new Inner(CLIMATE), "30%..60% at 18degC..24degC", CLIMATE.doc()),
                     optional("tools", new OneOf(List.of("hand", "machine")), "hand",
                             "Chooses the usual allowances and cautions."),
@@ -170,6 +172,22 @@ public final class Schemas {
             "offcut", new OneOf(YES_NO), "no",
             "Left over from earlier work; with `offcuts first` in the project's `layout` it is used up first.");
 
+    /** What a board costs. */
+    public static final BlockSchema PRICE = new BlockSchema(
+            "price",
+            "What a board or sheet costs, as it is sold: for the whole of it, by what it holds or by what it covers. Say one"
+                    + " of these. In what money the project says with `currency`; Treen changes no money.",
+            "price { each 38.50 }",
+            List.of(
+                    optional("each", Plain.NUMBER, "by another", "For the whole board or sheet."),
+                    optional("cubic_metre", Plain.NUMBER, "by another", "For what it holds."),
+                    optional("board_foot", Plain.NUMBER, "by another",
+                            "For what it holds; a board foot is 144 cubic inches."),
+                    optional("square_metre", Plain.NUMBER, "by another", "For its face."),
+                    optional("square_foot", Plain.NUMBER, "by another", "For its face.")));
+
+    private static final PropertySchema PRICED = optional("price", new Inner(PRICE), "not known", PRICE.doc());
+
     /** A board. */
     public static final BlockSchema BOARD = new BlockSchema(
             "board",
@@ -186,6 +204,7 @@ public final class Schemas {
                             "How far the heart of the tree lay from its face, from the curve of the rings on its end; it"
                                     + " decides how hollow a flat-sawn part goes."),
                     OFFCUT,
+                    PRICED,
                     repeated("knot", new Inner(DISC), "A knot. Parts keep clear of it that do not take it."),
                     repeated("check", new Inner(LINE), "A split. Parts keep clear of it that do not take it."),
                     repeated("wane", new Inner(PATCH), "Missing wood at an edge."),
@@ -204,6 +223,7 @@ public final class Schemas {
                     needed("size", Plain.SIZE_3, "Along the face grain, across it, and thick."),
                     optional("species", Plain.SPECIES, "plywood", "What it is made of: plywood or mdf."),
                     OFFCUT,
+                    PRICED,
                     repeated("knot", new Inner(DISC), "A damaged spot. Parts keep clear of it that do not take it."),
                     OVERRULE));
 
@@ -301,6 +321,7 @@ public final class Schemas {
                 LAYOUT,
                 BOARD,
                 SHEET,
+                PRICE,
                 DISC,
                 LINE,
                 PATCH,

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param tolerances how exactly it is made, where the project says so
  * @param saw the saw that cuts the parts, where one is named
  * @param layout what the author wants of the cutting layout
+ * @param currency the money of all prices, as the project writes it; empty where it does not
  * @param at where the project block is, or the start of the file
  */
 public record Settings(
@@ -30,6 +31,7 @@ public record Settings(
         Tolerances tolerances,
         Optional<Saw> saw,
         LayoutWishes layout,
+        String currency,
         Span at) {
     /** A sixty-fourth of an inch, the finest mark of a rule. */
     private static final Length FINEST_MARK = Length.ofInches(1, 64);
@@ -48,6 +50,6 @@ public record Settings(
 
     /** The same project with its lengths shown another way. */
     public Settings shownIn(LengthFormat other) {
-        return new Settings(title, units, other, climate, hand, allow, tolerances, saw, layout, at);
+        return new Settings(title, units, other, climate, hand, allow, tolerances, saw, layout, currency, at);
     }
 }

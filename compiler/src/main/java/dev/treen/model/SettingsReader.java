@@ -94,7 +94,26 @@ final class SettingsReader {
                 tolerances(properties),
                 saw,
                 new LayoutReader(session, reader).read(properties),
+                currency(properties),
                 at);
+    }
+
+    private String currency(Properties properties) {
+        Optional<Properties.Given> given = properties.one("currency");
+        if (given.isEmpty() || given.get().property().values().isEmpty()) {
+            return "";
+        }
+        Expr expr = given.get().property().values().getFirst().expr();
+        if (expr instanceof Expr.Text text) {
+            return text.value().strip();
+        }
+        if (!(expr instanceof Expr.Missing)) {
+            session.add(Finding.of(ModelFindings.WRONG_KIND, expr.span(),
+                    "`currency` wants " + Shape.Plain.TEXT.phrase())
+                    .found("Write it as `currency \"EUR\"`.")
+                    .build());
+        }
+        return "";
     }
 
     private Optional<Saw> saw(Properties properties) {

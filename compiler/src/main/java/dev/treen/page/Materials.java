@@ -7,6 +7,7 @@ import dev.treen.plan.CutList;
 import dev.treen.plan.MassText;
 import dev.treen.plan.PlanText;
 import dev.treen.quantity.DecimalText;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,8 +39,14 @@ final class Materials {
             unplaced(page, section);
             return;
         }
+        Costs costs = Costs.of(page.plan());
+        List<String> heads = new ArrayList<>(
+                List.of("Board", "Wood", " Length", " Width", " Thickness", "Moisture", "Gives parts"));
+        if (costs.any()) {
+            heads.add("Price");
+        }
         Element rows = Page.table(section, "Boards and sheets, as they were measured, in " + page.unit(),
-                "Board", "Wood", " Length", " Width", " Thickness", "Moisture", "Gives parts");
+                heads.toArray(String[]::new));
         used.forEach((name, board) -> {
             Element row = Html.add(rows, "tr");
             Html.name(Html.add(row, "th", "scope", "row"), name);
@@ -49,7 +56,13 @@ final class Materials {
             page.figure(row, board.thickness().value());
             Html.said(row, "td", board.moisture().map(m -> DecimalText.write(m, 1) + " %").orElse(""));
             Html.said(row, "td", String.join(", ", marks.getOrDefault(name, new TreeSet<>())));
+            if (costs.any()) {
+                Html.said(row, "td", costs.words(board));
+            }
         });
+        if (costs.any()) {
+            Html.said(section, "p", costs.sum());
+        }
         Html.said(section, "p", PlanText.yieldLine(page.plan()));
         unplaced(page, section);
         List<String> mass = MassText.of(Weights.of(page.plan().joined()), page.plan().format());

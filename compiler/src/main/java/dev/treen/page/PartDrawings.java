@@ -9,6 +9,9 @@ final class PartDrawings {
     /** What fits between the margins of A4 and of Letter. */
     private static final double WIDEST = 174;
 
+    /** The same in height, with a caption below. */
+    private static final double TALLEST = 218;
+
     private PartDrawings() {
     }
 
@@ -39,7 +42,7 @@ final class PartDrawings {
         int colon = sheet.title().lastIndexOf(": working drawing for ");
         String names = colon < 0 ? part : sheet.title().substring(0, colon);
         Sheet drawing = sheet.cutOut();
-        String scale = drawing.width() <= WIDEST
+        String scale = drawing.width() <= WIDEST && drawing.height() <= TALLEST
                 ? "; printed at its own size it is true to scale: " + sheet.scale()
                 : "; drawn smaller than its sheet, which is true to scale: " + sheet.scale();
         Element caption = figure(section, sheet, "part-" + number, "");

@@ -25,10 +25,16 @@ public final class PlanPage {
      */
     public static String of(Plan plan, List<RoomYear> years, DrawingSet drawings, Sources sources,
             Optional<LengthFormat> beside) {
-        return document(plan, years, drawings, sources, beside).outerHtml() + "\n";
+        return text(document(plan, years, drawings, sources, beside));
     }
 
-    static Document document(Plan plan, List<RoomYear> years, DrawingSet drawings, Sources sources,
+    /** The text of the page. */
+    public static String text(Document page) {
+        return page.outerHtml() + "\n";
+    }
+
+    /** The same as a tree, for those who make something else of it. */
+    public static Document document(Plan plan, List<RoomYear> years, DrawingSet drawings, Sources sources,
             Optional<LengthFormat> beside) {
         Document document = Html.document(
                 plan.title().isBlank() ? "A plan" : plan.title() + ": a plan", "plan.css");
@@ -50,6 +56,24 @@ public final class PlanPage {
                         + " marked as common practice are guides. No plan replaces the manual of your machine, the label on the can,"
                         + " your local code or somebody licensed to judge what carries people.");
         return document;
+    }
+
+    /** The address of the title of a board's layout, counted from one in the order of the plan. */
+    public static String layout(int number) {
+        return Layouts.id(number) + "-title";
+    }
+
+    /** The address of the title of the drawing called {@code sheet}; none where the page does not show it. */
+    public static Optional<String> drawing(DrawingSet drawings, String sheet) {
+        if (sheet.equals("assembled")) {
+            return Optional.of("assembled-title");
+        }
+        if (sheet.equals("taken-apart")) {
+            return Optional.of("apart-title");
+        }
+        List<String> parts = drawings.sheets().keySet().stream().filter(each -> each.startsWith("part-")).toList();
+        int number = parts.indexOf(sheet) + 1;
+        return number > 0 ? Optional.of("part-" + number + "-title") : Optional.empty();
     }
 
     private static void sections(Page page) {

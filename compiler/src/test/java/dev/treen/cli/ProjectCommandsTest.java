@@ -78,7 +78,7 @@ class ProjectCommandsTest {
                 "cut-list.csv", "labels.html", "layout-plank-leaf-1.svg", "layout-plank-leaf-2.svg", "order.md",
                 "part-base.svg",
                 "part-front.svg", "part-left.svg", "part-lid.svg", "part-right.svg", "plan.html", "plan.json",
-                "rack.treen",
+                "plan.md", "plan.pdf", "rack.treen",
                 "shopping.csv", "taken-apart.svg", "year.svg");
     }
 

@@ -48,7 +48,8 @@ class ArchitectureTest {
         KNOWS.put("order", List.of("cutting"));
         KNOWS.put("plan", List.of("check", "order", "drawing"));
         KNOWS.put("page", List.of("plan"));
-        KNOWS.put("cli", List.of("page"));
+        KNOWS.put("paper", List.of("page"));
+        KNOWS.put("cli", List.of("paper"));
     }
 
     private static final JavaClasses TREEN = new ClassFileImporter()

@@ -36,8 +36,8 @@ class LabelsAndShoppingTest {
         List<CSVRecord> rows = CSVFormat.RFC4180
                 .parse(new StringReader(ShoppingCsv.of(Projects.example("tea-caddy").plan())))
                 .getRecords();
-        assertThat(rows).allSatisfy(row -> assertThat(row.size()).isEqualTo(5));
-        assertThat(rows.get(1)).containsExactly("board, black cherry", "1", "", "900 x 140 x 27 mm", "plank");
+        assertThat(rows).allSatisfy(row -> assertThat(row.size()).isEqualTo(7));
+        assertThat(rows.get(1)).containsExactly("board, black cherry", "1", "", "900 x 140 x 27 mm", "plank", "", "");
         assertThat(rows.stream().map(row -> row.get(0))).contains("glue", "finish, if it is shellac");
     }
 
@@ -55,5 +55,61 @@ class LabelsAndShoppingTest {
         assertThat(hung.stream().filter(row -> row.get(0).contains("hinges")).map(row -> row.get(1)))
                 .as("two on the one lid, told once")
                 .containsExactly("2");
+    }
+
+    private static final String PRICED = """
+            project "Jar rack" { units mm; currency "EUR" }
+            board plank { species black_cherry; size 1000 x 200 x 25; moisture 9%; price { cubic_metre 2400 } }
+            board lath { species black_cherry; size 1000 x 100 x 25; moisture 9% }
+            part rail { length 900; width 180; thickness 20; from plank }
+            part end { length 300; width 80; thickness 20; from lath }
+            """;
+
+    /** By hand: 1 m x 0.2 m x 0.025 m is 0.005 m³, at 2400 a cubic metre 12. */
+    @Test
+    void costsAreThoseOfTheBoardsAndWhatHasNoPriceIsSaid() throws IOException {
+        List<CSVRecord> rows = CSVFormat.RFC4180
+                .parse(new StringReader(ShoppingCsv.of(Projects.compile(PRICED).plan())))
+                .getRecords();
+        assertThat(rows.get(1).toList().subList(4, 7)).containsExactly("plank", "12.00", "EUR");
+        assertThat(rows.get(2).toList().subList(4, 7)).containsExactly("lath", "", "");
+        assertThat(rows.get(3).toList()).containsExactly("boards and sheets together", "", "", "",
+                "without lath, whose price is not said", "12.00", "EUR");
+    }
+
+    /** By hand: 0.2 m² of face; 2 board feet are 288 cubic inches, 0.0047195 m³; 1 square foot is 0.09290304 m². */
+    @Test
+    void aPriceIsByBoardVolumeOrFace() {
+        assertThat(costs("each 7.5")).isEqualTo("7.50");
+        assertThat(costs("square_metre 60")).isEqualTo("12.00");
+        assertThat(costs("board_foot 10")).isEqualTo("21.19");
+        assertThat(costs("square_foot 10")).isEqualTo("21.53");
+        assertThat(Projects.codes(Projects.compile(PRICED.replace("cubic_metre 2400", "")).checked().findings()))
+                .contains("wrong-kind");
+        assertThat(Projects.codes(Projects.compile(PRICED.replace("2400", "2400; each 3")).checked().findings()))
+                .contains("wrong-kind");
+    }
+
+    private static String costs(String price) {
+        return Costs.plain(Projects.compile(PRICED.replace("cubic_metre 2400", price)).checked().joined().project()
+                .boards().getFirst());
+    }
+
+    /** Two boards that hold the part: the smaller is dearer, and the layout takes the cheaper. */
+    @Test
+    void theLayoutTakesTheCheapestBoardsWhereAllHaveAPrice() {
+        String text = """
+                project "Jar rack" { units mm; currency "£" }
+                board small { species black_cherry; size 1000 x 100 x 25; moisture 9%; price { each 30 } }
+                board large { species black_cherry; size 2000 x 200 x 25; moisture 9% PRICE }
+                part rail { length 900; width 80; thickness 20 }
+                """;
+        assertThat(taken(text.replace("PRICE", "; price { each 20 }"))).isEqualTo("large");
+        assertThat(taken(text.replace("PRICE", "; price { each 40 }"))).isEqualTo("small");
+        assertThat(taken(text.replace("PRICE", ""))).as("by area where a price is missing").isEqualTo("small");
+    }
+
+    private static String taken(String text) {
+        return Costs.of(Projects.compile(text).plan()).boards().stream().map(b -> b.name()).reduce("", String::concat);
     }
 }

@@ -1,0 +1,62 @@
+package dev.treen.paper;
+
+import dev.treen.drawing.Svg;
+import org.jsoup.nodes.Element;
+
+/** Gives a drawing the size in which it is printed: its own where it has one and there is room, else what fits. */
+final class Fitted {
+    private static final double HERO = 92;
+    private static final double LYING = 96;
+    private static final double TALLEST = 218;
+    private static final double LARGE = 105;
+    private static final double STEP_WIDE = 64;
+    private static final double STEP_HIGH = 46;
+
+    private Fitted() {
+    }
+
+    static void on(PaperSize size, Element svg) {
+        String[] box = svg.attr("viewBox").strip().split("[ ,]+");
+        if (box.length != 4) {
+            return;
+        }
+        double wide = Double.parseDouble(box[2]);
+        double high = Double.parseDouble(box[3]);
+        double scale = Math.min(room(size, svg) / wide, height(svg) / high);
+        if (svg.attr("width").endsWith("mm") && svg.closest(".steps, .hero") == null) {
+            // Drawn in millimetres: never larger than it was meant, and exactly so large where there is room.
+            scale = Math.min(1, scale);
+        }
+        svg.removeAttr("width").removeAttr("height");
+        svg.attr("style", "width: " + Svg.number(wide * scale) + "mm; height: " + Svg.number(high * scale) + "mm");
+        Element title = svg.selectFirst("> title");
+        if (title != null) {
+            svg.attr("alt", title.text());
+        }
+        Element step = svg.closest(".steps > li");
+        if (step != null) {
+            step.attr("style", "min-height: " + Svg.number(high * scale) + "mm");
+        }
+        Words.lift(svg, scale);
+    }
+
+    private static double room(PaperSize size, Element svg) {
+        if (svg.closest(".wide") != null) {
+            return size.lying();
+        }
+        return svg.closest(".steps") == null ? size.upright() : STEP_WIDE;
+    }
+
+    private static double height(Element svg) {
+        if (svg.closest(".wide") != null) {
+            return LYING;
+        }
+        if (svg.closest(".steps") != null) {
+            return STEP_HIGH;
+        }
+        if (svg.closest(".hero") != null) {
+            return HERO;
+        }
+        return svg.closest(".large") == null ? TALLEST : LARGE;
+    }
+}

@@ -1,0 +1,157 @@
+package dev.treen.paper;
+
+import dev.treen.drawing.Svg;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.jsoup.nodes.DataNode;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.parser.Parser;
+
+/**
+ * The page of a plan made ready for paper: what only a screen needs is left out, every drawing stands by itself in the size
+ * that it is printed in, and bookmarks, a foot for every sheet and a ruler are added.
+ */
+final class PaperPage {
+    private static final int LONG = 24;
+    private static final int ON_ONE_SHEET = 16;
+    private static final int CUT_COLUMNS = 3;
+
+    private final Document page;
+    private final PaperSize size;
+
+    private PaperPage(Document page, PaperSize size) {
+        this.page = page;
+        this.size = size;
+    }
+
+    static Document of(Document page, PaperSize size) {
+        PaperPage ready = new PaperPage(page.clone(), size);
+        ready.head();
+        ready.ruler();
+        ready.drawings();
+        ready.bookmarks();
+        ready.longWords();
+        ready.columns();
+        ready.together();
+        return ready.page;
+    }
+
+    private void head() {
+        page.select("a.skip").remove();
+        Element head = page.head();
+        head.appendElement("meta").attr("name", "subject").attr("content", "A plan to build from");
+        head.appendElement("meta").attr("name", "description").attr("content", "A plan to build from");
+        head.appendElement("style").appendChild(new DataNode(style().replace("A4", size.word())));
+        Element foot = page.body().prependElement("p").addClass("foot");
+        foot.appendElement("bdi").text(page.title());
+    }
+
+    private static String style() {
+        try (InputStream in = PaperPage.class.getResourceAsStream("paper.css")) {
+            if (in == null) {
+                throw new IllegalStateException("the style paper.css is not among the resources");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    /** At the very end, so that nothing has to be looked for. */
+    private void ruler() {
+        Element section = page.body().appendElement("section").attr("id", "ruler");
+        section.appendElement("h2").text("Is this printed true to size?");
+        section.appendElement("p").text("Hold a rule against these two. If they do not agree to half a millimetre,"
+                + " the sheets were printed larger or smaller: print again at 100 %, without fitting to the page. Drawings"
+                + " that say they are true to scale, and templates, are so only then.");
+        Element drawn = Parser.xmlParser().parseInput(Ruler.svg(), "").child(0);
+        section.appendElement("figure").addClass("ruler").appendChild(drawn.removeAttr("xmlns"));
+    }
+
+    private void drawings() {
+        for (Element svg : page.select("svg:not([aria-hidden])")) {
+            for (Element use : svg.select("use")) {
+                Element meant = page.getElementById(use.attr("href").replaceFirst("^#", ""));
+                if (meant == null) {
+                    use.remove();
+                } else {
+                    Element copy = meant.clone();
+                    copy.getAllElements().forEach(each -> each.removeAttr("id"));
+                    use.replaceWith(copy);
+                }
+            }
+        }
+        page.select("svg[aria-hidden]").remove();
+        page.select("svg").forEach(svg -> Fitted.on(size, svg));
+    }
+
+    private void bookmarks() {
+        Element marks = page.head().appendElement("bookmarks");
+        for (Element section : page.select("section")) {
+            Element heading = section.selectFirst("h2");
+            if (heading != null) {
+                Element mark = bookmark(marks, heading.text(), section.id());
+                for (Element step : section.select("ol.steps > li, article")) {
+                    Element words = step.selectFirst("h3");
+                    if (words != null) {
+                        bookmark(mark, words.text(), step.id());
+                    }
+                }
+            }
+        }
+    }
+
+    /** A word longer than any column is broken; all others stay whole, and columns as wide as they. */
+    private void longWords() {
+        for (Element each : page.body().getAllElements()) {
+            for (String word : each.ownText().split("\\s", -1)) {
+                if (word.length() > LONG) {
+                    each.addClass("long");
+                }
+            }
+        }
+    }
+
+    /** The library's own columns lose their numbers and fill unevenly, so lists are dealt out here. */
+    private void columns() {
+        for (Element list : page.select("nav ol, .columns, .cut-order")) {
+            int columns = list.hasClass("cut-order") ? CUT_COLUMNS : 2;
+            Element row = new Element("div").addClass("dealt");
+            list.replaceWith(row);
+            List<Element> items = list.children();
+            int each = (items.size() + columns - 1) / columns;
+            for (int from = 0; from < items.size(); from += each) {
+                Element column = list.shallowClone().removeAttr("id").addClass("of" + columns);
+                if (list.tagName().equals("ol")) {
+                    column.attr("start", String.valueOf(from + 1));
+                }
+                items.subList(from, Math.min(items.size(), from + each)).forEach(column::appendChild);
+                row.appendChild(column);
+            }
+            row.appendElement("div").addClass("end");
+        }
+    }
+
+    /** A cut list that finds room on one sheet stays on one. */
+    private void together() {
+        for (Element table : page.select("table.cuts")) {
+            if (table.select("tbody tr").size() <= ON_ONE_SHEET) {
+                table.parents().select(".scroll").addClass("whole");
+            }
+        }
+        // The library makes all sheets as wide as the first unless it is told.
+        page.select(".wide").attr("style", "width: " + Svg.number(size.lying()) + "mm");
+        Element first = page.selectFirst(".wide article");
+        if (first != null) {
+            first.addClass("first");
+        }
+    }
+
+    private static Element bookmark(Element parent, String words, String id) {
+        return parent.appendElement("bookmark").attr("name", words).attr("href", "#" + id);
+    }
+}

@@ -1,0 +1,67 @@
+// Holds plan.pdf in each folder against Poppler's readers: all letters embedded, tagged, every part and step said, nothing
+// but A4 or Letter, and the ruler on the last sheet true to size.
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { basename, join } from 'node:path';
+
+// So many dots to the inch that ten are a millimetre.
+const DOTS = 254;
+const read = (tool, ...words) => execFileSync(tool, words, { encoding: 'utf8', maxBuffer: 1 << 28 });
+const words = text => text.replace(/\s+/g, '');
+
+let failed = 0;
+function hold(plan, what, holds) {
+  if (!holds) {
+    failed++;
+    console.error(`${plan}: ${what}`);
+  }
+}
+
+/** The lengths of the long dark lines of a page, in tenths of a millimetre. */
+function lines(pgm) {
+  const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(pgm.subarray(0, 40).toString('latin1'));
+  const [wide, high] = [Number(head[1]), Number(head[2])];
+  const dots = pgm.subarray(head[0].length);
+  const found = new Set();
+  for (let y = 0; y < high; y++) {
+    let run = 0;
+    for (let x = 0; x <= wide; x++) {
+      if (x < wide && dots[y * wide + x] < 160) {
+        run++;
+      } else {
+        if (run > 900 && run < 1100) {
+          found.add(run);
+        }
+        run = 0;
+      }
+    }
+  }
+  return [...found];
+}
+
+const work = mkdtempSync(join(tmpdir(), 'plan-pdf-'));
+for (const folder of process.argv.slice(2)) {
+  const name = basename(folder);
+  const pdf = join(folder, 'plan.pdf');
+  const info = read('pdfinfo', pdf);
+  const pages = Number(/^Pages:\s+(\d+)/m.exec(info)[1]);
+  hold(name, 'has tags', /^Tagged:\s+yes/m.test(info));
+  hold(name, 'has a title', /^Title:\s+\S/m.test(info));
+  hold(name, 'lies on A4 or Letter', /^Page size:.*\((A4|letter)\)/m.test(info));
+  const fonts = read('pdffonts', pdf).split('\n').slice(2).filter(line => line.trim());
+  hold(name, 'has fonts', fonts.length > 0);
+  fonts.forEach(font => hold(name, `carries its letters: ${font}`, /\syes (yes|no ) (yes|no )\s+\d+\s+\d+\s*$/.test(font)));
+  const text = words(read('pdftotext', '-raw', pdf, '-'));
+  const plan = JSON.parse(readFileSync(join(folder, 'plan.json'), 'utf8'));
+  plan.cutList.flatMap(row => row.parts).forEach(part => hold(name, `names the part ${part}`, text.includes(words(part))));
+  hold(name, 'numbers its sheets', text.includes(`${pages}of${pages}`));
+  read('pdftoppm', '-gray', '-r', String(DOTS), '-f', String(pages), '-l', String(pages), '-singlefile', pdf, join(work, 'last'));
+  const long = lines(readFileSync(join(work, 'last.pgm')));
+  hold(name, `a ruler of 100 mm; lines of ${long}`, long.some(run => Math.abs(run - 1000) <= 4));
+  hold(name, `a ruler of 4 in; lines of ${long}`, long.some(run => Math.abs(run - 1016) <= 4));
+  console.log(`${name}: ${pages} sheets, ${Math.round(statSync(pdf).size / 1024)} KiB`);
+}
+rmSync(work, { recursive: true });
+console.log(`Poppler: ${process.argv.length - 2} plans, ${failed} failures`);
+process.exit(failed ? 1 : 0);
