@@ -5,7 +5,6 @@ import dev.treen.cli.Main;
 import dev.treen.cli.OutputNames;
 import dev.treen.cli.Subcommand;
 import dev.treen.cutting.BoardCut;
-import dev.treen.finding.FindingPage;
 import dev.treen.lsp.feature.Commands;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.LayoutSvg;
@@ -33,7 +32,6 @@ final class CommandRunner {
     private final ExecutorService worker = Executors.newSingleThreadExecutor(
             Thread.ofPlatform().daemon().name("treen-commands").stackSize(16L << 20).factory());
     private volatile boolean shows;
-    private Optional<Path> folder = Optional.empty();
 
     CommandRunner(Desk desk) {
         this.desk = desk;
@@ -58,10 +56,6 @@ final class CommandRunner {
 
     void stop() {
         worker.shutdown();
-        synchronized (this) {
-            folder.ifPresent(CommandRunner::delete);
-            folder = Optional.empty();
-        }
     }
 
     private static String text(Object argument) {
@@ -119,30 +113,15 @@ final class CommandRunner {
         Compilation analysis = document.get().analysis();
         for (BoardCut cut : desk.layout(document.get()).orElseGet(analysis::cutting).boards()) {
             if (cut.board().name().equals(board)) {
-                show(written(OutputNames.layout(cut) + ".svg",
+                show(desk.files().write(OutputNames.layout(cut) + ".svg",
                         LayoutSvg.of(analysis.evaluation().project().settings(), cut)));
             }
         }
     }
 
-    private void explain(String code) throws IOException {
-        Optional<FindingPage> page = Compilation.kinds().stream()
-                .filter(kind -> kind.code().equals(code))
-                .findFirst()
-                .flatMap(FindingPage::of);
-        if (page.isPresent()) {
-            show(written(code + ".md", page.get().markdown()));
-        } else {
-            say(MessageType.Error, "No finding of Treen is called `" + code + "`.");
-        }
-    }
-
-    /** A file of this session, which goes when the session ends. */
-    private synchronized Path written(String name, String text) throws IOException {
-        if (folder.isEmpty()) {
-            folder = Optional.of(Files.createTempDirectory("treen-"));
-        }
-        return Files.writeString(folder.get().resolve(name), text);
+    private void explain(String code) {
+        desk.files().page(code).ifPresentOrElse(
+                this::show, () -> say(MessageType.Error, "There is no page of a finding `" + code + "`."));
     }
 
     private void show(Path file) {
@@ -161,16 +140,5 @@ final class CommandRunner {
 
     private void say(MessageType how, String what) {
         desk.client().ifPresent(client -> client.showMessage(new MessageParams(how, what)));
-    }
-
-    private static void delete(Path folder) {
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.toList()) {
-                Files.deleteIfExists(file);
-            }
-            Files.deleteIfExists(folder);
-        } catch (IOException busy) {
-            // The machine clears its own folder for what is temporary.
-        }
     }
 }

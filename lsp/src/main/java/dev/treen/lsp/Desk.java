@@ -17,6 +17,8 @@ import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.CodeLensWorkspaceCapabilities;
 import org.eclipse.lsp4j.CompletionCapabilities;
 import org.eclipse.lsp4j.CompletionItemCapabilities;
+import org.eclipse.lsp4j.DiagnosticTag;
+import org.eclipse.lsp4j.PublishDiagnosticsCapabilities;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.ShowDocumentCapabilities;
 import org.eclipse.lsp4j.TextDocumentClientCapabilities;
@@ -43,16 +45,20 @@ final class Desk {
     private final Progressing progressing = new Progressing(this::client);
     private final LayoutJobs layouts = new LayoutJobs(progressing, this::laidOut);
     private final CommandRunner commands = new CommandRunner(this);
+    private final SessionFiles files = new SessionFiles();
     private volatile boolean refreshesLenses;
+    private volatile boolean links;
+    private volatile boolean fades;
     private volatile boolean snippets;
     private volatile PositionEncoding encoding = PositionEncoding.UTF16;
-    private volatile Diagnostics diagnostics = new Diagnostics(PositionEncoding.UTF16, this::findings);
+    private volatile Diagnostics diagnostics = new Diagnostics(
+            PositionEncoding.UTF16, this::findings, this::page, () -> fades);
     private volatile @Nullable LanguageClient client;
 
     void encoding(PositionEncoding agreed) {
         encoding = agreed;
         documents.encoding(agreed);
-        diagnostics = new Diagnostics(agreed, this::findings);
+        diagnostics = new Diagnostics(agreed, this::findings, this::page, () -> fades);
     }
 
     void connect(LanguageClient toClient) {
@@ -63,6 +69,7 @@ final class Desk {
         worker.shutdown();
         layouts.stop();
         commands.stop();
+        files.delete();
     }
 
     /** What the client can be asked for. */
@@ -74,6 +81,12 @@ final class Desk {
         refreshesLenses = Optional.ofNullable(can).map(ClientCapabilities::getWorkspace)
                 .map(WorkspaceClientCapabilities::getCodeLens)
                 .map(CodeLensWorkspaceCapabilities::getRefreshSupport)
+                .orElse(false);
+        var published = Optional.ofNullable(can).map(ClientCapabilities::getTextDocument)
+                .map(TextDocumentClientCapabilities::getPublishDiagnostics);
+        links = published.map(PublishDiagnosticsCapabilities::getCodeDescriptionSupport).orElse(false);
+        fades = published.map(PublishDiagnosticsCapabilities::getTagSupport)
+                .map(either -> either.map(all -> all, tags -> tags.getValueSet().contains(DiagnosticTag.Unnecessary)))
                 .orElse(false);
         snippets = Optional.ofNullable(can).map(ClientCapabilities::getTextDocument)
                 .map(TextDocumentClientCapabilities::getCompletion)
@@ -89,6 +102,16 @@ final class Desk {
 
     Progressing progressing() {
         return progressing;
+    }
+
+    /** What this session has written to be shown. */
+    SessionFiles files() {
+        return files;
+    }
+
+    /** Where the page of a finding lies, for a client that follows such links. */
+    private Optional<String> page(String code) {
+        return links ? files.page(code).map(path -> path.toUri().toString()) : Optional.empty();
     }
 
     CommandRunner commands() {

@@ -36,8 +36,10 @@ import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
 import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkDoneProgressCancelParams;
 import org.eclipse.lsp4j.WorkspaceFolder;
 import org.eclipse.lsp4j.jsonrpc.Launcher;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.launch.LSPLauncher;
 import org.eclipse.lsp4j.services.LanguageServer;
 import org.eclipse.lsp4j.services.TextDocumentService;
@@ -146,6 +148,11 @@ public final class Editor implements AutoCloseable {
     public List<Diagnostic> retype(String uri, String text) throws InterruptedException {
         type(uri, whole(uri), text);
         return diagnostics(uri);
+    }
+
+    /** The user has had enough of what goes on under a token. */
+    public void cancelProgress(Either<String, Integer> token) {
+        server.cancelProgress(new WorkDoneProgressCancelParams(token));
     }
 
     /** Closes a file. */

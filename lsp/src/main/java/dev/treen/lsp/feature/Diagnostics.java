@@ -1,5 +1,6 @@
 package dev.treen.lsp.feature;
 
+import dev.treen.cutting.CuttingFindings;
 import dev.treen.finding.Finding;
 import dev.treen.finding.Related;
 import dev.treen.finding.Remedy;
@@ -8,25 +9,49 @@ import dev.treen.lsp.Document;
 import dev.treen.lsp.Documents;
 import dev.treen.lsp.position.PositionEncoding;
 import dev.treen.lsp.position.Positions;
+import dev.treen.model.ModelFindings;
 import dev.treen.source.Span;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DiagnosticCodeDescription;
 import org.eclipse.lsp4j.DiagnosticRelatedInformation;
 import org.eclipse.lsp4j.DiagnosticSeverity;
+import org.eclipse.lsp4j.DiagnosticTag;
 import org.eclipse.lsp4j.Location;
 import org.eclipse.lsp4j.Range;
 
 /** Findings as the editor's diagnostics. */
 public final class Diagnostics {
+    /** What is told of with these codes is not heeded: an editor may show it faded. */
+    private static final Set<String> NOT_HEEDED = Set.of(
+            ModelFindings.GIVEN_TWICE.code(), CuttingFindings.WISH_NAMES_NOTHING.code(), "accept-matches-nothing");
+
     private final PositionEncoding encoding;
     private final Function<Document, List<Finding>> findings;
+    private final Function<String, Optional<String>> pages;
+    private final BooleanSupplier fades;
 
-    /** For a client that counts in {@code encoding}, of what {@code findings} says of a document. */
-    public Diagnostics(PositionEncoding encoding, Function<Document, List<Finding>> findings) {
+    /**
+     * For a client that counts in {@code encoding}.
+     *
+     * @param findings what there is to say of a document
+     * @param pages where the page of a code lies, if the client follows links to it
+     * @param fades whether the client shows faded what is not heeded
+     */
+    public Diagnostics(
+            PositionEncoding encoding,
+            Function<Document, List<Finding>> findings,
+            Function<String, Optional<String>> pages,
+            BooleanSupplier fades) {
         this.encoding = encoding;
         this.findings = findings;
+        this.pages = pages;
+        this.fades = fades;
     }
 
     /** The findings of a document that lie in its own text. */
@@ -49,6 +74,10 @@ public final class Diagnostics {
         diagnostic.setSource("treen");
         diagnostic.setCode(finding.code());
         diagnostic.setSeverity(severity(finding.severity()));
+        pages.apply(finding.code()).map(DiagnosticCodeDescription::new).ifPresent(diagnostic::setCodeDescription);
+        if (fades.getAsBoolean() && NOT_HEEDED.contains(finding.code())) {
+            diagnostic.setTags(List.of(DiagnosticTag.Unnecessary));
+        }
         List<DiagnosticRelatedInformation> related = new ArrayList<>();
         for (Related each : finding.related()) {
             Location at = new Location(

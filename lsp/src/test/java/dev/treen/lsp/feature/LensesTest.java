@@ -20,8 +20,13 @@ import org.eclipse.lsp4j.CodeLensWorkspaceCapabilities;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.ExecuteCommandParams;
 import org.eclipse.lsp4j.MessageType;
+import org.eclipse.lsp4j.ProgressParams;
 import org.eclipse.lsp4j.ShowDocumentCapabilities;
 import org.eclipse.lsp4j.WindowClientCapabilities;
+import org.eclipse.lsp4j.WorkDoneProgressBegin;
+import org.eclipse.lsp4j.WorkDoneProgressEnd;
+import org.eclipse.lsp4j.WorkDoneProgressNotification;
+import org.eclipse.lsp4j.WorkDoneProgressReport;
 import org.eclipse.lsp4j.WorkspaceClientCapabilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -139,5 +144,60 @@ class LensesTest {
     private static void run(Editor editor, String command, Object... arguments) throws Exception {
         assertThat(get(editor.server().getWorkspaceService().executeCommand(
                 new ExecuteCommandParams(command, List.of(arguments))))).isNull();
+    }
+
+    /** So many parts of so many sizes that the search for their layout lasts. */
+    private static String many(int parts) {
+        StringBuilder text = new StringBuilder("project \"Pegs\" { units mm }\n");
+        for (int i = 0; i < 40; i++) {
+            text.append("board plank_%d { species black_cherry; size 2400 x 200 x 20; moisture 9%% }%n".formatted(i));
+        }
+        for (int i = 0; i < parts; i++) {
+            text.append("part p%d { length %d; width %d; thickness 15 }%n".formatted(
+                    i, 180 + 37 * i % 331, 31 + 11 * i % 59));
+        }
+        return text.toString();
+    }
+
+    /** A layout that lasts is told of from its beginning to its end, and the end comes at once when it is cancelled. */
+    @Test
+    void aLongLayoutTellsHowItGoesAndStopsWhenToldTo() throws Exception {
+        try (Editor editor = new Editor(able())) {
+            editor.open(many(600));
+            ProgressParams begun = next(editor.client().progress);
+            WorkDoneProgressBegin begin = (WorkDoneProgressBegin) begun.getValue().getLeft();
+            assertThat(begin.getTitle()).startsWith("Laying out the boards of ");
+            assertThat(begin.getCancellable()).isTrue();
+            assertThat(begin.getPercentage()).isBetween(0, 100);
+            editor.cancelProgress(begun.getToken());
+            WorkDoneProgressNotification told;
+            do {
+                ProgressParams each = next(editor.client().progress);
+                assertThat(each.getToken()).isEqualTo(begun.getToken());
+                told = each.getValue().getLeft();
+            } while (told instanceof WorkDoneProgressReport);
+            assertThat(told).isInstanceOf(WorkDoneProgressEnd.class);
+        }
+    }
+
+    /** An edit that changes what a layout depends on ends it; the next one begins under a name of its own. */
+    @Test
+    void anEditOfItsPartsEndsALayout() throws Exception {
+        try (Editor editor = new Editor(able())) {
+            String uri = editor.open(many(600));
+            ProgressParams begun = next(editor.client().progress);
+            editor.type(uri, editor.range(uri, "length 180"), "length 181");
+            WorkDoneProgressNotification told;
+            ProgressParams each;
+            do {
+                each = next(editor.client().progress);
+                told = each.getValue().getLeft();
+            } while (told instanceof WorkDoneProgressReport);
+            assertThat(told).isInstanceOf(WorkDoneProgressEnd.class);
+            ProgressParams after = next(editor.client().progress);
+            assertThat(after.getValue().getLeft()).isInstanceOf(WorkDoneProgressBegin.class);
+            assertThat(after.getToken()).isNotEqualTo(begun.getToken());
+            editor.cancelProgress(after.getToken());
+        }
     }
 }

@@ -1,0 +1,70 @@
+package dev.treen.lsp;
+
+import dev.treen.finding.FindingPage;
+import dev.treen.plan.Compilation;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import java.util.stream.Stream;
+
+/** Files that a session shows, in a folder of its own, which goes when the session ends. */
+final class SessionFiles {
+    private static final Logger LOG = Logger.getLogger(SessionFiles.class.getName());
+
+    private final Map<String, Optional<Path>> pages = new ConcurrentHashMap<>();
+    private Optional<Path> folder = Optional.empty();
+
+    /**
+     * Writes a file anew.
+     *
+     * @throws IOException where the machine's folder for what is temporary takes nothing
+     */
+    synchronized Path write(String name, String text) throws IOException {
+        if (folder.isEmpty()) {
+            folder = Optional.of(Files.createTempDirectory("treen-"));
+        }
+        return Files.writeString(folder.get().resolve(name), text);
+    }
+
+    /** The page of a finding's code, written when it is first asked for; nothing where it cannot be or the code has none. */
+    Optional<Path> page(String code) {
+        return pages.computeIfAbsent(code, each -> Compilation.kinds().stream()
+                .filter(kind -> kind.code().equals(each))
+                .findFirst()
+                .flatMap(FindingPage::of)
+                .flatMap(page -> written(each, page)));
+    }
+
+    private Optional<Path> written(String code, FindingPage page) {
+        try {
+            return Optional.of(write(code + ".md", page.markdown()));
+        } catch (IOException | UncheckedIOException full) {
+            LOG.log(Level.INFO, "The page of " + code + " could not be written", full);
+            return Optional.empty();
+        }
+    }
+
+    /** Takes away what was written. */
+    synchronized void delete() {
+        folder.ifPresent(SessionFiles::delete);
+        folder = Optional.empty();
+        pages.clear();
+    }
+
+    private static void delete(Path folder) {
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.toList()) {
+                Files.deleteIfExists(file);
+            }
+            Files.deleteIfExists(folder);
+        } catch (IOException busy) {
+            // The machine clears its own folder for what is temporary.
+        }
+    }
+}
