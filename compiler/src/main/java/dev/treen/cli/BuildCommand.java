@@ -4,6 +4,9 @@ import dev.treen.check.RoomYear;
 import dev.treen.cutting.BoardCut;
 import dev.treen.drawing.DrawingSet;
 import dev.treen.drawing.Drawings;
+import dev.treen.drawing.Outlines;
+import dev.treen.export.Dxf;
+import dev.treen.export.Gltf;
 import dev.treen.finding.Finding;
 import dev.treen.page.Labels;
 import dev.treen.page.PlanPage;
@@ -138,12 +141,16 @@ final class BuildCommand implements Subcommand {
         files.put("plan.json", PlanJson.of(plan));
         files.put("order.md", OrderMarkdown.of(plan));
         for (BoardCut board : plan.cutting().boards()) {
-            files.put(fresh(OutputNames.layout(board), files), LayoutSvg.of(plan.settings(), board));
+            files.put(fresh(OutputNames.layout(board), ".svg", files), LayoutSvg.of(plan.settings(), board));
         }
         if (!years.isEmpty()) {
             files.put("year.svg", YearSvg.of(plan, years));
         }
-        drawings.sheets().forEach((name, sheet) -> files.put(fresh(OutputNames.stem(name), files), sheet.svg()));
+        drawings.sheets()
+                .forEach((name, sheet) -> files.put(fresh(OutputNames.stem(name), ".svg", files), sheet.svg()));
+        Outlines.of(plan.joined())
+                .forEach((name, part) -> files.put(fresh(OutputNames.stem(name), ".dxf", files), Dxf.of(part)));
+        Gltf.of(plan.joined()).ifPresent(assembly -> files.put("assembly.gltf", assembly));
         String rack = RackText.of(plan);
         if (!rack.isEmpty()) {
             files.put("rack.treen", rack);
@@ -152,10 +159,10 @@ final class BuildCommand implements Subcommand {
     }
 
     /** Some file systems take {@code A} and {@code a} for the same name. */
-    private static String fresh(String stem, Map<String, String> files) {
-        String name = stem + ".svg";
+    private static String fresh(String stem, String ending, Map<String, String> files) {
+        String name = stem + ending;
         for (int i = 2; taken(name, files); i++) {
-            name = stem + "-" + i + ".svg";
+            name = stem + "-" + i + ending;
         }
         return name;
     }
