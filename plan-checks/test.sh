@@ -18,6 +18,9 @@ for project in "$root"/examples/*/; do
     "${TREEN_LAUNCHER:-$root/treen}" build "$project$name.treen" -o "$work/$name" >/dev/null 2>"$work/notes" ||
         { cat "$work/notes" >&2; exit 1; }
     pages+=("$work/$name/plan.html" "$work/$name/labels.html")
+    for templates in "$work/$name"/templates-*.html; do
+        [ ! -f "$templates" ] || pages+=("$templates")
+    done
     folders+=("$work/$name")
     [ ! -f "$work/$name/assembly.gltf" ] || assemblies+=("$work/$name/assembly.gltf")
 done

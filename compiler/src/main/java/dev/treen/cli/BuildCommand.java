@@ -5,6 +5,8 @@ import dev.treen.cutting.BoardCut;
 import dev.treen.drawing.DrawingSet;
 import dev.treen.drawing.Drawings;
 import dev.treen.drawing.Outlines;
+import dev.treen.drawing.Sheet;
+import dev.treen.drawing.Templates;
 import dev.treen.export.Dxf;
 import dev.treen.export.Gltf;
 import dev.treen.finding.Finding;
@@ -12,6 +14,8 @@ import dev.treen.page.Labels;
 import dev.treen.page.PlanPage;
 import dev.treen.page.ShoppingCsv;
 import dev.treen.page.Sources;
+import dev.treen.page.TemplatePages;
+import dev.treen.page.TemplatePages.PaperSize;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.CutListCsv;
 import dev.treen.plan.LayoutSvg;
@@ -150,6 +154,11 @@ final class BuildCommand implements Subcommand {
                 .forEach((name, sheet) -> files.put(fresh(OutputNames.stem(name), ".svg", files), sheet.svg()));
         Outlines.of(plan.joined())
                 .forEach((name, part) -> files.put(fresh(OutputNames.stem(name), ".dxf", files), Dxf.of(part)));
+        List<Sheet> templates = Templates.of(plan.joined());
+        if (!templates.isEmpty()) {
+            files.put("templates-a4.html", TemplatePages.of(plan.title(), templates, PaperSize.A4));
+            files.put("templates-letter.html", TemplatePages.of(plan.title(), templates, PaperSize.LETTER));
+        }
         Gltf.of(plan.joined()).ifPresent(assembly -> files.put("assembly.gltf", assembly));
         String rack = RackText.of(plan);
         if (!rack.isEmpty()) {

@@ -29,7 +29,8 @@ class ExamplesTest {
     private static final Path EXAMPLES = Path.of("..", "examples");
 
     /** These say again what the others say; tests of their own look at them. */
-    private static final Set<String> LARGE = Set.of("plan.html", "plan.pdf", "labels.html", "assembly.gltf");
+    private static final Set<String> LARGE = Set.of("plan.html", "plan.pdf", "labels.html", "assembly.gltf",
+            "templates-a4.html", "templates-letter.html");
 
     /** Turkish has its own i, Arabic its own digits; Kiritimati is already in tomorrow. */
     @ParameterizedTest
