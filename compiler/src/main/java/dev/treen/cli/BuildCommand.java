@@ -4,12 +4,19 @@ import dev.treen.check.RoomYear;
 import dev.treen.cutting.BoardCut;
 import dev.treen.drawing.DrawingSet;
 import dev.treen.drawing.Drawings;
+import dev.treen.drawing.Outlines;
+import dev.treen.drawing.Sheet;
+import dev.treen.drawing.Templates;
+import dev.treen.export.Dxf;
+import dev.treen.export.Gltf;
 import dev.treen.finding.Finding;
 import dev.treen.page.Labels;
 import dev.treen.page.PlanMarkdown;
 import dev.treen.page.PlanPage;
 import dev.treen.page.ShoppingCsv;
 import dev.treen.page.Sources;
+import dev.treen.page.TemplatePages;
+import dev.treen.page.TemplatePages.PaperSize;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.CutListCsv;
 import dev.treen.plan.LayoutSvg;
@@ -149,7 +156,7 @@ final class BuildCommand implements Subcommand {
         // By the addresses that the drawings have in the page.
         Map<String, String> shown = new HashMap<>();
         for (BoardCut board : plan.cutting().boards()) {
-            String name = fresh(OutputNames.layout(board), files);
+            String name = fresh(OutputNames.layout(board), ".svg", files);
             files.put(name, LayoutSvg.of(plan.settings(), board));
             shown.put(PlanPage.layout(shown.size() + 1), name);
         }
@@ -157,11 +164,19 @@ final class BuildCommand implements Subcommand {
             files.put("year.svg", YearSvg.of(plan, years));
         }
         drawings.sheets().forEach((sheet, drawn) -> {
-            String name = fresh(OutputNames.stem(sheet), files);
+            String name = fresh(OutputNames.stem(sheet), ".svg", files);
             files.put(name, drawn.svg());
             PlanPage.drawing(drawings, sheet).ifPresent(address -> shown.put(address, name));
         });
         files.put("plan.md", PlanMarkdown.of(page, shown));
+        Outlines.of(plan.joined())
+                .forEach((name, part) -> files.put(fresh(OutputNames.stem(name), ".dxf", files), Dxf.of(part)));
+        List<Sheet> templates = Templates.of(plan.joined());
+        if (!templates.isEmpty()) {
+            files.put("templates-a4.html", TemplatePages.of(plan.title(), templates, PaperSize.A4));
+            files.put("templates-letter.html", TemplatePages.of(plan.title(), templates, PaperSize.LETTER));
+        }
+        Gltf.of(plan.joined()).ifPresent(assembly -> files.put("assembly.gltf", assembly));
         String rack = RackText.of(plan);
         if (!rack.isEmpty()) {
             files.put("rack.treen", rack);
@@ -170,10 +185,10 @@ final class BuildCommand implements Subcommand {
     }
 
     /** Some file systems take {@code A} and {@code a} for the same name. */
-    private static String fresh(String stem, Map<String, String> files) {
-        String name = stem + ".svg";
+    private static String fresh(String stem, String ending, Map<String, String> files) {
+        String name = stem + ending;
         for (int i = 2; taken(name, files); i++) {
-            name = stem + "-" + i + ".svg";
+            name = stem + "-" + i + ending;
         }
         return name;
     }

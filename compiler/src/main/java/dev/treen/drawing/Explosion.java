@@ -4,10 +4,14 @@ import dev.treen.quantity.Exact;
 import dev.treen.solid.AssemblyOrder;
 import dev.treen.solid.Axis;
 import dev.treen.solid.Box;
+import dev.treen.solid.Motion;
 import dev.treen.solid.Placed;
 import dev.treen.solid.Side;
+import dev.treen.solid.Solid;
 import dev.treen.solid.Vec3;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,6 +56,32 @@ final class Explosion {
         return explosion.shifts;
     }
 
+    /**
+     * The same with the first part alone drawn out of the others, which stay together.
+     *
+     * @param ways where it had best go: the shortest way of them; any other straight way is taken where none of these is free, and
+     *     where none is free at all, all parts go as {@link #of} has them
+     */
+    static Map<String, Vec3> ofFirst(List<Placed> parts, List<Side> ways) {
+        Explosion explosion = new Explosion(parts);
+        Placed first = parts.getFirst();
+        List<String> rest = parts.stream().skip(1).map(Placed::name).toList();
+        List<Solid> obstacles = parts.stream().skip(1).map(Placed::solid).toList();
+        Box own = explosion.around(List.of(first.name()));
+        Box others = explosion.around(rest);
+        List<Side> all = new ArrayList<>(ways);
+        all.sort(Comparator.comparing(way -> need(way, own, others), Exact::compare));
+        all.addAll(List.of(Side.TOP, Side.FRONT, Side.RIGHT, Side.LEFT, Side.BACK, Side.BOTTOM));
+        for (Side way : all) {
+            BigFraction far = need(way, own, others);
+            if (Motion.canMove(first.solid(), obstacles, way, far)) {
+                explosion.shifts.put(first.name(), way.unit().times(far.add(explosion.gap)));
+                return explosion.shifts;
+            }
+        }
+        return of(parts);
+    }
+
     private Box around(Collection<String> names) {
         return names.stream().map(this::now).reduce(Box::join).orElseThrow();
     }
@@ -69,11 +99,17 @@ final class Explosion {
         Side back = side(move.to().negate());
         Box moving = around(move.parts());
         Box staying = around(move.onto());
-        BigFraction need = back.sign() > 0
-                ? staying.max().get(back.axis()).subtract(moving.min().get(back.axis()))
-                : moving.max().get(back.axis()).subtract(staying.min().get(back.axis()));
+        BigFraction need = need(back, moving, staying);
         Vec3 way = back.unit().times(need.add(gap));
         move.parts().forEach(name -> shifts.merge(name, way, Vec3::plus));
+    }
+
+    /** How far a box goes until it is clear of another. */
+    private static BigFraction need(Side way, Box moving, Box staying) {
+        BigFraction need = way.sign() > 0
+                ? staying.max().get(way.axis()).subtract(moving.min().get(way.axis()))
+                : moving.max().get(way.axis()).subtract(staying.min().get(way.axis()));
+        return need.signum() < 0 ? BigFraction.ZERO : need;
     }
 
     /** Away from the middle, for parts that hold each other. */

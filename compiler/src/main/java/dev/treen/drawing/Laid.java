@@ -57,7 +57,8 @@ record Laid(String name, Solid solid, Side face, Side edge) {
         return new Side[]{side(placing.length()), side(placing.width()), side(placing.thickness())};
     }
 
-    private static Side side(Direction direction) {
+    /** The side to which a direction points. */
+    static Side side(Direction direction) {
         Axis axis = direction.axis() == 0 ? Axis.X : direction.axis() == 1 ? Axis.Y : Axis.Z;
         return Side.of(axis, direction.sign());
     }

@@ -32,7 +32,7 @@ final class Pictorial {
         this.drawing = drawing;
         Bounds all = drawing.strokes().stream()
                 .flatMap(s -> java.util.stream.Stream.of(s.from(), s.to()))
-                .map(VIEW::onPaper)
+                .map(drawing.view()::onPaper)
                 .map(s -> new Bounds(s.x(), -s.y(), s.x(), -s.y()))
                 .reduce(Bounds::join)
                 .orElseThrow();
@@ -41,12 +41,20 @@ final class Pictorial {
         dy = room.middle().y() - all.middle().y() * scale;
     }
 
+    /** The drawing so many times as large as the parts, with the assembly's origin at nought. */
+    Pictorial(Drawing drawing, double scale) {
+        this.drawing = drawing;
+        this.scale = scale;
+        this.dx = 0;
+        this.dy = 0;
+    }
+
     private Spot spot(View.Spot on) {
         return new Spot(dx + on.x() * scale, dy - on.y() * scale);
     }
 
     Spot spot(Vec2 flat) {
-        return spot(VIEW.onPaper(flat));
+        return spot(drawing.view().onPaper(flat));
     }
 
     /** What is seen of parts. */
@@ -92,12 +100,19 @@ final class Pictorial {
         return new Sheet(paper.width(), paper.height(), title + ", " + what, description, "", frame, marks);
     }
 
+    /** For each part out of its place, the line back to it. */
+    List<Mark> waysOf(List<Placed> parts, Map<String, Vec3> shifts) {
+        ways(parts, shifts);
+        return List.copyOf(ways);
+    }
+
     private void ways(List<Placed> parts, Map<String, Vec3> shifts) {
         for (Placed part : parts) {
             Vec3 shift = shifts.getOrDefault(part.name(), Vec3.ZERO);
             if (shift.lengthSquared().signum() != 0) {
                 Vec3 now = part.solid().bounds().orElseThrow().centre();
-                ways.add(new Mark.Line(spot(VIEW.onPaper(now)), spot(VIEW.onPaper(now.minus(shift))), Pen.CHAIN));
+                View view = drawing.view();
+                ways.add(new Mark.Line(spot(view.onPaper(now)), spot(view.onPaper(now.minus(shift))), Pen.CHAIN));
             }
         }
     }

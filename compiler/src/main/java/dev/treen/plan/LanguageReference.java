@@ -27,10 +27,11 @@ public final class LanguageReference {
         lines.add("## Blocks");
         Schemas.all().forEach(block -> block(block, "", lines));
         lines.add("");
-        lines.add("## Joints");
+        lines.addAll(List.of("## Joints", "", "All of them in pictures: [grammar/joints](joints/README.md)."));
         for (JointSchema joint : JointKinds.schemas()) {
-            String form = joint.into() ? "joint " + joint.kind() + " a into b" : "joint " + joint.kind() + " a to b";
-            block(joint.block(), "Written `" + form + "`. ", lines);
+            block(joint.block(), form(joint), lines);
+            lines.addAll(
+                    List.of("", "Drawings, numbers and work: [" + joint.kind() + "](joints/" + joint.kind() + ".md)."));
         }
         lines.add("");
         lines.add(END);
@@ -42,6 +43,16 @@ public final class LanguageReference {
         lines.add("### " + block.word());
         lines.add("");
         lines.add(before + block.doc());
+        uses(block, lines);
+    }
+
+    /** How a joint is written, as a sentence with a blank after it. */
+    static String form(JointSchema joint) {
+        return "Written `joint " + joint.kind() + " a " + (joint.into() ? "into" : "to") + " b`. ";
+    }
+
+    /** The example of a block and the table of its properties. */
+    static void uses(BlockSchema block, List<String> lines) {
         lines.add("");
         lines.add("```treen");
         lines.add(block.example());
@@ -62,7 +73,8 @@ public final class LanguageReference {
                 + cell(property.doc()) + again + " |";
     }
 
-    private static String cell(String text) {
+    /** Text for a cell of a table. */
+    static String cell(String text) {
         return text.replace("|", "\\|");
     }
 }

@@ -46,10 +46,11 @@ class ArchitectureTest {
         // Between the solver, which knows only rectangles, and the project: an order needs the boards as they are cut.
         KNOWS.put("cutting", List.of("joinery", "yield"));
         KNOWS.put("order", List.of("cutting"));
+        KNOWS.put("export", List.of("drawing"));
         KNOWS.put("plan", List.of("check", "order", "drawing"));
         KNOWS.put("page", List.of("plan"));
         KNOWS.put("paper", List.of("page"));
-        KNOWS.put("cli", List.of("paper"));
+        KNOWS.put("cli", List.of("paper", "export"));
     }
 
     private static final JavaClasses TREEN = new ClassFileImporter()

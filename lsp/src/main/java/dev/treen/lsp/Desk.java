@@ -18,6 +18,8 @@ import org.eclipse.lsp4j.CodeLensWorkspaceCapabilities;
 import org.eclipse.lsp4j.CompletionCapabilities;
 import org.eclipse.lsp4j.CompletionItemCapabilities;
 import org.eclipse.lsp4j.DiagnosticTag;
+import org.eclipse.lsp4j.HoverCapabilities;
+import org.eclipse.lsp4j.MarkupKind;
 import org.eclipse.lsp4j.PublishDiagnosticsCapabilities;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.ShowDocumentCapabilities;
@@ -50,6 +52,7 @@ final class Desk {
     private volatile boolean links;
     private volatile boolean fades;
     private volatile boolean snippets;
+    private volatile boolean pictures;
     private volatile PositionEncoding encoding = PositionEncoding.UTF16;
     private volatile Diagnostics diagnostics = new Diagnostics(
             PositionEncoding.UTF16, this::findings, this::page, () -> fades);
@@ -93,6 +96,16 @@ final class Desk {
                 .map(CompletionCapabilities::getCompletionItem)
                 .map(CompletionItemCapabilities::getSnippetSupport)
                 .orElse(false);
+        pictures = Optional.ofNullable(can).map(ClientCapabilities::getTextDocument)
+                .map(TextDocumentClientCapabilities::getHover)
+                .map(HoverCapabilities::getContentFormat)
+                .filter(formats -> formats.contains(MarkupKind.MARKDOWN))
+                .isPresent();
+    }
+
+    /** Whether the client shows Markdown in a hover, and so may show a picture. */
+    boolean pictures() {
+        return pictures;
     }
 
     /** Whether the client goes from field to field in what is put in. */

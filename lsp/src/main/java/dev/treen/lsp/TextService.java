@@ -139,7 +139,8 @@ final class TextService implements TextDocumentService {
     @Override
     public CompletableFuture<Hover> hover(HoverParams params) {
         return desk.maybe(
-                params.getTextDocument(), d -> new Hovers().at(d, d.positions().offset(params.getPosition())));
+                params.getTextDocument(),
+                d -> new Hovers(desk.pictures()).at(d, d.positions().offset(params.getPosition())));
     }
 
     @Override

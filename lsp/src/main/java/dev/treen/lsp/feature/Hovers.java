@@ -28,8 +28,15 @@ import org.eclipse.lsp4j.MarkupKind;
 
 /** What a word or number is: its documentation, its value and how that came about. Reads well as plain text too. */
 public final class Hovers {
-    /** Makes hovers. */
-    public Hovers() {
+    private final JointHovers joints;
+
+    /**
+     * Makes hovers.
+     *
+     * @param pictures whether the client shows Markdown, and so may have pictures in it
+     */
+    public Hovers(boolean pictures) {
+        joints = new JointHovers(pictures);
     }
 
     /** The hover at {@code offset}; empty where nothing is to be said. */
@@ -47,10 +54,11 @@ public final class Hovers {
         lines.addAll(parts(document, at, format));
         lines.addAll(settings(document, at, format));
         lines.addAll(WoodNotes.ofBoards(document, at));
+        lines.addAll(joints.at(document, at, format));
         if (lines.isEmpty()) {
             Definitions.usage(document, offset).ifPresent(usage -> lines.addAll(usage(usage, format)));
         }
-        if (lines.isEmpty()) {
+        if (lines.isEmpty() || joint(at)) {
             word(document, at, offset).ifPresent(lines::add);
         }
         if (lines.isEmpty()) {
@@ -64,6 +72,10 @@ public final class Hovers {
                 : Optional.of(new Hover(
                         new MarkupContent(MarkupKind.MARKDOWN, String.join("\n\n", lines)),
                         document.positions().range(at.start(), at.end())));
+    }
+
+    private static boolean joint(Span at) {
+        return JointKinds.named(at.text()).isPresent();
     }
 
     private static List<String> parts(Document document, Span at, LengthFormat format) {

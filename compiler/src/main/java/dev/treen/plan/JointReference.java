@@ -1,0 +1,184 @@
+package dev.treen.plan;
+
+import dev.treen.drawing.JointPicture;
+import dev.treen.drawing.JointSheets;
+import dev.treen.drawing.Sheet;
+import dev.treen.joinery.Figure;
+import dev.treen.joinery.Joined;
+import dev.treen.joinery.JointKinds;
+import dev.treen.joinery.MadeJoint;
+import dev.treen.joinery.Work;
+import dev.treen.model.FileLoader;
+import dev.treen.model.JointSchema;
+import dev.treen.quantity.LengthFormat;
+import dev.treen.source.SourceFile;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The reference of the joints: for each a page with what may be written, a drawing of every way in which its examples make
+ * it, its numbers with their rules and sources, and its work. All of it comes from the schema and from what the compiler
+ * makes of the examples.
+ */
+public final class JointReference {
+    /** Where the sheet of all joints stands, beside the pages. */
+    public static final String SHEET = "all-joints.svg";
+
+    private final Map<String, Compilation> examples = new LinkedHashMap<>();
+    private final Map<String, JointPicture> samples = new LinkedHashMap<>();
+    private final Map<String, String> files = new LinkedHashMap<>();
+
+    private JointReference(Map<String, String> texts) {
+        texts.forEach((name, text) -> examples.put(name, Compilation.of(new SourceFile(name, text), FileLoader.NONE)));
+    }
+
+    /**
+     * All files of the reference by their names.
+     *
+     * @param examples texts of small projects by file name; one belongs to the joint that it is named for, or else to the
+     *     first that it has
+     */
+    public static Map<String, String> files(Map<String, String> examples) {
+        JointReference reference = new JointReference(examples);
+        JointKinds.schemas().forEach(reference::page);
+        reference.sheet();
+        return reference.files;
+    }
+
+    /** The example that is named for a joint comes first. */
+    private List<String> examples(String kind) {
+        List<String> names = new ArrayList<>();
+        examples.forEach((name, compilation) -> {
+            if (name.equals(kind + ".treen")) {
+                names.addFirst(name);
+            } else if (JointKinds.named(name.replace(".treen", "")).isEmpty() && first(compilation).equals(kind)) {
+                names.add(name);
+            }
+        });
+        return names;
+    }
+
+    private static String first(Compilation compilation) {
+        return compilation.joined().joints().stream().findFirst().map(m -> m.joint().kind()).orElse("");
+    }
+
+    private Joined joined(String example) {
+        return Optional.ofNullable(examples.get(example)).orElseThrow().joined();
+    }
+
+    /** Of each statement of the kind the first pair. */
+    private static List<MadeJoint> statements(Joined joined, String kind) {
+        Set<Integer> seen = new LinkedHashSet<>();
+        return joined.joints().stream()
+                .filter(m -> m.joint().kind().equals(kind) && seen.add(m.joint().statement()))
+                .toList();
+    }
+
+    private void page(JointSchema schema) {
+        String kind = schema.kind();
+        List<String> lines = new ArrayList<>(List.of("# " + kind, "", LanguageReference.form(schema)
+                + schema.block().doc(), ""));
+        List<MadeJoint> shown = new ArrayList<>();
+        for (String example : examples(kind)) {
+            Joined joined = joined(example);
+            for (MadeJoint made : statements(joined, kind)) {
+                JointPicture.of(joined, made).ifPresent(picture -> {
+                    samples.putIfAbsent(kind, picture);
+                    picture(kind, JointSheets.of(picture), shown.size() + 1, made, lines);
+                });
+                shown.add(made);
+            }
+        }
+        lines.add("## What may be written");
+        LanguageReference.uses(schema.block(), lines);
+        for (int i = 0; i < shown.size(); i++) {
+            numbers(shown, i, lines);
+        }
+        if (!shown.isEmpty()) {
+            work(shown.getFirst(), lines);
+            lines.addAll(List.of("", "## The example", ""));
+            examples(kind).forEach(example -> lines.addAll(List.of(
+                    "[" + example + "](../../examples/joints/" + example + "), invented for this page:", "", "```treen",
+                    Optional.ofNullable(examples.get(example)).orElseThrow().file().text().strip(), "```", "")));
+        }
+        lines.add("Back to [all joints](README.md). This page is made from the schema and the example;"
+                + " `-Dtreen.update=true` makes it anew.");
+        files.put(kind + ".md", String.join("\n", lines) + "\n");
+    }
+
+    private void picture(String kind, Sheet sheet, int number, MadeJoint made, List<String> lines) {
+        String name = kind + (number == 1 ? "" : "-" + number) + ".svg";
+        files.put(name, sheet.svg());
+        lines.addAll(List.of("![" + sheet.title() + ", apart and together](" + name + ")", "",
+                "`" + statement(made) + "`", ""));
+    }
+
+    /** How a pair would be written by itself. */
+    private static String statement(MadeJoint made) {
+        var joint = made.joint();
+        StringBuilder settings = new StringBuilder();
+        joint.settings().values().stream()
+                .sorted(java.util.Comparator.comparingInt(s -> s.nameAt().start()))
+                .forEach(s -> settings.append(settings.isEmpty() ? " { " : "; ").append(s.nameAt().text()).append(' ')
+                        .append(s.valueAt().text()));
+        return "joint " + joint.kind() + " " + joint.left().name() + (joint.into() ? " into " : " to ")
+                + joint.right().name() + settings + (settings.isEmpty() ? "" : " }");
+    }
+
+    private void numbers(List<MadeJoint> shown, int at, List<String> lines) {
+        MadeJoint made = shown.get(at);
+        if (made.figures().isEmpty()) {
+            return;
+        }
+        lines.addAll(List.of("", "## Its numbers" + (shown.size() == 1 ? "" : ", " + (at + 1)), "", "`"
+                + statement(made) + "`", "", "| number | here | where it comes from |", "| --- | --- | --- |"));
+        LengthFormat format = new LengthFormat.Metric(2);
+        for (Figure figure : made.figures()) {
+            String[] first = Explanation.of(figure.measure().how(), format).lines().findFirst().orElse("")
+                    .split("  ←  ", 2);
+            lines.add("| `" + figure.name() + "` | " + format.text(figure.measure().value()) + " | "
+                    + LanguageReference.cell(first[first.length - 1]) + " |");
+        }
+    }
+
+    private static void work(MadeJoint made, List<String> lines) {
+        List<Work> works = made.works();
+        if (works.isEmpty()) {
+            return;
+        }
+        lines.addAll(List.of("", "## At the bench", ""));
+        for (Work work : works) {
+            String tool = work.tool().isEmpty() ? "" : " (" + work.tool() + ")";
+            String from = work.from().isEmpty() ? "" : " From: " + work.from() + ".";
+            String look = work.check().isEmpty() ? "" : " Look: " + work.check() + ".";
+            String care = work.caution().isEmpty() ? "" : " **" + work.caution() + "**";
+            lines.add("1. " + work.action() + tool + "." + from + look + care);
+        }
+        lines.addAll(List.of("",
+                "Sharp tools and machines hurt people: follow the makers' instructions, and make a test"
+                        + " joint in an offcut. What carries people or hangs over them falls under local codes and belongs before"
+                        + " somebody licensed to judge it."));
+    }
+
+    private void sheet() {
+        List<String> lines = new ArrayList<>(List.of("# All joints", "",
+                "![One picture of each joint, its parts apart]("
+                        + SHEET + ")",
+                "", "Each has a page with what may be written, drawings, its numbers with the rules and"
+                        + " sources they come from, and its work. All drawings are made by Treen from the projects in"
+                        + " [examples/joints](../../examples/joints), which are invented. What a joint cuts is darker;"
+                        + " dashed lines lie inside.",
+                "", "| joint | what it does |", "| --- | --- |"));
+        for (JointSchema schema : JointKinds.schemas()) {
+            String kind = schema.kind();
+            lines.add("| [" + kind + "](" + kind + ".md) | " + LanguageReference.cell(schema.block().doc()) + " |");
+        }
+        files.put(SHEET, JointSheets.all(samples).svg());
+        files.put("README.md", String.join("\n", lines) + "\n");
+    }
+}
