@@ -30,7 +30,8 @@ public final class Remembered {
     }
 
     private static IdentityHashMap<Subassembly, List<Finding>> of(
-            List<Subassembly> all, IdentityHashMap<Subassembly, List<Finding>> known, Function<Subassembly, List<Finding>> check) {
+            List<Subassembly> all, IdentityHashMap<Subassembly, List<Finding>> known,
+            Function<Subassembly, List<Finding>> check) {
         IdentityHashMap<Subassembly, List<Finding>> said = new IdentityHashMap<>(all.size());
         for (Subassembly each : all) {
             List<Finding> before = known.get(each);

@@ -105,7 +105,8 @@ public final class Subassemblies {
         return same
                 ? subassembly.joined().joints()
                 : subassembly.joined().joints().stream()
-                        .map(made -> made.numbered(numbers.getOrDefault(made.joint().statement(), made.joint().statement())))
+                        .map(made -> made
+                                .numbered(numbers.getOrDefault(made.joint().statement(), made.joint().statement())))
                         .toList();
     }
 

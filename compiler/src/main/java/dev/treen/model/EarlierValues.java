@@ -57,7 +57,8 @@ public final class EarlierValues {
         /** Whether so much may rest on it that nothing can be kept where it changes. */
         private final boolean rules;
         Scope.@Nullable Entry entry;
-        @Nullable List<Joint> joints;
+        @Nullable
+        List<Joint> joints;
         boolean stays;
 
         Unit(Statement statement) {

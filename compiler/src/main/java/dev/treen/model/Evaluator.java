@@ -133,7 +133,8 @@ public final class Evaluator {
         Holdings holdings = new Holdings(session, expressions, reader);
         List<Acceptance> acceptances = declared.all(Sequence.ToAccept.class).stream().map(wishes::acceptance).toList();
         List<GrainRun> runs = declared.all(Sequence.ToRun.class).stream().flatMap(r -> wishes.run(r).stream()).toList();
-        List<Holding> held = declared.all(Sequence.ToHold.class).stream().flatMap(h -> holdings.read(h).stream()).toList();
+        List<Holding> held = declared.all(Sequence.ToHold.class).stream().flatMap(h -> holdings.read(h).stream())
+                .toList();
         earlier.gather(tree);
         Project project = new Project(
                 tree.file(),

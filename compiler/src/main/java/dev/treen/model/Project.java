@@ -46,7 +46,8 @@ public record Project(
     /** These parts and joints of it alone, with its settings and without its text. */
     public Project only(List<Part> someParts, List<Joint> someJoints) {
         return new Project(
-                new SourceFile(file.name(), ""), settings, List.of(), someParts, someJoints, List.of(), List.of(), List.of(), List.of(), List.of(),
+                new SourceFile(file.name(), ""), settings, List.of(), someParts, someJoints, List.of(), List.of(),
+                List.of(), List.of(), List.of(),
                 List.of(), List.of());
     }
 

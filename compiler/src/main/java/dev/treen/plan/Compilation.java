@@ -48,7 +48,8 @@ public final class Compilation {
         Editing kept = editing.orElseGet(() -> new Editing(file.name()));
         this.file = file;
         tree = new Lazy<>(() -> editing.isPresent() ? kept.text().read(file) : Parser.parse(file));
-        evaluation = new Lazy<>(() -> shownIn(shown, Evaluator.evaluate(tree(), loader, JointKinds.schemas(), kept.values())));
+        evaluation = new Lazy<>(
+                () -> shownIn(shown, Evaluator.evaluate(tree(), loader, JointKinds.schemas(), kept.values())));
         quick = new Lazy<>(() -> settled(
                 Checks.quickly(kept.subassemblies().join(evaluation().project()), kept.remembered())));
         bodies = new Lazy<>(() -> Checks.bodies(quick(), kept.remembered()));

@@ -45,8 +45,9 @@ public final class Parser {
     static Optional<SyntaxTree> refused(SourceFile file) {
         String text = file.text();
         if (text.length() > MOST_CHARACTERS) {
-            return Optional.of(refused(file, SyntaxFindings.FILE_TOO_LARGE, 0, 0, "this file is longer than Treen reads: "
-                    + text.length() + " characters, and " + MOST_CHARACTERS + " are the most"));
+            return Optional
+                    .of(refused(file, SyntaxFindings.FILE_TOO_LARGE, 0, 0, "this file is longer than Treen reads: "
+                            + text.length() + " characters, and " + MOST_CHARACTERS + " are the most"));
         }
         int nul = text.indexOf('\0');
         return nul < 0

@@ -20,7 +20,8 @@ public sealed interface Statement extends Node {
     default Span head() {
         Span all = span();
         return body().map(Block::span)
-                .map(block -> all.first(all.first(Math.max(0, block.from() - all.from())).text().stripTrailing().length()))
+                .map(block -> all
+                        .first(all.first(Math.max(0, block.from() - all.from())).text().stripTrailing().length()))
                 .orElse(all);
     }
 

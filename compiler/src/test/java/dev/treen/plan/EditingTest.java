@@ -21,7 +21,8 @@ class EditingTest {
     private static final int EDITS = Integer.getInteger("treen.edits", 800);
     private static final int ROW = 12;
     private static final String[] TYPED = {"", "", "{", "}", "\n", " ", "x", "9", "part p", "let a = 1\n", ";", "-",
-            "let wall = 8\n", "accept panel-tight because \"so\"\n", "when 1 < 2 {\npart q { length 1 }\n}\n", "/*", "("};
+            "let wall = 8\n", "accept panel-tight because \"so\"\n", "when 1 < 2 {\npart q { length 1 }\n}\n", "/*",
+            "("};
 
     @Test
     void anyRowOfEditsComesToTheSame() throws Exception {

@@ -14,8 +14,10 @@ import org.junit.jupiter.api.Test;
 /** Reading edit by edit gives what reading the whole text gives. */
 class EditedTextTest {
     private static final int EDITS = Integer.getInteger("treen.edits", 400);
-    private static final String[] TYPED = {"", "", "{", "}", "\n", "\"", " ", "x", "9", "°", "½", "🪵", "/*", "*/", "//",
-            "/// about\n", "part p", "\nlet b = (2\n", ")", "[", "]", "joint mitre ", "let a = 1\n", ";", ".", "-", "\r\n",
+    private static final String[] TYPED = {"", "", "{", "}", "\n", "\"", " ", "x", "9", "°", "½", "🪵", "/*", "*/",
+            "//",
+            "/// about\n", "part p", "\nlet b = (2\n", ")", "[", "]", "joint mitre ", "let a = 1\n", ";", ".", "-",
+            "\r\n",
             "else ", "\nelse {", "\n", "when a {\nlet c = 1\n}\n", "\n}\n"};
 
     @Test
