@@ -23,7 +23,8 @@ import java.util.regex.Pattern;
  * DEVELOPERS.md. On a busy machine look at the processor time of a round, which does not count waiting for others.
  */
 final class EditorBench {
-    private static final int LINES_A_BOX = 25;
+    private static final int LINES_A_BOX = 26;
+    private static final int BOXES_A_ROW = 50;
     private static final int TYPED_AMISS = 4;
 
     private final OutputStream out;
@@ -214,29 +215,30 @@ final class EditorBench {
                 let wall_%1$d = 9
                 let inside_%1$d = 160 x 80 x 70
                 let x_%1$d = %2$d
+                let y_%1$d = %3$d
                 part front_%1$d {
                   length     inside_%1$d.length
                   width      84
                   thickness  wall_%1$d
                   from       plank
-                  place      { length right; width up; at x_%1$d, -wall_%1$d, 0 }
+                  place      { length right; width up; at x_%1$d, y_%1$d - wall_%1$d, 0 }
                 }
-                part back_%1$d like front_%1$d { place { at x_%1$d, inside_%1$d.width, 0 } }
+                part back_%1$d like front_%1$d { place { at x_%1$d, y_%1$d + inside_%1$d.width, 0 } }
                 part left_%1$d {
                   length     inside_%1$d.width
                   width      84
                   thickness  wall_%1$d
                   from       plank
-                  place      { length back; width up; at x_%1$d - wall_%1$d, 0, 0 }
+                  place      { length back; width up; at x_%1$d - wall_%1$d, y_%1$d, 0 }
                 }
-                part right_%1$d like left_%1$d { place { at x_%1$d + inside_%1$d.length, 0, 0 } }
+                part right_%1$d like left_%1$d { place { at x_%1$d + inside_%1$d.length, y_%1$d, 0 } }
                 part base_%1$d {
                   length inside_%1$d.length; width inside_%1$d.width; thickness 7; from plank
-                  place { length right; width back; at x_%1$d, 0, 5 }
+                  place { length right; width back; at x_%1$d, y_%1$d, 5 }
                 }
                 joint mitre front_%1$d to left_%1$d, left_%1$d to back_%1$d, back_%1$d to right_%1$d, right_%1$d to front_%1$d
                 joint groove base_%1$d into front_%1$d, back_%1$d, left_%1$d, right_%1$d { wide 5; deep 4; gap 0.9 }
-                """.formatted(n, n * 300);
+                """.formatted(n, n % BOXES_A_ROW * 300, n / BOXES_A_ROW * 300);
     }
 
     private void send(String json) throws IOException {

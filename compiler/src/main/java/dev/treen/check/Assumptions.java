@@ -162,6 +162,6 @@ final class Assumptions implements Check {
         while (space < text.length() && Character.isLetter(text.charAt(space))) {
             space++;
         }
-        return block.file().span(block.start(), block.start() + space);
+        return block.first(space);
     }
 }

@@ -17,7 +17,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Every check, run over a project; then what the project accepts is taken away and the rest put in order. */
 public final class Checks {
@@ -32,9 +34,21 @@ public final class Checks {
             "An error cannot be accepted");
     private static final FindingKind AND_MORE = FindingKind.note("and-more", "There are more findings");
 
-    private static final List<Check> ALL = List.of(
+    /** What looks at a whole project. */
+    private static final List<Check> OF_PROJECTS = List.of(
             new KnownSpecies(),
             new Assumptions(),
+            new ContentsFit(),
+            new SawDepth(),
+            new NotAcclimatised(),
+            new TooWet(),
+            new OpeningTight(),
+            new ResawMoves(),
+            new NeedsAnchor(),
+            new LidGrip());
+
+    /** What looks no further than at parts that joints tie together. */
+    private static final List<Check> OF_SUBASSEMBLIES = List.of(
             new PanelTight(),
             new PanelLoose(),
             new ShoulderTight(),
@@ -43,37 +57,31 @@ public final class Checks {
             new TongueAgainstGroove(),
             new CrossGrainGlue(),
             new MitreOpens(),
-            new ContentsFit(),
-            new SawDepth(),
-            new NotAcclimatised(),
             new BoardTooSmall(),
-            new TooWet(),
             new RingsContradict(),
             new ShelfSags(),
-            new OpeningTight(),
             new TwoFixedLines(),
             new CarcaseFights(),
             new LegDiamonds(),
             new Cups(),
-            new ResawMoves(),
             new BackBuckles(),
             new DrawerBottomShort(),
             new OneFaceFinished(),
             new StavesStep(),
             new MakingErrors(),
             new EndGrainCarries(),
-            new NeedsAnchor(),
-            new PullsOut(),
-            new LidGrip());
+            new PullsOut());
 
-    private static final List<BodyCheck> OF_BODIES = List.of(
+    /** What looks at the bodies of a whole project. */
+    private static final List<BodyCheck> OF_ALL_BODIES = List.of(
             new PartsClash(),
-            new JointTouches(),
-            new GoesTogether(),
             new SlidesOut(),
             new GrooveShows(),
             new CutsMeet(),
             new WallThin());
+
+    /** What looks at the bodies of parts that joints tie together. */
+    private static final List<BodyCheck> OF_TIED_BODIES = List.of(new JointTouches(), new GoesTogether());
 
     private Checks() {
     }
@@ -83,34 +91,80 @@ public final class Checks {
         List<FindingKind> kinds = new ArrayList<>(SyntaxFindings.all());
         kinds.addAll(ModelFindings.all());
         kinds.addAll(JoineryFindings.all());
-        ALL.forEach(check -> kinds.addAll(check.kinds()));
-        OF_BODIES.forEach(check -> kinds.addAll(check.kinds()));
+        Stream.concat(OF_PROJECTS.stream(), OF_SUBASSEMBLIES.stream())
+                .forEach(check -> kinds.addAll(check.kinds()));
+        kinds.addAll(ofBodies());
         kinds.addAll(List.of(WITHOUT_REASON, MATCHES_NOTHING, CANNOT_ACCEPT, AND_MORE));
         return kinds;
     }
 
+    /** The kinds of finding that only finished bodies show. */
+    static List<FindingKind> ofBodies() {
+        return Stream.concat(OF_ALL_BODIES.stream(), OF_TIED_BODIES.stream())
+                .flatMap(check -> check.kinds().stream())
+                .toList();
+    }
+
     /** The project with all that Treen has to say of it. */
     public static Checked check(Joined joined) {
+        Checked quick = quickly(joined, new Remembered());
+        return quick.with(bodies(quick, new Remembered()));
+    }
+
+    /** The project with what can be said at every keystroke: without what only finished bodies show. */
+    public static Checked quickly(Joined joined, Remembered remembered) {
         List<Finding> found = new ArrayList<>(joined.project().findings());
         found.addAll(joined.findings());
-        ALL.forEach(check -> found.addAll(check.run(joined)));
+        OF_PROJECTS.forEach(check -> found.addAll(check.run(joined)));
+        found.addAll(remembered.quick(joined.subassemblies(), each -> tied(each.joined())));
         Facts facts = Facts.of(joined);
         for (Requirement requirement : joined.project().requirements()) {
             found.addAll(requirement.judge(facts, joined.project().settings().format()));
         }
-        if (found.stream().noneMatch(finding -> finding.severity() == Severity.ERROR)) {
-            Standing standing = Standing.of(joined);
-            OF_BODIES.forEach(check -> found.addAll(check.run(joined, standing)));
-        }
         found.replaceAll(finding -> Instance.atUse(finding, joined.project().instances()));
-        return new Checked(joined, facts, settled(found, joined.project().acceptances()));
+        return new Checked(joined, facts, found, Optional.empty(),
+                settled(found, joined.project().acceptances(), ofBodies()));
     }
 
-    /** Accepted findings away, in the order of their places, at most a hundred a file. */
-    private static List<Finding> settled(List<Finding> found, List<Acceptance> acceptances) {
+    /** What is to be said of parts that joints tie together, all that there are in {@code joined}. */
+    static List<Finding> tied(Joined joined) {
+        List<Finding> found = new ArrayList<>();
+        OF_SUBASSEMBLIES.forEach(check -> found.addAll(check.run(joined)));
+        return found;
+    }
+
+    /**
+     * What the finished bodies of a project show, whatever joints made them; it takes longer. Nothing where there is an
+     * error already: with a joint that could not be made the bodies are not those that are meant.
+     */
+    public static List<Finding> bodies(Checked quick, Remembered remembered) {
+        if (quick.found().stream().anyMatch(finding -> finding.severity() == Severity.ERROR)) {
+            return List.of();
+        }
+        Joined joined = quick.joined();
+        Standing standing = Standing.of(joined);
+        List<Finding> found = new ArrayList<>();
+        OF_ALL_BODIES.forEach(check -> found.addAll(check.run(joined, standing)));
+        found.addAll(remembered.bodies(joined.subassemblies(), each -> tiedBodies(each.joined())));
+        found.replaceAll(finding -> Instance.atUse(finding, joined.project().instances()));
+        return found;
+    }
+
+    private static List<Finding> tiedBodies(Joined joined) {
+        Standing standing = Standing.of(joined);
+        List<Finding> found = new ArrayList<>();
+        OF_TIED_BODIES.forEach(check -> found.addAll(check.run(joined, standing)));
+        return found;
+    }
+
+    /**
+     * Accepted findings away, in the order of their places, at most a hundred a file. An acceptance is not said to match
+     * nothing while {@code later} has kinds of finding that have not been looked for.
+     */
+    static List<Finding> settled(List<Finding> found, List<Acceptance> acceptances, List<FindingKind> later) {
         Set<Finding> left = new LinkedHashSet<>(found);
         for (Acceptance acceptance : acceptances) {
-            accept(acceptance, left);
+            accept(acceptance, left, later);
         }
         List<Finding> ordered = new ArrayList<>(left);
         ordered.sort(Comparator.comparing((Finding f) -> f.at().file().name())
@@ -144,7 +198,7 @@ public final class Checks {
         return subject.equals(whole) || subject.startsWith(whole + ".") || subject.startsWith(whole + "[");
     }
 
-    private static void accept(Acceptance acceptance, Set<Finding> left) {
+    private static void accept(Acceptance acceptance, Set<Finding> left, List<FindingKind> later) {
         if (acceptance.because().filter(b -> !b.isBlank()).isEmpty()) {
             left.add(Finding.of(
                     WITHOUT_REASON,
@@ -161,7 +215,7 @@ public final class Checks {
                         || f.subjects().stream()
                                 .anyMatch(s -> acceptance.on().stream().anyMatch(on -> isPartOf(s, on))))
                 .toList();
-        if (matching.isEmpty()) {
+        if (matching.isEmpty() && later.stream().noneMatch(kind -> kind.code().equals(acceptance.code()))) {
             left.add(Finding.of(
                     MATCHES_NOTHING,
                     acceptance.codeAt(),

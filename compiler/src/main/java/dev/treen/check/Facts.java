@@ -1,13 +1,16 @@
 package dev.treen.check;
 
 import dev.treen.joinery.Joined;
+import dev.treen.joinery.Subassembly;
 import dev.treen.model.Derived;
 import dev.treen.model.FactSource;
+import dev.treen.source.Span;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -59,10 +62,25 @@ public final class Facts implements FactSource {
     public synchronized List<RoomYear> years() {
         List<RoomYear> found = years;
         if (found == null) {
-            found = RoomYear.of(joined);
+            found = RoomYear.of(joined, joined, at -> true);
             years = found;
         }
         return found;
+    }
+
+    /** The same of those alone that are written where {@code wanted} says. */
+    public List<RoomYear> years(Predicate<Span> wanted) {
+        return RoomYear.of(joined, joined, wanted);
+    }
+
+    /** The same of one part alone. */
+    public Optional<RoomYear> year(String part) {
+        Joined near = joined.subassemblies().stream()
+                .map(Subassembly::joined)
+                .filter(each -> each.part(part).isPresent())
+                .findFirst()
+                .orElse(joined);
+        return RoomYear.of(near, joined, at -> true).stream().filter(year -> year.part().equals(part)).findFirst();
     }
 
     @Override

@@ -6,17 +6,13 @@ import dev.treen.finding.Remedy;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.solid.AssemblyOrder;
-import dev.treen.solid.Convex;
 import dev.treen.solid.Overlap;
 import dev.treen.solid.Placed;
 import dev.treen.solid.Side;
 import dev.treen.solid.Vec3;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -35,15 +31,6 @@ final class GoesTogether implements BodyCheck {
 
     private static final List<Vec3> WAYS = Arrays.stream(Side.values()).map(Side::unit).toList();
 
-    /** The shapes of groups that were found to go together, the latest: most keystrokes change none, and boxes repeat. */
-    private static final int REMEMBERED = 256;
-    private static final Set<List<List<Convex>>> POSSIBLE = Collections.newSetFromMap(new LinkedHashMap<>() {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<List<List<Convex>>, Boolean> eldest) {
-            return size() > REMEMBERED;
-        }
-    });
-
     @Override
     public List<FindingKind> kinds() {
         return List.of(LOCKED, NOT_SEARCHED);
@@ -53,12 +40,9 @@ final class GoesTogether implements BodyCheck {
     public List<Finding> run(Joined joined, Standing standing) {
         List<Finding> findings = new ArrayList<>();
         for (List<Placed> group : standing.joinedGroups(joined.joints())) {
-            List<List<Convex>> shape = shape(group);
-            if (known(shape)) {
-                continue;
-            }
             switch (AssemblyOrder.of(group, WAYS, MOST)) {
-                case AssemblyOrder.Possible possible -> remember(shape);
+                case AssemblyOrder.Possible possible -> {
+                }
                 case AssemblyOrder.Blocked(List<Set<String>> locked, var moves) -> locked.stream()
                         .filter(names -> Overlap.among(named(group, names)).isEmpty())
                         .forEach(names -> findings.add(locked(List.copyOf(names), joined.joints(), standing)));
@@ -66,24 +50,6 @@ final class GoesTogether implements BodyCheck {
             }
         }
         return findings;
-    }
-
-    /** The bodies of a group, wherever it stands. */
-    private static List<List<Convex>> shape(List<Placed> group) {
-        Vec3 home = group.getFirst().solid().bounds().orElseThrow().min().negate();
-        return group.stream().map(part -> part.solid().translate(home).pieces()).toList();
-    }
-
-    private static boolean known(List<List<Convex>> shape) {
-        synchronized (POSSIBLE) {
-            return POSSIBLE.contains(shape);
-        }
-    }
-
-    private static void remember(List<List<Convex>> shape) {
-        synchronized (POSSIBLE) {
-            POSSIBLE.add(shape);
-        }
     }
 
     /** Parts that share volume block each other in every direction; that was told. */

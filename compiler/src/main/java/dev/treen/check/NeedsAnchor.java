@@ -7,6 +7,7 @@ import dev.treen.joinery.Joined;
 import dev.treen.joinery.Meeting;
 import dev.treen.model.Settings;
 import dev.treen.solid.Axis;
+import dev.treen.solid.Box;
 import dev.treen.wood.Figures;
 import dev.treen.wood.Tipping;
 import dev.treen.wood.Verdict;
@@ -32,8 +33,13 @@ final class NeedsAnchor implements Check {
     @Override
     public List<Finding> run(Joined joined) {
         Placement placement = Placement.of(joined);
-        double high = placement.extentMm(Axis.Z);
-        double deep = Math.min(placement.extentMm(Axis.X), placement.extentMm(Axis.Y));
+        Optional<Box> bounds = placement.bounds();
+        if (bounds.isEmpty()) {
+            return List.of();
+        }
+        double high = Placement.extentMm(bounds.get(), Axis.Z);
+        double deep = Math.min(
+                Placement.extentMm(bounds.get(), Axis.X), Placement.extentMm(bounds.get(), Axis.Y));
         boolean tips = Tipping.needsAnchor(high, deep, Figures.standard()).grade() != Verdict.Grade.FINE;
         return deep >= STANDS && tips && !Spans.of(joined).isEmpty()
                 ? tallest(placement).map(part -> finding(part, high, deep, joined.project().settings())).stream()

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Where the parts of a project lie, and which joints each has. */
 final class Placement {
@@ -54,15 +55,13 @@ final class Placement {
         throw new IllegalStateException("a part has three measures");
     }
 
-    /** How far all parts together reach along an axis, in mm. */
-    double extentMm(Axis axis) {
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (Meeting.Placed part : placed.values()) {
-            Box box = part.box();
-            low = Math.min(low, box.min().get(axis).doubleValue());
-            high = Math.max(high, box.max().get(axis).doubleValue());
-        }
-        return Math.max(0, high - low);
+    /** The box round all parts together. */
+    Optional<Box> bounds() {
+        return placed.values().stream().map(Meeting.Placed::box).reduce(Box::join);
+    }
+
+    /** How far a box reaches along an axis, in mm. */
+    static double extentMm(Box box, Axis axis) {
+        return box.max().get(axis).doubleValue() - box.min().get(axis).doubleValue();
     }
 }

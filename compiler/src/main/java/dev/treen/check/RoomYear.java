@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * The room of a panel, door or lid through the year, as it is shown: one curve, its two ends with the errors of making, and
@@ -52,19 +53,26 @@ public record RoomYear(
     /** The gap that something else would want. */
     public record Need(String what, double gapMm) {}
 
-    static List<RoomYear> of(Joined joined) {
+    /** The years of the rooms of {@code among}, a whole project or a subassembly of it, that are written where it is wanted. */
+    static List<RoomYear> of(Joined among, Joined joined, Predicate<Span> wanted) {
         Map<String, Clearance> tightest = new LinkedHashMap<>();
-        for (Clearance room : Clearances.of(joined)) {
+        for (Clearance room : Clearances.of(among)) {
             tightest.merge(room.of().part().name(), room,
                     (one, other) -> other.tightest().mm() < one.tightest().mm() ? other : one);
         }
         List<RoomYear> years = new ArrayList<>();
-        tightest.values().forEach(room -> years.add(of(room, joined)));
+        tightest.values().stream()
+                .filter(room -> wanted.test(writtenAt(room)))
+                .forEach(room -> years.add(of(room, joined)));
         return years;
     }
 
-    private static RoomYear of(Clearance room, Joined joined) {
+    private static Span writtenAt(Clearance room) {
         Setting written = room.made().joint().settings().get("gap");
+        return written == null ? room.at() : written.valueAt();
+    }
+
+    private static RoomYear of(Clearance room, Joined joined) {
         List<Point> points = Year.of(room.nature()).stream()
                 .map(point -> new Point(point.name(), room.seasonMm(point.moisture())))
                 .toList();
@@ -77,7 +85,7 @@ public record RoomYear(
         Clearance.Extreme most = room.loosest();
         return new RoomYear(
                 room.of().part().name(),
-                written == null ? room.at() : written.valueAt(),
+                writtenAt(room),
                 room.benchMm(),
                 points,
                 room.worstMm(),

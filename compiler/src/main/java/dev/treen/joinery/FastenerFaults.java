@@ -261,7 +261,7 @@ final class FastenerFaults {
                         name.equals("gauge") ? "leave the screw to Treen" : "write `" + name + " auto`",
                         name.equals("gauge")
                                 ? new Edit(
-                                        new Span(given.nameAt().file(), given.nameAt().start(), given.valueAt().end()),
+                                        given.nameAt().to(given.valueAt()),
                                         "thick auto")
                                 : new Edit(given.valueAt(), "auto")))
                 .orElseGet(() -> Remedy.choice("write `" + name.toLowerCase(Locale.ROOT) + "` as it is wanted"));

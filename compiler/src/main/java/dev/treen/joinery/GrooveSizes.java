@@ -128,7 +128,8 @@ record GrooveSizes(
     }
 
     private static Box tongue(Box panel, Axis thick, Length wide, List<Side> shoulders) {
-        if (shoulders.isEmpty()) {
+        // Of no width it cannot be made, which its own joint says; its neighbours still ask where it would lie.
+        if (shoulders.isEmpty() || wide.signum() <= 0) {
             return panel;
         }
         if (shoulders.size() == 2) {

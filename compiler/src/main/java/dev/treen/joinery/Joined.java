@@ -6,14 +6,20 @@ import dev.treen.model.Project;
 import java.util.List;
 import java.util.Optional;
 
-/** A project with its joints made. */
+/**
+ * A project with its joints made.
+ *
+ * @param natures how the wood of its parts moves
+ * @param subassemblies what joints tie together, each part in one of them; none where this is one itself
+ */
 public record Joined(Project project, List<FinishedPart> parts, List<MadeJoint> joints, List<Finding> findings,
-        Natures natures) {
+        Natures natures, List<Subassembly> subassemblies) {
     /** Keeps its own copies. */
     public Joined {
         parts = List.copyOf(parts);
         joints = List.copyOf(joints);
         findings = List.copyOf(findings);
+        subassemblies = List.copyOf(subassemblies);
     }
 
     /** How a part's wood moves. */

@@ -44,6 +44,11 @@ public final class Joinery {
 
     /** The project with its joints made. */
     public static Joined join(Project project) {
+        return new Subassemblies().join(project);
+    }
+
+    /** The same, all at once. */
+    static Joined made(Project project) {
         boolean overall = SeenSizes.anyOverall(project);
         return new Joinery(project, overall ? settled(project) : SeenSizes.written(project)).run();
     }
@@ -71,7 +76,7 @@ public final class Joinery {
         List<MadeJoint> joints = new ArrayList<>();
         statements.values().forEach(all -> joints.addAll(withWorks(all)));
         List<FinishedPart> parts = project.parts().stream().map(this::finished).toList();
-        return new Joined(project, parts, joints, findings, new Natures(project.settings()));
+        return new Joined(project, parts, joints, findings, new Natures(project.settings()), List.of());
     }
 
     private Map<Integer, List<MadeJoint>> made(List<Meeting> meetings) {

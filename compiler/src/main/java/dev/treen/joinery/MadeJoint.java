@@ -25,6 +25,12 @@ public record MadeJoint(
         return new MadeJoint(meeting, figures, asked, fasteners, hardware);
     }
 
+    /** The same with another number of its statement. */
+    MadeJoint numbered(int statement) {
+        Meeting with = new Meeting(joint().numbered(statement), meeting.left(), meeting.right(), meeting.contact());
+        return new MadeJoint(with, figures, works, fasteners, hardware);
+    }
+
     /** What the project says of it. */
     public Joint joint() {
         return meeting.joint();

@@ -8,11 +8,15 @@ import java.util.function.Supplier;
 final class BoardEntry implements Scope.Entry, Declared {
     private final String path;
     private final Span nameAt;
+    private final Session session;
+    private final Notes notes;
     private final Supplier<Optional<Board>> read;
     private Optional<Board> board = Optional.empty();
     private boolean asked;
 
-    BoardEntry(String path, Span nameAt, Supplier<Optional<Board>> read) {
+    BoardEntry(Session session, String path, Span nameAt, Supplier<Optional<Board>> read) {
+        this.session = session;
+        this.notes = session.notes();
         this.path = path;
         this.nameAt = nameAt;
         this.read = read;
@@ -30,7 +34,7 @@ final class BoardEntry implements Scope.Entry, Declared {
     Optional<Board> board() {
         if (!asked) {
             asked = true;
-            board = read.get();
+            board = session.noting(notes, read);
         }
         return board;
     }

@@ -26,6 +26,7 @@ final class Boards {
         Properties properties = Properties.read(
                 session, statement.sheet() ? Schemas.SHEET : Schemas.BOARD, statement.body(), scope, Optional.empty());
         return new BoardEntry(
+                session,
                 path,
                 statement.name().span(),
                 () -> session.within(

@@ -13,7 +13,9 @@ final class Cell {
     private final String label;
     private final Span at;
     private final Supplier<Derived> make;
+    private final Notes notes;
     private @Nullable Derived value;
+    private int height;
     private boolean running;
 
     /** A value that belongs to {@code scope} and is called {@code label} there. */
@@ -24,6 +26,7 @@ final class Cell {
         this.label = label;
         this.at = at;
         this.make = make;
+        this.notes = session.notes();
     }
 
     /** Its whole name, which no other value of the project has. */
@@ -36,6 +39,12 @@ final class Cell {
     }
 
     Derived value() {
+        Derived found = known();
+        session.isBehind(height);
+        return found;
+    }
+
+    private Derived known() {
         if (value != null) {
             return value;
         }
@@ -48,13 +57,13 @@ final class Cell {
         }
         running = true;
         try {
-            Derived made = session.within(instance, make);
+            Derived made = session.noting(notes, () -> session.within(instance, make));
             Derived named = new Derived(made.value(), made.how().named(label));
             value = session.measured.inPlaceOf(path, named);
             return value;
         } finally {
             running = false;
-            session.leave();
+            height = session.leave();
         }
     }
 }

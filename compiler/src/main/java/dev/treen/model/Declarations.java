@@ -23,6 +23,7 @@ final class Declarations {
             "require", "accept", "repeat", "pattern", "measured", "holds", "run", "saw", "allow", "climate",
             "species");
 
+    private final EarlierValues earlier;
     private final Session session;
     private final Expressions expressions;
     private final Reader reader;
@@ -41,7 +42,9 @@ final class Declarations {
             Reader reader,
             Files files,
             Boards boards,
-            SettingsReader settings) {
+            SettingsReader settings,
+            EarlierValues earlier) {
+        this.earlier = earlier;
         this.session = session;
         this.expressions = expressions;
         this.reader = reader;
@@ -70,9 +73,12 @@ final class Declarations {
                 }
             }
         }
+        if (scope.tellsWhatItIsAsked()) {
+            earlier.filesAreRead();
+        }
         for (Statement statement : statements) {
             if (statement instanceof Statement.Let let) {
-                let(let, scope);
+                apart(let, () -> let(let, scope));
             }
         }
         List<Runnable> likes = new ArrayList<>();
@@ -80,10 +86,10 @@ final class Declarations {
         for (Statement statement : statements) {
             Sequence place = sequence.place();
             switch (statement) {
-                case Statement.Board board -> board(board, scope, place);
-                case Statement.Part part when part.like().isEmpty() -> part(part, scope, place);
-                case Statement.Part part -> likes.add(() -> part(part, scope, place));
-                case Statement.Property property -> property(property, scope, place);
+                case Statement.Board board -> apart(board, () -> board(board, scope, place));
+                case Statement.Part part when part.like().isEmpty() -> apart(part, () -> part(part, scope, place));
+                case Statement.Part part -> likes.add(() -> apart(part, () -> part(part, scope, place)));
+                case Statement.Property property -> apart(property, () -> property(property, scope, place));
                 case Statement.Joint joint -> place.add(new Sequence.ToJoin(joint, scope));
                 case Statement.Require require -> place.add(new Sequence.ToRequire(require, scope));
                 case Statement.Accept accept -> place.add(new Sequence.ToAccept(accept, scope));
@@ -106,6 +112,28 @@ final class Declarations {
         }
         likes.forEach(Runnable::run);
         later.forEach(Runnable::run);
+    }
+
+    /** Notes of a statement at the top are taken apart from all others. */
+    private void apart(Statement statement, Runnable work) {
+        Notes notes = earlier.of(statement).map(unit -> unit.notes).orElse(session.notes());
+        session.noting(notes, () -> {
+            work.run();
+            return true;
+        });
+    }
+
+    /** What a statement that stays the same declared before. */
+    private <T extends Scope.Entry> Optional<T> stays(Statement statement, Class<T> kind) {
+        return earlier.of(statement)
+                .filter(unit -> unit.stays)
+                .flatMap(unit -> Optional.ofNullable(unit.entry))
+                .filter(kind::isInstance)
+                .map(kind::cast);
+    }
+
+    private void tracks(Statement statement, Scope.Entry entry) {
+        earlier.of(statement).ifPresent(unit -> earlier.tracks(unit, entry));
     }
 
     private void misplaced(Statement.Param param) {
@@ -169,17 +197,25 @@ final class Declarations {
     }
 
     private void symbol(String path, String kind, Span nameAt, Statement statement, String doc) {
-        session.symbols.add(new Symbol(path, kind, nameAt, statement.span(), doc));
+        session.declared(new Symbol(path, kind, nameAt, statement.span(), doc));
     }
 
     private void let(Statement.Let let, Scope scope) {
+        Optional<Scope.Constant> known = stays(let, Scope.Constant.class);
+        if (known.isPresent()) {
+            scope.entries().put(let.name().text(), known.get());
+            tracks(let, known.get());
+            return;
+        }
         Cell cell = new Cell(
                 session,
                 scope,
                 let.name().text(),
                 let.name().span(),
                 () -> expressions.evaluate(let.value(), scope));
-        if (enter(scope, let.name().span(), let.name().text(), new Scope.Constant(let.name().span(), cell))) {
+        Scope.Constant constant = new Scope.Constant(let.name().span(), cell);
+        if (enter(scope, let.name().span(), let.name().text(), constant)) {
+            tracks(let, constant);
             symbol(cell.path(), "let", let.name().span(), let, let.doc());
         }
     }
@@ -205,12 +241,21 @@ final class Declarations {
                 return;
             }
             place.add(entry);
+            tracks(board, entry);
             symbol(path, board.sheet() ? "sheet" : "board", board.name().span(), board, board.doc());
         }
     }
 
     private void part(Statement.Part part, Scope scope, Sequence place) {
         String name = part.name().text();
+        Optional<PartEntry> known = stays(part, PartEntry.class);
+        if (known.isPresent()) {
+            scope.entries().put(name, known.get());
+            session.parts.put(known.get().path(), known.get());
+            place.add(known.get());
+            tracks(part, known.get());
+            return;
+        }
         if (name.isEmpty() || tooManyParts(part)) {
             return;
         }
@@ -232,6 +277,9 @@ final class Declarations {
                 return;
             }
             place.add(entry);
+            if (number.isEmpty()) {
+                tracks(part, entry);
+            }
             symbol(entry.path(), "part", part.name().span(), part, part.doc());
         }
     }

@@ -24,6 +24,7 @@ public final class Evaluator {
 
     private final SyntaxTree tree;
     private final Map<String, JointSchema> jointSchemas = new LinkedHashMap<>();
+    private final EarlierValues earlier;
     private final Session session;
     private final Expressions expressions;
     private final Reader reader;
@@ -33,29 +34,61 @@ public final class Evaluator {
     private final Declarations declarations;
     private final Sequence declared = new Sequence();
 
-    private Evaluator(SyntaxTree tree, FileLoader loader, List<JointSchema> kinds, MeasuredValues measured) {
+    private Evaluator(SyntaxTree tree, FileLoader loader, List<JointSchema> kinds, EarlierValues earlier) {
         this.tree = tree;
+        this.earlier = earlier;
         kinds.forEach(kind -> jointSchemas.put(kind.kind(), kind));
-        session = new Session(measured);
-        expressions = new Expressions(session);
-        reader = new Reader(session, expressions);
+        session = earlier.session();
+        expressions = earlier.expressions();
+        reader = earlier.reader();
         settingsReader = new SettingsReader(session, reader, expressions);
-        files = new Files(session, loader, settingsReader);
+        files = new Files(session, loader, settingsReader, earlier);
         boards = new Boards(session, reader, settingsReader, StandardAllowances.of(true, NOWHERE));
-        declarations = new Declarations(session, expressions, reader, files, boards, settingsReader);
+        declarations = new Declarations(session, expressions, reader, files, boards, settingsReader, earlier);
     }
 
     /** What {@code tree} means, with the files that {@code loader} finds and the joints of {@code kinds}. */
     public static Evaluation evaluate(SyntaxTree tree, FileLoader loader, List<JointSchema> kinds) {
-        Evaluator planned = new Evaluator(tree, loader, kinds, MeasuredValues.NONE);
+        return evaluate(tree, loader, kinds, new EarlierValues());
+    }
+
+    /** The same, with what {@code earlier} keeps of the version before, which then keeps what it can of this one. */
+    public static Evaluation evaluate(
+            SyntaxTree tree, FileLoader loader, List<JointSchema> kinds, EarlierValues earlier) {
+        boolean done = false;
+        try {
+            Evaluation evaluation = evaluated(tree, loader, kinds, earlier);
+            done = true;
+            return evaluation;
+        } finally {
+            if (!done) {
+                // Nothing half done is ever taken over.
+                earlier.clear();
+            }
+        }
+    }
+
+    private static Evaluation evaluated(
+            SyntaxTree tree, FileLoader loader, List<JointSchema> kinds, EarlierValues earlier) {
+        earlier.begin(tree);
+        Evaluator planned = new Evaluator(tree, loader, kinds, earlier);
         Project asPlanned = planned.run();
+        if (earlier.chainsAreLong()) {
+            earlier.clear();
+            earlier.begin(tree);
+            planned = new Evaluator(tree, loader, kinds, earlier);
+            asPlanned = planned.run();
+            earlier.clear();
+        }
         List<Sequence.ToMeasure> measured = planned.declared.all(Sequence.ToMeasure.class);
         if (measured.isEmpty()) {
             return planned.evaluation(asPlanned);
         }
         Session aside = new Session();
         Measurements measurements = planned.measurements(measured, aside);
-        Evaluator real = new Evaluator(tree, loader, kinds, measurements.values(asPlanned));
+        EarlierValues alone = new EarlierValues(measurements.values(asPlanned));
+        alone.begin(tree);
+        Evaluator real = new Evaluator(tree, loader, kinds, alone);
         Project asMade = real.run();
         real.session.findings.addAll(aside.findings);
         List<Measurement> taken = measurements.report(asPlanned, asMade, real.session);
@@ -80,14 +113,14 @@ public final class Evaluator {
         session.findings.addAll(tree.findings());
         Scope scope = files.first(tree);
         declarations.declare(tree.statements(), scope, declared);
-        Settings settings = settingsReader.read(tree, scope);
+        Settings settings = session.noting(earlier.ofSettings(), () -> settingsReader.read(tree, scope));
         boards.standard(settings.allow());
         askEverything(scope);
         List<Board> madeBoards = declared.all(BoardEntry.class).stream()
                 .flatMap(b -> b.board().stream())
                 .toList();
         Map<String, Part> parts = parts(settings);
-        Joints joints = new Joints(session, expressions, reader, jointSchemas, parts);
+        Joints joints = new Joints(session, expressions, reader, jointSchemas, parts, earlier);
         declared.all(Sequence.ToJoin.class).forEach(joints::make);
         session.instances.values().forEach(i -> session.within(
                 i.use().instance(), () -> i.overrules().reportUnmet(session, i, joints.namesIn(i))));
@@ -98,6 +131,11 @@ public final class Evaluator {
         requirements.forEach(Requirement::read);
         Wishes wishes = new Wishes(session, expressions);
         Holdings holdings = new Holdings(session, expressions, reader);
+        List<Acceptance> acceptances = declared.all(Sequence.ToAccept.class).stream().map(wishes::acceptance).toList();
+        List<GrainRun> runs = declared.all(Sequence.ToRun.class).stream().flatMap(r -> wishes.run(r).stream()).toList();
+        List<Holding> held = declared.all(Sequence.ToHold.class).stream().flatMap(h -> holdings.read(h).stream())
+                .toList();
+        earlier.gather(tree);
         Project project = new Project(
                 tree.file(),
                 settings,
@@ -105,9 +143,9 @@ public final class Evaluator {
                 List.copyOf(parts.values()),
                 joints.made(),
                 requirements,
-                declared.all(Sequence.ToAccept.class).stream().map(wishes::acceptance).toList(),
-                declared.all(Sequence.ToRun.class).stream().flatMap(r -> wishes.run(r).stream()).toList(),
-                declared.all(Sequence.ToHold.class).stream().flatMap(h -> holdings.read(h).stream()).toList(),
+                acceptances,
+                runs,
+                held,
                 session.instances.values().stream().map(Instance::new).toList(),
                 List.of(),
                 session.findings);
@@ -123,7 +161,7 @@ public final class Evaluator {
     private Finding nothingToMake() {
         return Finding.of(
                 ModelFindings.EMPTY_PROJECT,
-                new Span(tree.file(), 0, 0),
+                tree.beginning(),
                 "There are no parts in this file, so there is nothing to make")
                 .remedy(new Remedy(
                         "write a part, as `part lid { length 160; width 80; thickness 9 }`",

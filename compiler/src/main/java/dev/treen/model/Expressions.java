@@ -99,7 +99,7 @@ final class Expressions {
             case PatternEntry pattern -> thing(pattern.name(), Datum.Thing.Kind.PATTERN, pattern.nameAt());
             case Scope.Preset preset -> thing(at.text(), Datum.Thing.Kind.PRESET, preset.nameAt());
         };
-        session.usages.add(new Usage(at, entry.nameAt(), value));
+        session.used(new Usage(at, entry.nameAt(), value));
         return value;
     }
 
@@ -139,7 +139,7 @@ final class Expressions {
             return Optional.empty();
         }
         return choice(infix.left(), scope).map(parameter -> {
-            session.usages.add(new Usage(
+            session.used(new Usage(
                     infix.left().span(), parameter.nameAt(), parameter.cell().value()));
             Datum left = parameter.cell().value().value();
             Optional<Datum> right = choiceWord(infix.right(), parameter, scope);
@@ -234,7 +234,7 @@ final class Expressions {
             }
             return unknown(member.span());
         }
-        session.usages.add(new Usage(name.span(), found.get().how().at().orElse(name.span()), found.get()));
+        session.used(new Usage(name.span(), found.get().how().at().orElse(name.span()), found.get()));
         return found.get();
     }
 
@@ -247,7 +247,7 @@ final class Expressions {
         evaluate(((Expr.Member) member.of()).of(), scope);
         return memberOf(part.path(), Datum.Thing.Kind.PART, member.name().text()).map(value -> {
             use(member.of().span(), part);
-            session.usages.add(new Usage(member.name().span(), value.how().at().orElse(member.name().span()), value));
+            session.used(new Usage(member.name().span(), value.how().at().orElse(member.name().span()), value));
             return value;
         });
     }
@@ -258,8 +258,8 @@ final class Expressions {
                 .ofNullable(parameter.options().get(member.name().text()))
                 .map(cell -> {
                     Derived value = cell.value();
-                    session.usages.add(new Usage(member.of().span(), parameter.nameAt(), value));
-                    session.usages.add(new Usage(member.name().span(), cell.at(), value));
+                    session.used(new Usage(member.of().span(), parameter.nameAt(), value));
+                    session.used(new Usage(member.name().span(), cell.at(), value));
                     return value;
                 }));
     }

@@ -8,9 +8,9 @@ import dev.treen.quantity.Unit;
 import dev.treen.source.SourceFile;
 import dev.treen.source.Span;
 import dev.treen.syntax.Expr;
-import dev.treen.syntax.Parser;
 import dev.treen.syntax.Statement;
 import dev.treen.syntax.SyntaxTree;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,11 +27,13 @@ final class Files {
 
     private final Session session;
     private final FileLoader loader;
+    private final EarlierValues earlier;
     private final SettingsReader settings;
     private final Map<String, Scope> files = new LinkedHashMap<>();
     private final Map<String, Optional<SyntaxTree>> loaded = new HashMap<>();
 
-    Files(Session session, FileLoader loader, SettingsReader settings) {
+    Files(Session session, FileLoader loader, SettingsReader settings, EarlierValues earlier) {
+        this.earlier = earlier;
         this.session = session;
         this.loader = loader;
         this.settings = settings;
@@ -39,7 +41,7 @@ final class Files {
 
     /** The scope of the project's own file. */
     Scope first(SyntaxTree tree) {
-        Scope scope = Scope.file(settings.units(tree), "");
+        Scope scope = earlier.scope(settings.units(tree));
         files.put(tree.file().name(), scope);
         return scope;
     }
@@ -53,7 +55,7 @@ final class Files {
         Optional<SyntaxTree> tree = path.startsWith(Library.FOLDER)
                 ? Library.tree(path)
                 : loaded.computeIfAbsent(
-                        at.file().name() + "\n" + path, key -> loader.load(path, at.file()).map(Parser::parse));
+                        at.file().name() + "\n" + path, key -> loader.load(path, at.file()).map(earlier::tree));
         if (tree.isEmpty()) {
             notFound(use.path().get());
             return;
@@ -143,19 +145,18 @@ final class Files {
 
     /** The edit that puts a {@code use} of {@code path} into {@code file}: behind the last one, else behind the project. */
     Edit useLine(String path, SourceFile file, Scope scope) {
-        int at = scope.home().used().stream()
+        return scope.home().used().stream()
                 .map(Scope.Used::at)
                 .filter(span -> span.file().equals(file))
-                .mapToInt(span -> endOfLine(file, span.end()))
-                .max()
-                .orElse(-1);
-        return at >= 0
-                ? new Edit(new Span(file, at, at), "\nuse \"" + path + "\"")
-                : new Edit(new Span(file, 0, 0), "use \"" + path + "\"\n");
+                .max(Comparator.comparingInt(Span::end))
+                .map(last -> new Edit(endOfLine(last), "\nuse \"" + path + "\""))
+                .orElseGet(() -> new Edit(file.span(0, 0), "use \"" + path + "\"\n"));
     }
 
-    private static int endOfLine(SourceFile file, int offset) {
-        int line = file.lineOf(offset);
-        return file.lineStart(line) + file.lineText(line).length();
+    private static Span endOfLine(Span span) {
+        SourceFile source = span.source();
+        int line = source.lineOf(span.to());
+        int end = source.lineStart(line) + source.lineText(line).length();
+        return source.span(end, end);
     }
 }

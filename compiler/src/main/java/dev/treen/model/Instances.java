@@ -93,11 +93,11 @@ final class Instances {
                 : declarations.enter(scope, name.span(), name.name(), instance);
         if (entered) {
             session.instances.put(instance.path(), instance);
-            session.usages.add(new Usage(
+            session.used(new Usage(
                     statement.name().span(),
                     pattern.nameAt(),
                     Expressions.thing(pattern.name(), Datum.Thing.Kind.PATTERN, pattern.nameAt())));
-            session.symbols.add(new Symbol(
+            session.declared(new Symbol(
                     instance.path(), pattern.name(), name.span(), statement.span(), statement.doc()));
         }
     }

@@ -42,6 +42,26 @@ public record Joint(
         settings = Map.copyOf(settings);
     }
 
+    /** The same with another number of its statement. */
+    public Joint numbered(int other) {
+        return other == statement ? this : new Joint(
+                kind, kindAt, name, other, left, right, into, settings, at, blockAt, hasBlock);
+    }
+
+    /** Whether {@code other} says the same of parts of the same names, whatever the number of its statement. */
+    public boolean saysTheSameAs(Joint other) {
+        return kind.equals(other.kind)
+                && name.equals(other.name)
+                && left.is(other.left)
+                && right.is(other.right)
+                && into == other.into
+                && hasBlock == other.hasBlock
+                && at.equals(other.at)
+                && kindAt.equals(other.kindAt)
+                && blockAt.equals(other.blockAt)
+                && settings.equals(other.settings);
+    }
+
     /** The setting called {@code property}, unless it is absent or left to Treen. */
     public Optional<Setting> given(String property) {
         return Optional.ofNullable(settings.get(property)).filter(s -> !s.auto());

@@ -16,6 +16,7 @@ import java.util.Set;
 
 /** Makes the joints of a project from their statements. */
 final class Joints {
+    private final EarlierValues earlier;
     private final Session session;
     private final Expressions expressions;
     private final Reader reader;
@@ -30,7 +31,9 @@ final class Joints {
             Expressions expressions,
             Reader reader,
             Map<String, JointSchema> schemas,
-            Map<String, Part> parts) {
+            Map<String, Part> parts,
+            EarlierValues earlier) {
+        this.earlier = earlier;
         this.session = session;
         this.expressions = expressions;
         this.reader = reader;
@@ -48,7 +51,19 @@ final class Joints {
     }
 
     void make(Sequence.ToJoin pending) {
-        session.within(pending.scope().instance(), () -> make(pending.statement(), pending.scope()));
+        Optional<EarlierValues.Unit> unit = earlier.of(pending.statement());
+        List<Joint> known = unit.filter(each -> each.stays).map(each -> each.joints).orElse(null);
+        if (known != null) {
+            int mine = number++;
+            known.forEach(joint -> made.add(joint.numbered(mine)));
+            return;
+        }
+        int first = made.size();
+        session.noting(unit.map(each -> each.notes).orElse(session.notes()), () -> {
+            session.within(pending.scope().instance(), () -> make(pending.statement(), pending.scope()));
+            return true;
+        });
+        unit.ifPresent(each -> each.joints = List.copyOf(made.subList(first, made.size())));
     }
 
     /** One joint statement with its kind's schema and all that is set of it. */
@@ -209,7 +224,7 @@ final class Joints {
         Statement.Joint statement = making.statement();
         Span inside = statement
                 .body()
-                .map(b -> new Span(b.span().file(), b.span().start() + 1, b.span().start() + 1))
+                .map(b -> b.span().pointAt(1))
                 .orElse(statement.span().endPoint());
         String kind = making.schema().kind();
         String name = statement

@@ -44,7 +44,7 @@ final class Parameters {
             } else {
                 inside.choices().put(name, entry);
             }
-            given.ifPresent(g -> session.usages.add(new Usage(
+            given.ifPresent(g -> session.used(new Usage(
                     g.property().name().span(), param.name().span(), Expressions.thing(
                             name, Datum.Thing.Kind.PARAMETER, param.name().span()))));
             if (given.isEmpty() && param.standard().isEmpty()) {
@@ -79,7 +79,7 @@ final class Parameters {
             String name = option.name().text();
             Optional<Properties.Given> value = inBlock.one(name);
             options.putIfAbsent(name, cell(instance, option, param.name().text() + "." + name, value));
-            value.ifPresent(v -> session.usages.add(new Usage(
+            value.ifPresent(v -> session.used(new Usage(
                     v.property().name().span(), option.name().span(), Expressions.thing(
                             name, Datum.Thing.Kind.PARAMETER, option.name().span()))));
             if (value.isEmpty() && option.standard().isEmpty()) {
@@ -173,7 +173,7 @@ final class Parameters {
         }
         Datum length = new Datum.Exactly(bare.unit().of(bare.amount()));
         Arithmetic.length(length).ifPresent(
-                l -> session.bareNumbers.add(new Measure(l, expr.span(), derived.how())));
+                l -> session.bare(new Measure(l, expr.span(), derived.how())));
         Derivation how = derived.how();
         return new Derived(length, new Derivation(how.label(), length, how.formula(), how.at()));
     }

@@ -6,6 +6,7 @@ import dev.treen.source.Span;
 import dev.treen.syntax.Statement;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** A part of the project before its sizes are asked for. */
 final class PartEntry implements Scope.Entry, Declared {
@@ -16,6 +17,9 @@ final class PartEntry implements Scope.Entry, Declared {
     private final String local;
     private final Layers layers;
     private final List<Cell> measures;
+    private final Notes notes;
+    private Optional<Part> made = Optional.empty();
+    private boolean asked;
 
     /**
      * The properties of a part.
@@ -33,6 +37,7 @@ final class PartEntry implements Scope.Entry, Declared {
         this.scope = scope;
         this.local = local;
         this.layers = layers;
+        this.notes = session.notes();
         this.measures = Size.NAMES.stream().map(this::cell).toList();
     }
 
@@ -59,6 +64,15 @@ final class PartEntry implements Scope.Entry, Declared {
                     .build());
         }
         return Expressions.unknown(statement.name().span());
+    }
+
+    /** The part itself, made once, with its notes beside those of its sizes. */
+    Optional<Part> made(Supplier<Optional<Part>> make) {
+        if (!asked) {
+            asked = true;
+            made = session.noting(notes, make);
+        }
+        return made;
     }
 
     /** Whether it is like something that is not there, so that nothing can be called missing. */

@@ -32,7 +32,7 @@ final class Parts {
     }
 
     Optional<Part> part(PartEntry entry) {
-        return session.within(entry.scope().instance(), () -> make(entry));
+        return entry.made(() -> session.within(entry.scope().instance(), () -> make(entry)));
     }
 
     private Optional<Part> make(PartEntry entry) {

@@ -43,6 +43,14 @@ public record Project(
                 said);
     }
 
+    /** These parts and joints of it alone, with its settings and without its text. */
+    public Project only(List<Part> someParts, List<Joint> someJoints) {
+        return new Project(
+                new SourceFile(file.name(), ""), settings, List.of(), someParts, someJoints, List.of(), List.of(),
+                List.of(), List.of(), List.of(),
+                List.of(), List.of());
+    }
+
     /** The same project with its lengths shown another way. */
     public Project shownIn(LengthFormat other) {
         return new Project(

@@ -4,7 +4,6 @@ import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
 import dev.treen.finding.Remedy;
-import dev.treen.source.Span;
 import dev.treen.syntax.Block;
 import dev.treen.syntax.Statement;
 import dev.treen.syntax.Value;
@@ -92,10 +91,9 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
     /** A block behind a value that has none; most often the line before it was not ended. */
     private static Finding blockTooMany(
             BlockSchema schema, PropertySchema known, Statement.Property property, Block body) {
-        int start = body.span().start();
         Finding.Builder finding = Finding.of(
                 ModelFindings.DOES_NOT_BELONG,
-                new Span(body.span().file(), start, start + 1),
+                body.span().first(1),
                 "`" + known.name() + "` takes no block")
                 .found("It takes " + known.shape().phrase() + ".")
                 .related(property.name().span(), "the block would belong to this");
@@ -106,7 +104,7 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
                 .reduce((first, second) -> second)
                 .ifPresent(word -> finding.remedy(Remedy.safe(
                         "end the line before `" + word.text() + "`",
-                        new Edit(new Span(word.span().file(), word.span().start(), word.span().start()), "; "))));
+                        new Edit(word.span().pointAt(0), "; "))));
         return finding.build();
     }
 

@@ -104,7 +104,7 @@ final class Reader {
         }
         Measure measure = new Measure(length.get(), expr.span(), derived.how().named(label));
         if (derived.value() instanceof Datum.Bare) {
-            session.bareNumbers.add(measure);
+            session.bare(measure);
         }
         return Optional.of(measure);
     }

@@ -50,7 +50,7 @@ final class RoomReader {
                     .build());
             return true;
         }
-        session.symbols.add(new Symbol(
+        session.declared(new Symbol(
                 name.get().name(), "climate", name.get().span(), statement.span(), statement.doc()));
         air(name.get().name(), inside).ifPresent(room -> session.rooms.put(room.name(), room));
         return true;
@@ -70,7 +70,7 @@ final class RoomReader {
     Optional<RoomClimate> named(Properties.Given given) {
         Optional<Expr.Word> name = reader.anyWord(given, Shape.Plain.ROOM.phrase());
         Optional<RoomClimate> room = name.map(word -> session.rooms.get(word.name()));
-        name.ifPresent(word -> room.ifPresent(air -> session.usages.add(new Usage(
+        name.ifPresent(word -> room.ifPresent(air -> session.used(new Usage(
                 word.span(),
                 air.humidityAt(),
                 Expressions.thing(word.name(), Datum.Thing.Kind.PRESET, air.humidityAt())))));

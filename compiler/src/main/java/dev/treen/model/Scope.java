@@ -19,6 +19,7 @@ final class Scope {
     private final @Nullable Scope home;
     private final String prefix;
     private final Optional<InstanceEntry> instance;
+    private final @Nullable Asked asked;
     private final Map<String, Entry> entries = new LinkedHashMap<>();
     private final Map<String, Parameter> choices = new LinkedHashMap<>();
     private final List<Used> used = new ArrayList<>();
@@ -28,28 +29,53 @@ final class Scope {
             Unit units,
             @Nullable Scope home,
             String prefix,
-            Optional<InstanceEntry> instance) {
+            Optional<InstanceEntry> instance,
+            @Nullable Asked asked) {
         this.outer = outer;
         this.units = units;
         this.home = home;
         this.prefix = prefix;
         this.instance = instance;
+        this.asked = asked;
+    }
+
+    /** Who wants to know which names a file is asked for. */
+    interface Asked {
+        /** {@code name} was asked for, and stands for this. */
+        void forName(String name, Optional<Entry> found);
+    }
+
+    /** The scope of the project's own file, which tells {@code asked} what it is asked for. */
+    static Scope file(Unit units, Asked asked) {
+        return new Scope(null, units, null, "", Optional.empty(), asked);
+    }
+
+    /** Whether this is the scope of the project's own file. */
+    boolean tellsWhatItIsAsked() {
+        return asked != null;
+    }
+
+    /** Forgets all names, for the file to be read anew. */
+    void begin() {
+        entries.clear();
+        choices.clear();
+        used.clear();
     }
 
     /** The scope of a file; {@code prefix} goes before the names of its parts and boards. */
     static Scope file(Unit units, String prefix) {
-        return new Scope(null, units, null, prefix, Optional.empty());
+        return new Scope(null, units, null, prefix, Optional.empty(), null);
     }
 
     /** The inside of an instance: it knows the names of the file in which its pattern is written. */
     static Scope inside(InstanceEntry instance) {
         Scope written = instance.pattern().home();
-        return new Scope(written, written.units, null, instance.path() + ".", Optional.of(instance));
+        return new Scope(written, written.units, null, instance.path() + ".", Optional.of(instance), null);
     }
 
     /** One round of a repeat in {@code outer}: names of its own, but numbered parts belong outside. */
     static Scope within(Scope outer) {
-        return new Scope(outer, outer.units, outer.home(), outer.prefix, outer.instance);
+        return new Scope(outer, outer.units, outer.home(), outer.prefix, outer.instance, null);
     }
 
     /** The scope to which numbered parts belong. */
@@ -142,11 +168,18 @@ final class Scope {
     Optional<Entry> find(String name) {
         for (Scope at = this; at != null; at = at.outer) {
             Optional<Entry> found = at.own(name).or(at.fromUsed(name));
+            at.tell(name, found);
             if (found.isPresent()) {
                 return found;
             }
         }
         return Optional.empty();
+    }
+
+    private void tell(String name, Optional<Entry> found) {
+        if (asked != null) {
+            asked.forName(name, found);
+        }
     }
 
     private java.util.function.Supplier<Optional<Entry>> fromUsed(String name) {
@@ -156,6 +189,7 @@ final class Scope {
     /** The parameter called {@code name} that is one of a few words, even where a part has the same name. */
     Optional<Parameter> choice(String name) {
         for (Scope at = this; at != null; at = at.outer) {
+            at.tell(name, at.own(name));
             if (at.choices.containsKey(name)) {
                 return Optional.ofNullable(at.choices.get(name));
             }

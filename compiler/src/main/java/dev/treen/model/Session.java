@@ -29,6 +29,10 @@ final class Session {
     final Map<String, DeclaredSpecies> woods = new LinkedHashMap<>();
     final Map<String, InstanceEntry> instances = new LinkedHashMap<>();
     final MeasuredValues measured;
+    private final Notes all = new Notes(findings, usages, symbols, bareNumbers);
+    private Notes notes = all;
+    private final Deque<Integer> heights = new ArrayDeque<>();
+    private int highest;
     private final Deque<Cell> running = new ArrayDeque<>();
     private final Set<Span> told = new LinkedHashSet<>();
     private Optional<InstanceEntry> inside = Optional.empty();
@@ -52,7 +56,60 @@ final class Session {
 
     /** A finding; one that lies inside a pattern is said where the pattern is used. */
     void add(Finding finding) {
-        findings.add(inside.map(instance -> instance.atUse(finding)).orElse(finding));
+        notes.findings.add(inside.map(instance -> instance.atUse(finding)).orElse(finding));
+    }
+
+    /** A name was used. */
+    void used(Usage usage) {
+        notes.usages.add(usage);
+    }
+
+    /** A name was declared. */
+    void declared(Symbol symbol) {
+        notes.symbols.add(symbol);
+    }
+
+    /** A figure without a unit was read as a length. */
+    void bare(Measure number) {
+        notes.bareNumbers.add(number);
+    }
+
+    /** Where notes are taken now. */
+    Notes notes() {
+        return notes;
+    }
+
+    /** Does {@code work}, with notes taken in {@code where}. */
+    <T> T noting(Notes where, Supplier<T> work) {
+        Notes before = notes;
+        notes = where;
+        try {
+            return work.get();
+        } finally {
+            notes = before;
+        }
+    }
+
+    /** Puts notes that were taken apart with the others. */
+    void gather(Notes apart) {
+        findings.addAll(apart.findings);
+        usages.addAll(apart.usages);
+        symbols.addAll(apart.symbols);
+        bareNumbers.addAll(apart.bareNumbers);
+    }
+
+    /** Over how many steps the longest chain of values goes. */
+    int highest() {
+        return highest;
+    }
+
+    /** Everything but the values themselves is gathered anew. */
+    void begin() {
+        List.of(findings, usages, symbols, bareNumbers).forEach(List::clear);
+        List.of(parts, boards, rooms, woods, instances).forEach(Map::clear);
+        all.forget();
+        told.clear();
+        highest = 0;
     }
 
     /** Does {@code work} for the inside of {@code instance}, so that what is found there is said at its use. */
@@ -88,11 +145,23 @@ final class Session {
             return false;
         }
         running.push(cell);
+        heights.push(0);
         return true;
     }
 
-    void leave() {
+    /** The value that was last entered is known; over how many steps it came about. */
+    int leave() {
         running.pop();
+        int height = heights.pop() + 1;
+        highest = Math.max(highest, height);
+        return height;
+    }
+
+    /** The value that is being worked out rests on one of this height. */
+    void isBehind(int height) {
+        if (!heights.isEmpty()) {
+            heights.push(Math.max(heights.pop(), height));
+        }
     }
 
     /** {@code cell} was asked for while it was being worked out: says the whole circle, once. */

@@ -79,7 +79,7 @@ final class SettingsReader {
                 .flatMap(g -> reader.word(g, List.of("hand", "machine")))
                 .map(w -> w.equals("hand"))
                 .orElse(true);
-        Span at = block.map(Statement::span).orElse(new Span(file, 0, 0));
+        Span at = block.map(Statement::span).orElse(tree.beginning());
         Optional<Saw> saw = saw(properties);
         Allowances usual = StandardAllowances.of(hand, at);
         Allowances standard = saw.map(s -> new Allowances(

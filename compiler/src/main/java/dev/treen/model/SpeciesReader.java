@@ -41,7 +41,7 @@ final class SpeciesReader {
                     .build());
             return true;
         }
-        session.symbols.add(
+        session.declared(
                 new Symbol(name.name(), "species", name.span(), statement.span(), statement.doc()));
         read(name, inside).ifPresent(wood -> session.woods.put(wood.name(), wood));
         return true;

@@ -9,7 +9,6 @@ import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Severity;
 import dev.treen.joinery.Joined;
-import dev.treen.joinery.Joinery;
 import dev.treen.joinery.JointKinds;
 import dev.treen.model.Evaluation;
 import dev.treen.model.Evaluator;
@@ -29,8 +28,8 @@ import java.util.Set;
 
 /**
  * A project on its way from text to plan, each stage worked out once, when it is first asked for. Up to
- * {@link #checked()} it is quick enough for every keystroke; {@link #cutting()}, {@link #order()} and {@link #plan()} take
- * longer. Never throws for what a user wrote.
+ * {@link #quick()} it is quick enough for every keystroke; {@link #bodies()}, {@link #cutting()}, {@link #order()} and
+ * {@link #plan()} take longer. Never throws for what a user wrote.
  */
 public final class Compilation {
     private static final String TOO_SMALL = "board-too-";
@@ -38,15 +37,23 @@ public final class Compilation {
     private final SourceFile file;
     private final Lazy<SyntaxTree> tree;
     private final Lazy<Evaluation> evaluation;
+    private final Lazy<Checked> quick;
+    private final Lazy<List<Finding>> bodies;
     private final Lazy<Checked> checked;
     private final Lazy<Cutting> cutting;
     private final Lazy<BuildOrder> order;
 
-    private Compilation(SourceFile file, FileLoader loader, Optional<LengthFormat> shown) {
+    private Compilation(
+            SourceFile file, FileLoader loader, Optional<LengthFormat> shown, Optional<Editing> editing) {
+        Editing kept = editing.orElseGet(() -> new Editing(file.name()));
         this.file = file;
-        tree = new Lazy<>(() -> Parser.parse(file));
-        evaluation = new Lazy<>(() -> shownIn(shown, Evaluator.evaluate(tree(), loader, JointKinds.schemas())));
-        checked = new Lazy<>(() -> settled(Checks.check(Joinery.join(evaluation().project()))));
+        tree = new Lazy<>(() -> editing.isPresent() ? kept.text().read(file) : Parser.parse(file));
+        evaluation = new Lazy<>(
+                () -> shownIn(shown, Evaluator.evaluate(tree(), loader, JointKinds.schemas(), kept.values())));
+        quick = new Lazy<>(() -> settled(
+                Checks.quickly(kept.subassemblies().join(evaluation().project()), kept.remembered())));
+        bodies = new Lazy<>(() -> Checks.bodies(quick(), kept.remembered()));
+        checked = new Lazy<>(() -> settled(quick().with(bodies())));
         cutting = new Lazy<>(() -> Cutter.cut(joined()));
         order = new Lazy<>(() -> Ordering.order(joined(), cutting()));
     }
@@ -58,7 +65,12 @@ public final class Compilation {
 
     /** The same with all lengths shown as {@code shown} says, and not as the project's own units would have them. */
     public static Compilation of(SourceFile file, FileLoader loader, Optional<LengthFormat> shown) {
-        return new Compilation(file, loader, shown);
+        return new Compilation(file, loader, shown, Optional.empty());
+    }
+
+    /** The compilation of the newest version of an edited file, with what {@code editing} has kept of those before. */
+    public static Compilation of(SourceFile file, FileLoader loader, Editing editing) {
+        return new Compilation(file, loader, Optional.empty(), Optional.of(editing));
     }
 
     private static Evaluation shownIn(Optional<LengthFormat> shown, Evaluation evaluation) {
@@ -82,7 +94,17 @@ public final class Compilation {
 
     /** With its joints made. */
     public Joined joined() {
-        return checked().joined();
+        return quick().joined();
+    }
+
+    /** With all that can be said of it at every keystroke. */
+    public Checked quick() {
+        return quick.get();
+    }
+
+    /** What its finished bodies show, whatever joints made them. */
+    public List<Finding> bodies() {
+        return bodies.get();
     }
 
     /** With all that is to be said of it before boards are cut. */
@@ -102,17 +124,21 @@ public final class Compilation {
 
     /** The whole plan. */
     public Plan plan() {
-        return new Plan(joined(), cutting(), order(), with(cutting().findings()));
+        return new Plan(joined(), cutting(), order(), with(checked(), cutting().findings()));
     }
 
     /** All findings, those of the layout with them; it is only looked at as closely as that needs. */
     public List<Finding> findings() {
-        return with(Cutter.findings(joined()));
+        return with(checked(), Cutter.findings(joined()));
     }
 
-    /** The same with what {@code layout}, made of this project's joined parts, has to say. */
-    public List<Finding> findings(Cutting layout) {
-        return with(layout.findings());
+    /**
+     * The findings so far: the quick ones, with those of bodies and of a layout where {@code shown} and {@code laidOut} have
+     * any. They may be of the version before, as far as what they speak of is still there.
+     */
+    public List<Finding> findings(Optional<List<Finding>> shown, List<Finding> laidOut) {
+        Checked so = shown.map(these -> settled(quick().with(these))).orElseGet(this::quick);
+        return laidOut.isEmpty() ? so.findings() : with(so, laidOut);
     }
 
     /** Whether any of {@code findings} is an error. */
@@ -136,18 +162,18 @@ public final class Compilation {
 
     /** Without what waits for something else to be settled. */
     private Checked settled(Checked all) {
-        return new Checked(all.joined(), all.facts(), Waiting.without(tree(), evaluation(), all.findings()));
+        return all.saying(Waiting.without(tree(), evaluation(), all.findings()));
     }
 
     /** That a part fits nowhere is not said again where it was said that its board is too small. */
-    private List<Finding> with(List<Finding> ofLayout) {
+    private List<Finding> with(Checked checked, List<Finding> ofLayout) {
         Set<String> known = new HashSet<>();
-        for (Finding each : checked().findings()) {
+        for (Finding each : checked.findings()) {
             if (each.code().startsWith(TOO_SMALL)) {
                 known.addAll(each.subjects());
             }
         }
-        List<Finding> all = new ArrayList<>(checked().findings());
+        List<Finding> all = new ArrayList<>(checked.findings());
         for (Finding each : ofLayout) {
             boolean again = each.kind().equals(CuttingFindings.NO_ROOM)
                     && each.subjects().stream().anyMatch(known::contains);

@@ -1,23 +1,49 @@
 package dev.treen.source;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One text, under the name by which people know it, with an index of its lines.
  *
  * <p>Offsets count UTF-16 code units from 0, as Java strings do. Lines end at LF, CR LF or a lone CR. Two files are the
  * same when both name and text are.
+ *
+ * <p>While a text is edited, each statement is a {@link #piece} of its own: what was worked out of one stays true when
+ * others grow or shrink, and only where it lies is told anew. A piece is the same as itself alone.
  */
 public final class SourceFile {
     private final String name;
     private final String text;
     private final int[] lineStarts;
+    private volatile @Nullable Lie lie;
+
+    /** Where a piece lies in the text that it belongs to. */
+    record Lie(SourceFile whole, int offset) {}
 
     /** Takes {@code text} under {@code name} (a path or an address, shown to people as it is). */
     public SourceFile(String name, String text) {
         this.name = name;
         this.text = text;
         this.lineStarts = lineStarts(text);
+    }
+
+    /** A piece of an edited text, until {@link #lies} is called a text of its own. */
+    public static SourceFile piece(String name, String text) {
+        SourceFile piece = new SourceFile(name, text);
+        piece.lies(piece, 0);
+        return piece;
+    }
+
+    /** Says that this piece now begins at {@code offset} of {@code whole}; all its spans move with it. */
+    public void lies(SourceFile whole, int offset) {
+        lie = new Lie(whole, offset);
+    }
+
+    /** Where this text lies: a whole file in itself. */
+    Lie lie() {
+        Lie known = lie;
+        return known == null ? new Lie(this, 0) : known;
     }
 
     private static int[] lineStarts(String text) {
@@ -85,7 +111,8 @@ public final class SourceFile {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof SourceFile file && file.name.equals(name) && file.text.equals(text);
+        return this == other || (lie == null && other instanceof SourceFile file && file.lie == null
+                && file.name.equals(name) && file.text.equals(text));
     }
 
     @Override

@@ -37,29 +37,47 @@ final class BlockReader {
     private final Deque<RawBlock> open = new ArrayDeque<>();
     private @Nullable RawStatement head;
 
-    private BlockReader(SourceFile file, List<CommonToken> tokens, FindingList findings) {
+    /**
+     * What the braces of a whole text come to.
+     *
+     * @param balanced whether each has its mate
+     * @param surplus how many more close than open
+     */
+    record Balance(boolean balanced, int surplus) {
+        /** The balance of {@code tokens}, were they all. */
+        static Balance of(List<CommonToken> tokens) {
+            int depth = 0;
+            boolean crossed = false;
+            for (CommonToken token : tokens) {
+                depth += token.getType() == TreenLexer.LBRACE ? 1 : token.getType() == TreenLexer.RBRACE ? -1 : 0;
+                crossed |= depth < 0;
+            }
+            return new Balance(depth == 0 && !crossed, Math.max(0, -depth));
+        }
+    }
+
+    /** The statements, and the balance for what follows them. */
+    record Split(List<RawStatement> statements, Balance rest) {}
+
+    private BlockReader(SourceFile file, List<CommonToken> tokens, Balance balance, FindingList findings) {
         this.file = file;
         this.tokens = tokens;
         this.findings = findings;
         this.lineStarts = new int[tokens.size()];
-        int depth = 0;
-        boolean crossed = false;
         for (int i = 0; i < tokens.size(); i++) {
             CommonToken token = tokens.get(i);
             boolean first = i == 0
                     || tokens.get(i - 1).getType() == TreenLexer.NEW_LINE
                     || token.getLine() != tokens.get(i - 1).getLine();
             lineStarts[i] = first ? i : lineStarts[i - 1];
-            depth += token.getType() == TreenLexer.LBRACE ? 1 : token.getType() == TreenLexer.RBRACE ? -1 : 0;
-            crossed |= depth < 0;
         }
-        this.balanced = depth == 0 && !crossed;
-        this.surplus = Math.max(0, -depth);
+        this.balanced = balance.balanced();
+        this.surplus = balance.surplus();
     }
 
-    /** The statements of a file. */
-    static List<RawStatement> split(SourceFile file, List<CommonToken> tokens, FindingList findings) {
-        BlockReader reader = new BlockReader(file, tokens, findings);
+    /** The statements of a file, or of a piece of one that has this balance from here on. */
+    static Split split(SourceFile file, List<CommonToken> tokens, Balance balance, FindingList findings) {
+        BlockReader reader = new BlockReader(file, tokens, balance, findings);
         for (int i = 0; i < tokens.size();) {
             i = reader.take(i);
         }
@@ -67,7 +85,7 @@ final class BlockReader {
         while (!reader.open.isEmpty()) {
             reader.closeUnclosed();
         }
-        return reader.top;
+        return new Split(reader.top, new Balance(reader.balanced, reader.surplus));
     }
 
     /** Takes one token and says which one is next. */

@@ -32,6 +32,37 @@ final class Brackets {
         return new Scanned(scanned.all(), kept);
     }
 
+    /**
+     * What the brackets of a piece of a text may do to its neighbours.
+     *
+     * @param leftOpen whether one is open at the end
+     * @param closedFirst whether one closes, before any brace or semicolon, that none before it opens
+     */
+    record Ends(boolean leftOpen, boolean closedFirst) {}
+
+    static Ends ends(List<CommonToken> tokens) {
+        int open = 0;
+        boolean first = true;
+        boolean closedFirst = false;
+        for (CommonToken token : tokens) {
+            switch (token.getType()) {
+                case TreenLexer.LBRACE, TreenLexer.RBRACE, TreenLexer.SEMI -> {
+                    open = 0;
+                    first = false;
+                }
+                case TreenLexer.LPAREN, TreenLexer.LBRACK -> open++;
+                case TreenLexer.RPAREN, TreenLexer.RBRACK -> {
+                    closedFirst |= first && open == 0;
+                    open = Math.max(0, open - 1);
+                }
+                default -> {
+                    // No other token opens or closes anything.
+                }
+            }
+        }
+        return new Ends(open > 0, closedFirst);
+    }
+
     private static BitSet insideBrackets(List<CommonToken> tokens) {
         int[] steps = new int[tokens.size() + 1];
         Deque<Integer> open = new ArrayDeque<>();

@@ -7,6 +7,7 @@ import dev.treen.source.SourceFile;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import org.antlr.v4.runtime.CommonToken;
 
 /** Reads a file into its tree. Reading never fails: what cannot be read becomes a finding beside what can. */
@@ -19,26 +20,44 @@ public final class Parser {
 
     /** The tree of a file, with everything that reading it found. */
     public static SyntaxTree parse(SourceFile file) {
-        String text = file.text();
-        if (text.length() > MOST_CHARACTERS) {
-            return refused(file, SyntaxFindings.FILE_TOO_LARGE, 0, 0, "this file is longer than Treen reads: "
-                    + text.length() + " characters, and " + MOST_CHARACTERS + " are the most");
-        }
-        int nul = text.indexOf('\0');
-        if (nul >= 0) {
-            return refused(file, SyntaxFindings.NOT_TEXT, nul, nul + 1, "this file is not plain text");
+        Optional<SyntaxTree> refused = refused(file);
+        if (refused.isPresent()) {
+            return refused.get();
         }
         FindingList findings = new FindingList();
         Scanned scanned = TokenReader.scan(file, findings);
-        List<RawStatement> raw = BlockReader.split(file, scanned.read(), findings);
+        Read read = read(file, scanned, BlockReader.Balance.of(scanned.read()), findings);
+        return new SyntaxTree(file, file.span(0, 0), read.statements(), read.tokens(), read.findings());
+    }
+
+    /** What was read of a text or a piece of one, and the balance for what follows. */
+    record Read(List<Statement> statements, List<Token> tokens, List<Finding> findings, BlockReader.Balance rest) {}
+
+    /** Reads what has been scanned; {@code findings} has what scanning found. */
+    static Read read(SourceFile file, Scanned scanned, BlockReader.Balance balance, FindingList findings) {
+        BlockReader.Split split = BlockReader.split(file, scanned.read(), balance, findings);
         BitSet names = new BitSet();
-        List<Statement> statements = new TreeBuilder(file, scanned, findings, names).build(raw);
-        return new SyntaxTree(file, statements, tokens(scanned.all(), names), findings.sorted());
+        List<Statement> statements = new TreeBuilder(file, scanned, findings, names).build(split.statements());
+        return new Read(statements, tokens(scanned.all(), names), findings.sorted(), split.rest());
+    }
+
+    /** What is said of a file that is not read at all. */
+    static Optional<SyntaxTree> refused(SourceFile file) {
+        String text = file.text();
+        if (text.length() > MOST_CHARACTERS) {
+            return Optional
+                    .of(refused(file, SyntaxFindings.FILE_TOO_LARGE, 0, 0, "this file is longer than Treen reads: "
+                            + text.length() + " characters, and " + MOST_CHARACTERS + " are the most"));
+        }
+        int nul = text.indexOf('\0');
+        return nul < 0
+                ? Optional.empty()
+                : Optional.of(refused(file, SyntaxFindings.NOT_TEXT, nul, nul + 1, "this file is not plain text"));
     }
 
     private static SyntaxTree refused(SourceFile file, FindingKind kind, int start, int end, String headline) {
         Finding finding = Finding.of(kind, file.span(start, end), headline).build();
-        return new SyntaxTree(file, List.of(), List.of(), List.of(finding));
+        return new SyntaxTree(file, file.span(0, 0), List.of(), List.of(), List.of(finding));
     }
 
     private static List<Token> tokens(List<CommonToken> all, BitSet names) {

@@ -20,10 +20,8 @@ public sealed interface Statement extends Node {
     default Span head() {
         Span all = span();
         return body().map(Block::span)
-                .map(block -> {
-                    String text = all.file().text().substring(all.start(), Math.max(all.start(), block.start()));
-                    return new Span(all.file(), all.start(), all.start() + text.stripTrailing().length());
-                })
+                .map(block -> all
+                        .first(all.first(Math.max(0, block.from() - all.from())).text().stripTrailing().length()))
                 .orElse(all);
     }
 

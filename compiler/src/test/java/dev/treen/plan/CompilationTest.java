@@ -34,6 +34,19 @@ class CompilationTest {
         assertThat(Compilation.kinds()).extracting(FindingKind::code).doesNotHaveDuplicates();
     }
 
+    /** A tenon near a groove asks where that lies, even where it cannot be made. */
+    @Test
+    void aGrooveOfNoWidthIsToldWhateverIsBesideIt() {
+        Compilation compilation = Projects.compile("""
+                part stile { length 300; width 40; thickness 15; place { length up; width right; at 300, 0, 0 } }
+                part rail  { length 120; width 40; thickness 15; place { length right; width up; at 340, 0, 0 } }
+                part panel { length 220; width 120; thickness 10; place { length up; width right; at 340, 0, 40 } }
+                joint mortise_tenon rail into stile
+                joint groove panel into stile, rail { wide 0; deep 8; shoulder front }
+                """);
+        assertThat(Compilation.hasErrors(compilation.findings())).isTrue();
+    }
+
     @Test
     void nothingIsTooBrokenToBeCompiled() {
         for (String text : new String[]{"", "{", "}}}", "part", "board b { size 1 x 1 x 1 }\npart p { length 0",

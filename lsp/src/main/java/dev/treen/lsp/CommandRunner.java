@@ -105,7 +105,7 @@ final class CommandRunner {
 
     private void layout(String uri, String board) throws IOException {
         Optional<Document> document = desk.documents().find(uri)
-                .filter(open -> !Compilation.hasErrors(open.analysis().checked().findings()));
+                .filter(open -> !Compilation.hasErrors(open.analysis().quick().findings()));
         if (document.isEmpty()) {
             say(MessageType.Warning, "There is no layout while the project has errors.");
             return;

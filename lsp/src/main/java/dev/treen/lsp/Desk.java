@@ -4,9 +4,12 @@ import dev.treen.cutting.Cutting;
 import dev.treen.finding.Finding;
 import dev.treen.lsp.feature.Diagnostics;
 import dev.treen.lsp.position.PositionEncoding;
+import dev.treen.plan.Compilation;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Function;
@@ -21,6 +24,7 @@ import org.eclipse.lsp4j.DiagnosticTag;
 import org.eclipse.lsp4j.HoverCapabilities;
 import org.eclipse.lsp4j.MarkupKind;
 import org.eclipse.lsp4j.PublishDiagnosticsCapabilities;
+import org.eclipse.lsp4j.DiagnosticWorkspaceCapabilities;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.ShowDocumentCapabilities;
 import org.eclipse.lsp4j.TextDocumentClientCapabilities;
@@ -46,11 +50,14 @@ final class Desk {
     private final Workspace workspace = new Workspace(documents);
     private final Progressing progressing = new Progressing(this::client);
     private final LayoutJobs layouts = new LayoutJobs(progressing, this::laidOut);
+    private final BodyJobs bodies = new BodyJobs(this::lookedAt);
     private final CommandRunner commands = new CommandRunner(this);
     private final SessionFiles files = new SessionFiles();
+    private final Map<String, PublishDiagnosticsParams> published = new ConcurrentHashMap<>();
     private volatile boolean refreshesLenses;
     private volatile boolean links;
     private volatile boolean fades;
+    private volatile boolean refreshesDiagnostics;
     private volatile boolean snippets;
     private volatile boolean pictures;
     private volatile PositionEncoding encoding = PositionEncoding.UTF16;
@@ -71,6 +78,7 @@ final class Desk {
     void stop() {
         worker.shutdown();
         layouts.stop();
+        bodies.stop();
         commands.stop();
         files.delete();
     }
@@ -85,10 +93,14 @@ final class Desk {
                 .map(WorkspaceClientCapabilities::getCodeLens)
                 .map(CodeLensWorkspaceCapabilities::getRefreshSupport)
                 .orElse(false);
-        var published = Optional.ofNullable(can).map(ClientCapabilities::getTextDocument)
+        refreshesDiagnostics = Optional.ofNullable(can).map(ClientCapabilities::getWorkspace)
+                .map(WorkspaceClientCapabilities::getDiagnostics)
+                .map(DiagnosticWorkspaceCapabilities::getRefreshSupport)
+                .orElse(false);
+        var told = Optional.ofNullable(can).map(ClientCapabilities::getTextDocument)
                 .map(TextDocumentClientCapabilities::getPublishDiagnostics);
-        links = published.map(PublishDiagnosticsCapabilities::getCodeDescriptionSupport).orElse(false);
-        fades = published.map(PublishDiagnosticsCapabilities::getTagSupport)
+        links = told.map(PublishDiagnosticsCapabilities::getCodeDescriptionSupport).orElse(false);
+        fades = told.map(PublishDiagnosticsCapabilities::getTagSupport)
                 .map(either -> either.map(all -> all, tags -> tags.getValueSet().contains(DiagnosticTag.Unnecessary)))
                 .orElse(false);
         snippets = Optional.ofNullable(can).map(ClientCapabilities::getTextDocument)
@@ -136,11 +148,40 @@ final class Desk {
         return layouts.of(document);
     }
 
-    /** All that is to be said of a text, with what its layout says once that is known. */
+    /** All that is to be said of a text, with what its bodies and its layout say once that is known. */
     private List<Finding> findings(Document document) {
-        return layouts.of(document)
-                .map(document.analysis()::findings)
-                .orElseGet(() -> document.analysis().checked().findings());
+        Compilation analysis = document.analysis();
+        if (documents.find(document.uri()).isEmpty()) {
+            return analysis.checked().findings();
+        }
+        // What was said of the version before moves with its statements, once these are read anew.
+        analysis.tree();
+        return analysis.findings(
+                bodies.of(document), layouts.of(document).map(Cutting::findings).orElse(List.of()));
+    }
+
+    /** The bodies of a text have been looked at: what they show is published, and asked for by who asks. */
+    private void lookedAt(Document document) {
+        worker.execute(() -> {
+            LanguageClient to = client;
+            if (to == null || documents.find(document.uri()).filter(document::equals).isEmpty()) {
+                return;
+            }
+            if (publish(document, to) && refreshesDiagnostics) {
+                var _ = to.refreshDiagnostics();
+            }
+        });
+    }
+
+    /** Tells what is to be said of a text, unless that has just been told; whether it has been told now. */
+    private boolean publish(Document document, LanguageClient to) {
+        PublishDiagnosticsParams told = new PublishDiagnosticsParams(
+                document.uri(), diagnostics.of(document), document.version());
+        boolean anew = !told.equals(published.put(document.uri(), told));
+        if (anew) {
+            to.publishDiagnostics(told);
+        }
+        return anew;
     }
 
     /** A layout is known: what it says is published, and what shows it is asked for again. */
@@ -150,8 +191,7 @@ final class Desk {
             return;
         }
         if (layouts.of(document).filter(cutting -> !cutting.findings().isEmpty()).isPresent()) {
-            to.publishDiagnostics(
-                    new PublishDiagnosticsParams(document.uri(), diagnostics.of(document), document.version()));
+            var _ = publish(document, to);
         }
         if (refreshesLenses) {
             var _ = to.refreshCodeLenses();
@@ -179,17 +219,16 @@ final class Desk {
         return diagnostics;
     }
 
-    /** A text has changed: it is looked at afresh, and so is every other that may use it. */
+    /** A text has changed: it is looked at afresh, and so is every other that uses it. */
     void changed(Document document) {
-        documents.othersAfresh(document.uri());
-        workspace.afresh();
         publishSoon(document);
-        documents.all().stream().filter(d -> !d.uri().equals(document.uri())).forEach(this::publishSoon);
+        workspace.afresh();
+        documents.afreshWhereUsed(document.file().name()).forEach(this::publishSoon);
     }
 
     /** Files on the disk have changed: everything is looked at afresh. */
     void allAfresh() {
-        documents.othersAfresh("");
+        documents.allAfresh();
         workspace.afresh();
         documents.all().forEach(this::publishSoon);
     }
@@ -197,6 +236,8 @@ final class Desk {
     /** Takes back what was said of a file. */
     void clear(String uri) {
         layouts.forget(uri);
+        bodies.forget(uri);
+        published.remove(uri);
         LanguageClient to = client;
         if (to != null) {
             to.publishDiagnostics(new PublishDiagnosticsParams(uri, List.of()));
@@ -211,8 +252,8 @@ final class Desk {
                 return;
             }
             try {
-                to.publishDiagnostics(
-                        new PublishDiagnosticsParams(document.uri(), diagnostics.of(document), document.version()));
+                var _ = publish(document, to);
+                bodies.ask(document);
                 layouts.ask(document);
             } catch (RuntimeException | StackOverflowError fault) {
                 LOG.log(Level.SEVERE, "A fault in Treen while checking " + document.uri(), fault);

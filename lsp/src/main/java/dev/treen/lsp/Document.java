@@ -4,15 +4,19 @@ import dev.treen.lsp.position.PositionEncoding;
 import dev.treen.lsp.position.Positions;
 import dev.treen.model.FileLoader;
 import dev.treen.plan.Compilation;
+import dev.treen.plan.Editing;
 import dev.treen.plan.Lazy;
 import dev.treen.source.SourceFile;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 
 /**
  * One version of an open file, immutable. The analysis is made when it is first asked for and kept; a later version of
- * the text is another document with an analysis of its own.
+ * the text is another document, whose analysis takes over what has not changed. Once a later version has been analysed,
+ * an earlier one is analysed for itself.
  */
 public final class Document {
     private final String uri;
@@ -20,17 +24,51 @@ public final class Document {
     private final SourceFile file;
     private final PositionEncoding encoding;
     private final FileLoader loader;
+    private final Set<String> usedNames = ConcurrentHashMap.newKeySet();
     private final Lazy<Positions> positions;
+    private final Chain chain;
+    private final int link;
     private final Lazy<Compilation> analysis;
+    private final Lazy<Compilation> alone;
+
+    /** The versions of one text, of which the newest that was asked about takes over from those before. */
+    private static final class Chain {
+        final Editing editing;
+        int links;
+        int newest;
+
+        Chain(String name) {
+            editing = new Editing(name);
+        }
+
+        synchronized int next() {
+            links++;
+            return links;
+        }
+
+        /** Whether {@code link} is the newest that was asked about, or is so from now on. */
+        synchronized boolean reaches(int link) {
+            newest = Math.max(newest, link);
+            return newest == link;
+        }
+    }
 
     Document(String uri, int version, SourceFile file, PositionEncoding encoding, FileLoader loader) {
+        this(uri, version, file, encoding, loader, new Chain(file.name()));
+    }
+
+    private Document(
+            String uri, int version, SourceFile file, PositionEncoding encoding, FileLoader loader, Chain chain) {
         this.uri = uri;
         this.version = version;
         this.file = file;
         this.encoding = encoding;
         this.loader = loader;
         this.positions = new Lazy<>(() -> Positions.of(file.text(), encoding));
-        this.analysis = new Lazy<>(() -> Compilation.of(file, loader));
+        this.chain = chain;
+        this.link = chain.next();
+        this.analysis = new Lazy<>(() -> Compilation.of(file, this::noted, chain.editing));
+        this.alone = new Lazy<>(() -> Compilation.of(file, this::noted));
     }
 
     /** The document after the client's changes, in their order. */
@@ -44,12 +82,12 @@ public final class Document {
                 text = text.substring(0, span.start()) + change.getText() + text.substring(span.end());
             }
         }
-        return new Document(uri, newVersion, new SourceFile(file.name(), text), encoding, loader);
+        return new Document(uri, newVersion, new SourceFile(file.name(), text), encoding, loader, chain);
     }
 
     /** The same text, to be analysed afresh: a file that it uses has changed. */
     Document afresh() {
-        return new Document(uri, version, file, encoding, loader);
+        return new Document(uri, version, file, encoding, loader, chain);
     }
 
     /** Its address at the client. */
@@ -77,8 +115,19 @@ public final class Document {
         return loader.load(path, from);
     }
 
+    private Optional<SourceFile> noted(String path, SourceFile from) {
+        Optional<SourceFile> found = loader.load(path, from);
+        found.ifPresent(each -> usedNames.add(each.name()));
+        return found;
+    }
+
+    /** Whether what is known of it rests on the file called {@code name} too. */
+    boolean uses(String name) {
+        return usedNames.contains(name);
+    }
+
     /** What the compiler says of it. */
     public Compilation analysis() {
-        return analysis.get();
+        return chain.reaches(link) ? analysis.get() : alone.get();
     }
 }

@@ -7,7 +7,9 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -59,9 +61,23 @@ public final class Documents {
         return open.values();
     }
 
-    /** Forgets what was worked out from files other than {@code uri}'s own text. */
-    void othersAfresh(String uri) {
-        open.replaceAll((each, document) -> each.equals(uri) ? document : document.afresh());
+    /** Forgets what was worked out from the file called {@code name}, and gives the open files that use it. */
+    List<Document> afreshWhereUsed(String name) {
+        List<Document> users = new ArrayList<>();
+        open.replaceAll((uri, document) -> {
+            if (!document.uses(name)) {
+                return document;
+            }
+            Document afresh = document.afresh();
+            users.add(afresh);
+            return afresh;
+        });
+        return users;
+    }
+
+    /** Forgets what was worked out. */
+    void allAfresh() {
+        open.replaceAll((uri, document) -> document.afresh());
     }
 
     private FileLoader loader() {

@@ -52,7 +52,7 @@ final class LayoutJobs {
 
     /** A text was looked at: its boards are to be laid out, unless that is known or it has errors. */
     void ask(Document document) {
-        if (Compilation.hasErrors(document.analysis().checked().findings())) {
+        if (Compilation.hasErrors(document.analysis().quick().findings())) {
             forget(document.uri());
             return;
         }

@@ -4,12 +4,16 @@ import dev.treen.lsp.Document;
 import dev.treen.lsp.position.Positions;
 import dev.treen.model.Symbol;
 import dev.treen.model.Usage;
+import dev.treen.source.SourceFile;
 import dev.treen.source.Span;
+import dev.treen.syntax.SyntaxTree;
 import dev.treen.syntax.Token;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.SemanticTokens;
@@ -86,63 +90,72 @@ public final class Colours {
     }
 
     private static List<Integer> data(Document document, int from, int to) {
-        Map<Integer, String> names = names(document);
-        Map<Integer, Boolean> declared = new HashMap<>();
-        document.analysis().evaluation().symbols().forEach(symbol -> {
-            if (Names.isIn(symbol.nameAt(), document)) {
-                declared.put(symbol.nameAt().start(), true);
-            }
-        });
-        List<Integer> data = new ArrayList<>();
+        Map<Integer, String> names = new HashMap<>();
+        Set<Integer> declared = new HashSet<>();
+        names(document, names, declared);
+        SyntaxTree tree = document.analysis().tree();
+        List<Integer> data = new ArrayList<>(FIVE * tree.tokens().size());
+        SourceFile file = document.file();
         Position before = new Position(0, 0);
-        for (Token token : document.analysis().tree().tokens()) {
+        int line = 0;
+        for (Token token : tree.tokens()) {
             String type = type(token, names);
             if (type.isEmpty() || token.end() < from || token.start() > to) {
                 continue;
             }
-            int modifiers = declared.containsKey(token.start()) ? DECLARATION
+            int modifiers = declared.contains(token.start()) ? DECLARATION
                     : token.kind() == Token.Kind.DOC_COMMENT ? DOCUMENTATION : 0;
-            for (int line = document.file().lineOf(token.start()); line <= document.file()
-                    .lineOf(token.end() - 1); line++) {
-                int lineStart = document.file().lineStart(line);
-                int start = Math.max(token.start(), lineStart);
-                int end = Math.min(token.end(), lineStart + document.file().lineText(line).length());
+            while (line + 1 < file.lineCount() && file.lineStart(line + 1) <= token.start()) {
+                line++;
+            }
+            for (int part = line; part < file.lineCount() && file.lineStart(part) < token.end(); part++) {
+                boolean over = part + 1 < file.lineCount() && file.lineStart(part + 1) < token.end();
+                int start = Math.max(token.start(), file.lineStart(part));
+                int end = over || part > line
+                        ? Math.min(token.end(), file.lineStart(part) + file.lineText(part).length())
+                        : token.end();
                 if (end <= start) {
                     continue;
                 }
                 Position at = document.positions().position(start);
                 int length = document.positions().position(end).getCharacter() - at.getCharacter();
                 int down = at.getLine() - before.getLine();
-                data.addAll(List.of(down, down == 0 ? at.getCharacter() - before.getCharacter() : at.getCharacter(),
-                        length, TYPES.indexOf(type), modifiers));
+                data.add(down);
+                data.add(down == 0 ? at.getCharacter() - before.getCharacter() : at.getCharacter());
+                data.add(length);
+                data.add(TYPES.indexOf(type));
+                data.add(modifiers);
                 before = at;
             }
         }
         return data;
     }
 
-    /** What names stand for, by where they stand. */
-    private static Map<Integer, String> names(Document document) {
-        Map<String, String> kinds = new HashMap<>();
-        Map<Integer, String> names = new HashMap<>();
+    /** A place in a file, whichever reading of it. */
+    private record Place(String file, int start) {
+        static Place of(Span span) {
+            return new Place(span.source().name(), span.start());
+        }
+    }
+
+    /** What names stand for, by where they stand, and where they are declared. */
+    private static void names(Document document, Map<Integer, String> names, Set<Integer> declared) {
+        Map<Place, String> kinds = new HashMap<>();
         for (Symbol symbol : document.analysis().evaluation().symbols()) {
-            kinds.put(place(symbol.nameAt()), type(symbol.kind()));
+            String type = type(symbol.kind());
+            kinds.put(Place.of(symbol.nameAt()), type);
             if (Names.isIn(symbol.nameAt(), document)) {
-                names.put(symbol.nameAt().start(), type(symbol.kind()));
+                names.put(symbol.nameAt().start(), type);
+                declared.add(symbol.nameAt().start());
             }
         }
         for (Usage usage : document.analysis().evaluation().usages()) {
             if (Names.isIn(usage.at(), document)) {
                 boolean name = usage.at().text().startsWith(usage.declaredAt().text());
                 names.putIfAbsent(usage.at().start(),
-                        name ? kinds.getOrDefault(place(usage.declaredAt()), "variable") : "property");
+                        name ? kinds.getOrDefault(Place.of(usage.declaredAt()), "variable") : "property");
             }
         }
-        return names;
-    }
-
-    private static String place(Span span) {
-        return span.file().name() + ' ' + span.start();
     }
 
     private static String type(String kind) {

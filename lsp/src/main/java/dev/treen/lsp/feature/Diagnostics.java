@@ -58,7 +58,7 @@ public final class Diagnostics {
     public List<Diagnostic> of(Document document) {
         List<Diagnostic> diagnostics = new ArrayList<>();
         for (Finding finding : findings.apply(document)) {
-            if (finding.at().file().name().equals(document.file().name())) {
+            if (finding.at().file().equals(document.file())) {
                 diagnostics.add(diagnostic(document, finding));
             }
         }

@@ -18,6 +18,7 @@ import dev.treen.plan.Explanation;
 import dev.treen.plan.MassText;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.source.Span;
+import dev.treen.syntax.SyntaxTree;
 import dev.treen.syntax.Token;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,8 +44,10 @@ public final class Hovers {
     public Optional<Hover> at(Document document, int offset) {
         List<String> lines = new ArrayList<>();
         LengthFormat format = document.analysis().evaluation().project().settings().format();
-        Optional<Token> token = document.analysis().tree().tokens().stream()
-                .filter(t -> t.start() <= offset && offset < t.end())
+        SyntaxTree tree = document.analysis().tree();
+        Optional<Token> token = tree.tokens().stream()
+                .skip(tree.tokenBehind(offset))
+                .takeWhile(t -> t.start() <= offset)
                 .filter(t -> t.kind() != Token.Kind.NEW_LINE)
                 .findFirst();
         if (token.isEmpty()) {
@@ -63,7 +66,7 @@ public final class Hovers {
         }
         if (lines.isEmpty()) {
             document.analysis().evaluation().bareNumbers().stream()
-                    .filter(m -> m.at().equals(at))
+                    .filter(m -> Names.same(m.at(), at))
                     .findFirst()
                     .ifPresent(m -> lines.add(format.text(m.value())));
         }
@@ -80,8 +83,8 @@ public final class Hovers {
 
     private static List<String> parts(Document document, Span at, LengthFormat format) {
         List<String> lines = new ArrayList<>();
-        for (FinishedPart part : document.analysis().checked().joined().parts()) {
-            if (part.part().nameAt().equals(at)) {
+        for (FinishedPart part : document.analysis().joined().parts()) {
+            if (Names.same(part.part().nameAt(), at)) {
                 lines.add("part `" + part.part().name() + "`");
                 if (!part.part().doc().isEmpty()) {
                     lines.add(part.part().doc());
@@ -99,10 +102,10 @@ public final class Hovers {
     }
 
     private static List<String> settings(Document document, Span at, LengthFormat format) {
-        for (MadeJoint joint : document.analysis().checked().joined().joints()) {
+        for (MadeJoint joint : document.analysis().joined().joints()) {
             for (Figure figure : joint.figures()) {
                 Setting setting = joint.joint().settings().get(figure.name());
-                if (setting != null && (setting.valueAt().equals(at) || setting.nameAt().equals(at))) {
+                if (setting != null && (Names.same(setting.valueAt(), at) || Names.same(setting.nameAt(), at))) {
                     List<String> lines = new ArrayList<>(List.of(
                             figure.name() + " of " + joint.joint().name() + ": "
                                     + format.text(figure.measure().value()),

@@ -32,10 +32,10 @@ public final class InlayHints {
         LengthFormat format = document.analysis().evaluation().project().settings().format();
         List<InlayHint> hints = new ArrayList<>();
         Set<Integer> taken = new HashSet<>();
-        for (FinishedPart part : document.analysis().checked().joined().parts()) {
+        for (FinishedPart part : document.analysis().joined().parts()) {
             add(document, asked, part.part().nameAt(), finished(part, format), hints, taken);
         }
-        for (MadeJoint joint : document.analysis().checked().joined().joints()) {
+        for (MadeJoint joint : document.analysis().joined().joints()) {
             for (Figure figure : joint.figures()) {
                 Setting setting = joint.joint().settings().get(figure.name());
                 if (setting != null && setting.auto()) {
@@ -45,7 +45,8 @@ public final class InlayHints {
             }
         }
         Set<Integer> told = new HashSet<>();
-        for (RoomYear year : document.analysis().checked().facts().years()) {
+        for (RoomYear year : document.analysis().quick().facts().years(
+                at -> isIn(document, asked, at))) {
             // Beside what a value comes to: a second hint in the same place.
             // Editors set two hints at one place close together.
             String before = taken.contains(year.writtenAt().end()) ? "; " : "";
@@ -63,6 +64,10 @@ public final class InlayHints {
         return same ? size : size + " finished";
     }
 
+    private static boolean isIn(Document document, Positions.Span asked, Span at) {
+        return at.file().equals(document.file()) && asked.start() <= at.end() && at.end() <= asked.end();
+    }
+
     private static void add(
             Document document,
             Positions.Span asked,
@@ -70,8 +75,7 @@ public final class InlayHints {
             String text,
             List<InlayHint> hints,
             Set<Integer> taken) {
-        boolean here = at.file().equals(document.file()) && asked.start() <= at.end() && at.end() <= asked.end();
-        if (here && taken.add(at.end())) {
+        if (isIn(document, asked, at) && taken.add(at.end())) {
             InlayHint hint = new InlayHint(document.positions().position(at.end()), Either.forLeft(text));
             hint.setKind(InlayHintKind.Type);
             hint.setPaddingLeft(true);

@@ -42,7 +42,7 @@ final class JointOffers {
             String tried = text.substring(0, start) + schema.kind() + ' ' + rest.group(1)
                     + (schema.into() ? " into " : " to ") + rest.group(2) + text.substring(end);
             SourceFile file = new SourceFile(document.file().name(), tried);
-            List<Finding> findings = Compilation.of(file, document::used).checked().findings();
+            List<Finding> findings = Compilation.of(file, document::used).quick().findings();
             if (findings.stream().noneMatch(finding -> finding.at().file().equals(file)
                     && file.lineOf(finding.at().start()) == line)) {
                 fitting.add(schema.kind());

@@ -39,7 +39,7 @@ public final class Lenses {
         LengthFormat format = document.analysis().evaluation().project().settings().format();
         layout.ifPresent(cutting -> document.analysis().evaluation().project().boards()
                 .forEach(board -> add(document, board.nameAt(), lenses, ofBoard(document, board, cutting, format))));
-        for (RoomYear year : document.analysis().checked().facts().years()) {
+        for (RoomYear year : document.analysis().quick().facts().years()) {
             document.analysis().joined().part(year.part())
                     .map(part -> part.part())
                     .map(Part::nameAt)

@@ -129,7 +129,7 @@ public final class Renames {
     }
 
     private static List<String> codes(Compilation compilation) {
-        return compilation.checked().findings().stream().map(Finding::code).toList();
+        return compilation.quick().findings().stream().map(Finding::code).toList();
     }
 
     private static ResponseErrorException refused(String why) {

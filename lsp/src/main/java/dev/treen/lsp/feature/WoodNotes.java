@@ -18,14 +18,13 @@ final class WoodNotes {
     /** The year of a part's room, and its cautions. */
     static List<String> ofPart(Document document, String part, LengthFormat format) {
         List<String> lines = new ArrayList<>(years(document, part, format));
-        cautions(document.analysis().checked().joined(), part, lines);
+        cautions(document.analysis().joined(), part, lines);
         return lines;
     }
 
     /** The curve of a part's room through the year. */
     static List<String> years(Document document, String part, LengthFormat format) {
-        return document.analysis().checked().facts().years().stream()
-                .filter(year -> year.part().equals(part))
+        return document.analysis().quick().facts().year(part).stream()
                 .map(year -> "```text\n" + YearText.of(year, format) + "\n```")
                 .toList();
     }
@@ -33,9 +32,9 @@ final class WoodNotes {
     /** What there is to say of a board or its species at this place. */
     static List<String> ofBoards(Document document, Span at) {
         List<String> lines = new ArrayList<>();
-        Joined joined = document.analysis().checked().joined();
+        Joined joined = document.analysis().joined();
         for (Board board : joined.project().boards()) {
-            if (board.nameAt().equals(at) || board.speciesAt().equals(at)) {
+            if (Names.same(board.nameAt(), at) || Names.same(board.speciesAt(), at)) {
                 lines.add((board.sheet() ? "sheet `" : "board `") + board.name() + "`"
                         + board.species().map(species -> " of " + species.replace('_', ' ')).orElse(""));
                 cautions(joined, board.name(), lines);

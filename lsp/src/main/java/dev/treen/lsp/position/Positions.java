@@ -74,6 +74,11 @@ public final class Positions {
         int found = Arrays.binarySearch(lineStarts, wanted);
         int line = found >= 0 ? found : -found - 2;
         int end = Math.min(wanted, lineEnd(line));
+        if (encoding == PositionEncoding.UTF16) {
+            boolean inside = end > lineStarts[line] && end < text.length()
+                    && Character.isSurrogatePair(text.charAt(end - 1), text.charAt(end));
+            return new Position(line, end - lineStarts[line] - (inside ? 1 : 0));
+        }
         int character = 0;
         int at = lineStarts[line];
         while (at < end) {
