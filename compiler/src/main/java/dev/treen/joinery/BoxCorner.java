@@ -68,6 +68,14 @@ record BoxCorner(
         return Length.ofMm(edge.to().get(axis()));
     }
 
+    /** What a line at which a lid is cut free takes out of the corner, where one of its walls has any. */
+    Optional<Heights> sawn(Surroundings surroundings) {
+        return surroundings.line(first.part()).or(() -> surroundings.line(second.part()))
+                .filter(line -> line.axis() == axis())
+                .map(SawLine::slice)
+                .filter(gone -> gone.from().compareTo(low()) > 0 && gone.to().compareTo(high()) < 0);
+    }
+
     /** How high both walls are together. */
     Length height() {
         return high().minus(low());

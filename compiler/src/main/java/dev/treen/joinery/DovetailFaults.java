@@ -32,6 +32,13 @@ record DovetailFaults(Joint joint, DovetailSizes sizes, Settings settings) {
                     .remedy(set("tails", "auto", "let Treen choose"))
                     .build());
         }
+        if (!sizes.holdsBoth()) {
+            return Optional.of(begun(JoineryFindings.DOES_NOT_FIT, at("tails"),
+                    "One tail cannot hold both the box and its lid")
+                    .found("The lid is cut free between its tails: there is at least one below the line and one above.")
+                    .remedy(set("tails", "auto", "let Treen choose"))
+                    .build());
+        }
         boolean lapped = sizes.lap().value().signum() > 0;
         if (sizes.deep().value().signum() <= 0) {
             return Optional.of(begun(JoineryFindings.DOES_NOT_FIT, at("lap"), "The lap leaves no room for tails")
@@ -122,9 +129,8 @@ record DovetailFaults(Joint joint, DovetailSizes sizes, Settings settings) {
     /** The greatest number of tails that are thick enough at the base line, or Treen's choice. */
     private String fewer(Length least) {
         for (int tails = sizes.tails() - 1; tails >= 1; tails--) {
-            DovetailSizes fewer = new DovetailSizes(
-                    sizes.corner(), tails, sizes.slope(), sizes.pin(), sizes.halfPin(), sizes.lap(), sizes.mitre());
-            if (fewer.tailAtBase().compareTo(least) >= 0) {
+            DovetailSizes fewer = sizes.with(tails);
+            if (fewer.holdsBoth() && fewer.tailAtBase().compareTo(least) >= 0) {
                 return Integer.toString(tails);
             }
         }

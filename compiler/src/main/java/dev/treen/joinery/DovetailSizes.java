@@ -11,16 +11,22 @@ import dev.treen.wood.Species;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The layout of a dovetailed corner (rules of the trade J-11, J-12): at the end of the tails
  * {@code tail = (height − 2 half-pins − (tails − 1) pins) / tails}; at the base line a tail is narrower by what the slope
- * leans over its length, on each side.
+ * leans over its length, on each side. Where a lid is cut free, the tails below and above the line are laid out each by
+ * themselves, so that the line falls within a pin as wide as two half-pins and what is sawn away.
+ *
+ * @param counts how many tails, of a corner with a line below and above it
+ * @param line what is sawn out of the corner
  */
 record DovetailSizes(
-        BoxCorner corner, int tails, Slope slope, Measure pin, Measure halfPin, Measure lap, Measure mitre) {
+        BoxCorner corner, List<Integer> counts, Slope slope, Measure pin, Measure halfPin, Measure lap, Measure mitre,
+        Optional<BoxCorner.Heights> line) {
     private static final String FAIRHAM = "Fairham, Woodwork Joints, Dovetail";
     /** No wall is so high; a count beyond it is one that was not meant. */
     static final int MOST = 1000;
@@ -35,11 +41,55 @@ record DovetailSizes(
                 : joint.length("lap").orElseGet(() -> none(corner, "lap"));
         Measure mitre = joint.length("mitre").orElseGet(() -> none(corner, "mitre"));
         Slope slope = joint.slope("slope").orElseGet(() -> usualSlope(corner.first().part()));
-        Length height = corner.height().minus(mitre.value());
-        int tails = joint.number("tails")
-                .map(DovetailSizes::whole)
-                .orElseGet(() -> usualTails(height, corner.thicknessOfFirst().value(), pin.value(), half.value()));
-        return new DovetailSizes(corner, tails, slope, pin, half, lap, mitre);
+        Length top = corner.high().minus(mitre.value());
+        Optional<BoxCorner.Heights> line = corner.sawn(surroundings).filter(gone -> gone.to().compareTo(top) < 0);
+        DovetailSizes bare = new DovetailSizes(corner, List.of(), slope, pin, half, lap, mitre, line);
+        return bare.with(joint.number("tails").map(DovetailSizes::whole).map(bare::shared).orElseGet(bare::usual));
+    }
+
+    private DovetailSizes with(List<Integer> tails) {
+        return new DovetailSizes(corner, tails, slope, pin, halfPin, lap, mitre, line);
+    }
+
+    /** The same with another number of tails. */
+    DovetailSizes with(int tails) {
+        return with(shared(tails));
+    }
+
+    /** How many tails there are in all. */
+    int tails() {
+        return counts.stream().mapToInt(Integer::intValue).sum();
+    }
+
+    /** Where tails are laid out: from edge to edge, or below and above the line. */
+    private List<BoxCorner.Heights> bands() {
+        return line.map(gone -> List.of(
+                new BoxCorner.Heights(corner.low(), gone.from()), new BoxCorner.Heights(gone.to(), top())))
+                .orElseGet(() -> List.of(new BoxCorner.Heights(corner.low(), top())));
+    }
+
+    private List<Integer> usual() {
+        return bands().stream()
+                .map(band -> usualTails(
+                        band.to().minus(band.from()), corner.thicknessOfFirst().value(), pin.value(), halfPin.value()))
+                .toList();
+    }
+
+    /** So many tails shared out below and above the line, by their heights. */
+    private List<Integer> shared(int tails) {
+        List<BoxCorner.Heights> bands = bands();
+        if (bands.size() == 1 || tails < 2) {
+            return List.of(tails);
+        }
+        double low = bands.getFirst().to().minus(bands.getFirst().from()).toDoubleMm();
+        double high = bands.getLast().to().minus(bands.getLast().from()).toDoubleMm();
+        int below = (int) Math.max(1, Math.min(tails - 1L, Math.round(tails * low / (low + high))));
+        return List.of(below, tails - below);
+    }
+
+    /** Whether there are tails both below and above the line. */
+    boolean holdsBoth() {
+        return counts.size() == bands().size();
     }
 
     /** A count as written: none where it is no whole number. */
@@ -118,10 +168,20 @@ record DovetailSizes(
         return slope.over(deep().value());
     }
 
-    /** A tail at its end. */
+    /** A tail at its end; of a corner with a line the thinner ones. */
     Length tail() {
+        Length least = tail(0);
+        for (int i = 1; i < counts.size(); i++) {
+            least = least.min(tail(i));
+        }
+        return least;
+    }
+
+    private Length tail(int band) {
+        BoxCorner.Heights room = bands().get(band);
+        int tails = Math.max(1, counts.get(band));
         Length pins = pin.value().times(tails - 1L);
-        return top().minus(corner.low()).minus(halfPin.value().times(2)).minus(pins).dividedBy(tails);
+        return room.to().minus(room.from()).minus(halfPin.value().times(2)).minus(pins).dividedBy(tails);
     }
 
     /** A tail at the base line, where it is thinnest. */
@@ -137,14 +197,18 @@ record DovetailSizes(
     /** The tails at their ends, from the lowest. */
     List<BoxCorner.Heights> ends() {
         List<BoxCorner.Heights> ends = new ArrayList<>();
-        for (int i = 0; i < tails; i++) {
-            Length from = corner.low().plus(halfPin.value()).plus(tail().plus(pin.value()).times(i));
-            ends.add(new BoxCorner.Heights(from, from.plus(tail())));
+        for (int band = 0; band < counts.size(); band++) {
+            Length first = bands().get(band).from().plus(halfPin.value());
+            Length tail = tail(band);
+            for (int i = 0; i < counts.get(band); i++) {
+                Length from = first.plus(tail.plus(pin.value()).times(i));
+                ends.add(new BoxCorner.Heights(from, from.plus(tail)));
+            }
         }
         return ends;
     }
 
-    /** The pins where they are thinnest, from the lowest; the outer two are the half-pins. */
+    /** The pins where they are thinnest, from the lowest; the outer two are the half-pins, and one holds the line. */
     List<BoxCorner.Heights> pins() {
         List<BoxCorner.Heights> pins = new ArrayList<>();
         Length from = corner.low();
@@ -175,7 +239,7 @@ record DovetailSizes(
     }
 
     private Figure worked(String name, Supplier<Length> length) {
-        String text = tails + (tails == 1 ? " tail" : " tails") + " on "
+        String text = tails() + (tails() == 1 ? " tail" : " tails") + " on "
                 + "the height, slope " + slope.text();
         return new Figure(
                 name,

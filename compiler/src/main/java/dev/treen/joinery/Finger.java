@@ -6,17 +6,13 @@ import dev.treen.model.JointSchema;
 import dev.treen.model.Measure;
 import dev.treen.model.PropertySchema;
 import dev.treen.model.Shape;
-import dev.treen.quantity.Length;
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A finger joint: square fingers of equal width, by turns of the left and the right part (rules of the trade J-14). */
 final class Finger implements JointKind {
     static final String KIND = "finger";
-    private static final int FEWEST = 3;
 
     private static final JointSchema SCHEMA = JointSchema.to(
             KIND,
@@ -57,9 +53,9 @@ final class Finger implements JointKind {
         if (nothing.isPresent()) {
             return nothing.get();
         }
-        int count = joint.number("fingers").map(DovetailSizes::whole)
-                .orElseGet(() -> odd(corner.height(), wide.value()));
-        FingerFaults faults = new FingerFaults(joint, corner, count, surroundings.settings());
+        FingerLayout layout = FingerLayout.of(
+                corner, joint.number("fingers").map(DovetailSizes::whole), wide.value(), surroundings);
+        FingerFaults faults = new FingerFaults(joint, layout, surroundings.settings());
         Optional<Finding> impossible = faults.impossible();
         if (impossible.isPresent()) {
             return Effect.only(impossible.get());
@@ -68,23 +64,17 @@ final class Finger implements JointKind {
                 additions(corner),
                 List.of(
                         new Figure("deep", corner.thicknessOfSecond(), true),
-                        new Figure("finger", finger(corner, count, wide), joint.given("fingers").isEmpty())),
-                cuts(meeting, corner, count))
+                        new Figure("finger", finger(layout, wide), joint.given("fingers").isEmpty())),
+                cuts(meeting, layout))
                 .saying(faults.weak());
     }
 
-    /** {@code 2 · round((height / wide − 1) / 2) + 1}, and not under three. */
-    static int odd(Length height, Length wide) {
-        BigFraction half = height.ratioTo(wide).subtract(BigFraction.ONE).divide(2).add(BigFraction.of(1, 2));
-        BigInteger pairs = half.signum() <= 0 ? BigInteger.ZERO : half.getNumerator().divide(half.getDenominator());
-        int rounded = pairs.min(BigInteger.valueOf(DovetailSizes.MOST / 2 - 1)).intValue();
-        return Math.max(FEWEST, 2 * rounded + 1);
-    }
-
-    private static Measure finger(BoxCorner corner, int count, Measure wide) {
-        Length value = corner.height().dividedBy(count);
-        return Ruled.at(wide.at(), "finger", value, "the height shared out over " + count + " fingers", Ruled.PRACTICE,
-                List.of(corner.first().part().width().how(), wide.how()));
+    private static Measure finger(FingerLayout layout, Measure wide) {
+        return Ruled.at(wide.at(), "finger", layout.finger(),
+                "the height shared out over " + layout.count() + " fingers"
+                        + (layout.line().isPresent() ? ", without what goes where the lid is cut free" : ""),
+                Ruled.PRACTICE,
+                List.of(layout.corner().first().part().width().how(), wide.how()));
     }
 
     private static List<Addition> additions(BoxCorner corner) {
@@ -97,22 +87,16 @@ final class Finger implements JointKind {
                         second, corner.outSecond(), Mitre.named(corner.thicknessOfFirst(), "corner with " + first)));
     }
 
-    private static List<Cut> cuts(Meeting meeting, BoxCorner corner, int count) {
+    private static List<Cut> cuts(Meeting meeting, FingerLayout layout) {
         List<Cut> cuts = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            BoxCorner.Heights finger = finger(corner, count, i);
-            Meeting.Placed without = i % 2 == 0 ? corner.second() : corner.first();
+        boolean ofLeft = true;
+        for (BoxCorner.Heights finger : layout.fingers()) {
+            Meeting.Placed without = ofLeft ? layout.corner().second() : layout.corner().first();
             cuts.add(new Cut.Hollow(
-                    without.part().name(), corner.block(finger.from(), finger.to()), meeting.origin()));
+                    without.part().name(), layout.corner().block(finger.from(), finger.to()), meeting.origin()));
+            ofLeft = !ofLeft;
         }
         return cuts;
-    }
-
-    /** The finger that is so many from the lowest; even ones belong to the left part. */
-    static BoxCorner.Heights finger(BoxCorner corner, int count, int number) {
-        Length each = corner.height().dividedBy(count);
-        return new BoxCorner.Heights(
-                corner.low().plus(each.times(number)), corner.low().plus(each.times(number + 1L)));
     }
 
     @Override

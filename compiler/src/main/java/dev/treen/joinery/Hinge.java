@@ -97,6 +97,15 @@ public final class Hinge implements JointKind {
                     "Hinges go where a lid lies on its case, or where a door's edge meets the part it hangs on."));
         }
         HingeSizes sizes = found.get();
+        boolean cutFree = !sizes.hungName().equals(meeting.left().part().name());
+        if (cutFree && meeting.joint().word("grip").filter("notch"::equals).isPresent()) {
+            return Effect.only(Faults.said(meeting.joint(), JoineryFindings.DOES_NOT_FIT,
+                    meeting.joint().given("grip").orElseThrow().valueAt(),
+                    "A lid that is cut free has no edge of its own for a notch")
+                    .found("Its walls are sawn from those of the box, and the line is to stay closed.")
+                    .remedy(Faults.setting(meeting.joint(), "grip", "knob", "lift it by a knob: `grip knob`"))
+                    .build());
+        }
         HingeFaults faults = new HingeFaults(sizes, surroundings.settings().format());
         Optional<Finding> impossible = faults.impossible();
         if (impossible.isPresent()) {
@@ -104,11 +113,11 @@ public final class Hinge implements JointKind {
         }
         List<Cut> cuts = new ArrayList<>();
         sizes.recesses(true).forEach(
-                box -> cuts.add(new Cut.Hollow(meeting.left().part().name(), box, meeting.origin())));
+                box -> cuts.add(new Cut.Hollow(sizes.hungName(), box, meeting.origin())));
         sizes.recesses(false).forEach(
                 box -> cuts.add(new Cut.Hollow(meeting.right().part().name(), box, meeting.origin())));
         if (meeting.joint().word("grip").filter("notch"::equals).isPresent()) {
-            cuts.add(new Cut.Hollow(meeting.left().part().name(), sizes.notch(), meeting.origin()));
+            cuts.add(new Cut.Hollow(sizes.hungName(), sizes.notch(), meeting.origin()));
         }
         return Effect.of(List.of(), figures(meeting.joint(), sizes), cuts).saying(faults.all())
                 .taking(Hardware.Kind.HINGE, sizes.count(), sizes.reach());

@@ -35,6 +35,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param end from each end of the line on which both meet to the nearest hinge
  * @param screws how long its screws are
  * @param count how many hinges
+ * @param gap the room between both parts when closed
  */
 record HingeSizes(
         Meeting meeting,
@@ -52,14 +53,19 @@ record HingeSizes(
         Measure set,
         Measure end,
         Measure screws,
-        int count) {
+        int count,
+        Length gap) {
 
     private static final String NOYES = "Noyes, Handwork in Wood, Hinging";
 
     static Optional<HingeSizes> of(Meeting meeting, Surroundings surroundings) {
-        return meeting.contact() instanceof BoxContact.FaceToFace(Side side, Vec3 min, Vec3 max)
-                ? Optional.of(new Settling(meeting, surroundings, side, min, max).settled())
-                : Optional.empty();
+        if (!(meeting.contact() instanceof BoxContact.FaceToFace(Side side, Vec3 min, Vec3 max))) {
+            return Optional.empty();
+        }
+        return surroundings.line(meeting.right().part())
+                .filter(line -> line.meeting().left().part().is(meeting.left().part()))
+                .map(line -> Settling.at(line, meeting, surroundings, side).settled())
+                .or(() -> Optional.of(new Settling(meeting, surroundings, side, min, max).settled()));
     }
 
     /** The side of the pin: as the project says, else where both are flush, else outside the lid, or the front. */
@@ -116,16 +122,15 @@ record HingeSizes(
         return Length.ofMm((pin.sign() > 0 ? high : low).get(pin.axis()));
     }
 
+    /** The part that carries the leaf of the lid: of a lid that is cut free the wall, as that of the other leaf. */
+    String hungName() {
+        return hung.overlap(meeting.left().box()).isPresent() ? meeting.left().part().name()
+                : meeting.right().part().name();
+    }
+
     /** How far a leaf lies on the wood. */
     Length lies() {
         return wide.value().minus(set.value());
-    }
-
-    /** The room between both parts when closed. */
-    Length gap() {
-        return Length.ofMm(fixed.coordinate(closing.opposite()))
-                .minus(Length.ofMm(hung.coordinate(closing)))
-                .times(closing.sign());
     }
 
     /** How much wood a part has behind the face that a leaf lies on, and how much beside the leaf. */
@@ -184,6 +189,7 @@ record HingeSizes(
         private final Side pin;
         private final Vec3 low;
         private final Vec3 high;
+        private final Length gap;
 
         Settling(Meeting meeting, Surroundings surroundings, Side closing, Vec3 low, Vec3 high) {
             this.meeting = meeting;
@@ -195,6 +201,31 @@ record HingeSizes(
             this.low = low;
             this.high = high;
             this.pin = HingeSizes.pin(meeting, hung, fixed, closing, high.minus(low));
+            this.gap = Length.ofMm(fixed.coordinate(closing.opposite()))
+                    .minus(Length.ofMm(hung.coordinate(closing)))
+                    .times(closing.sign());
+        }
+
+        private Settling(
+                Meeting meeting, Surroundings surroundings, SawLine line, Side outside, Box wall) {
+            this.meeting = meeting;
+            this.joint = meeting.joint();
+            this.surroundings = surroundings;
+            this.hung = line.half(wall, true);
+            this.fixed = line.half(wall, false);
+            this.closing = line.towards().opposite();
+            this.low = fixed.min();
+            this.high = fixed.max();
+            this.pin = joint.word("pin").isEmpty()
+                    ? outside
+                    : HingeSizes.pin(meeting, hung, fixed, closing, high.minus(low));
+            // What the saw and the plane take is gone when it is shut.
+            this.gap = Length.ZERO;
+        }
+
+        /** Of a lid that is cut free: both leaves lie in the one wall, on either side of the line. */
+        static Settling at(SawLine line, Meeting meeting, Surroundings surroundings, Side outside) {
+            return new Settling(meeting, surroundings, line, outside, meeting.right().box());
         }
 
         private Length span(Axis axis) {
@@ -216,7 +247,7 @@ record HingeSizes(
             Measure screws = joint.length("screws").orElseGet(() -> screws(deepHung, deepFixed));
             int count = joint.number("count").map(n -> n.intValue()).orElseGet(() -> count(line));
             return new HingeSizes(meeting, hung, fixed, closing, pin, low, high, reach, wide, knuckle, deepHung,
-                    deepFixed, set, end, screws, count);
+                    deepFixed, set, end, screws, count, gap);
         }
 
         private static int count(Length line) {
@@ -265,9 +296,6 @@ record HingeSizes(
             if (given.isPresent()) {
                 return given.get();
             }
-            Length gap = Length.ofMm(fixed.coordinate(closing.opposite()))
-                    .minus(Length.ofMm(hung.coordinate(closing)))
-                    .times(closing.sign());
             Length room = knuckle.value().minus(gap).max(Length.ZERO);
             return ruled("deep", only.isPresent() ? room : room.dividedBy(2),
                     only.isPresent()

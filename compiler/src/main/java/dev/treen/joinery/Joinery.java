@@ -82,10 +82,10 @@ public final class Joinery {
     private Map<Integer, List<MadeJoint>> made(List<Meeting> meetings) {
         Surroundings surroundings = new Surroundings(project.settings(), meetings, additions);
         Map<Integer, List<MadeJoint>> statements = new LinkedHashMap<>();
-        for (boolean fastens : new boolean[]{false, true}) {
+        for (JointKind.Turn turn : JointKind.Turn.values()) {
             for (Meeting meeting : meetings) {
                 JointKinds.named(meeting.joint().kind())
-                        .filter(kind -> kind.fastens() == fastens)
+                        .filter(kind -> kind.turn() == turn)
                         .flatMap(kind -> made(kind, meeting, surroundings))
                         .ifPresent(m -> statements
                                 .computeIfAbsent(m.joint().statement(), s -> new ArrayList<>())

@@ -90,6 +90,10 @@ public final class JoineryFindings {
     public static final FindingKind BLOCK_END_GRAIN = FindingKind.warning("block-end-grain",
             "A corner block is glued on end grain");
 
+    /** A saw line that something stands in the way of. */
+    public static final FindingKind LINE_CUTS = FindingKind.error("lid-line-cuts",
+            "The line at which a lid is cut free runs into something");
+
     private JoineryFindings() {
     }
 
@@ -100,6 +104,6 @@ public final class JoineryFindings {
                 HALVING_TOO_DEEP, DOWEL_PROPORTIONS, SPLINE_TOO_DEEP, SPLINE_ALONG,
                 LEAVES_WOOD, NEARLY_THROUGH, HITS_CUT, NEAR_EDGE, GRIPS_LITTLE, WILL_SPLIT,
                 WEDGE_SPLITS, HINGE_BINDS, HINGE_WIDE,
-                BATTEN_STANDS_OUT, BLOCK_END_GRAIN);
+                BATTEN_STANDS_OUT, BLOCK_END_GRAIN, LINE_CUTS);
     }
 }

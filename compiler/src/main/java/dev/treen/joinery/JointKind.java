@@ -29,6 +29,21 @@ public interface JointKind {
         return false;
     }
 
+    /** When it is made among all joints: first what shapes the parts, then what fastens them, last what cuts them apart. */
+    default Turn turn() {
+        return fastens() ? Turn.FASTENS : Turn.SHAPES;
+    }
+
+    /** When a joint is made. */
+    enum Turn {
+        /** From the parts as they are written. */
+        SHAPES,
+        /** From the parts with what other joints add. */
+        FASTENS,
+        /** When it is known what stands in the saw's way. */
+        CUTS_APART
+    }
+
     /** The work of all pairs of one statement, which share their settings. Never empty lists of parts. */
     List<Work> works(List<MadeJoint> statement);
 }

@@ -10,7 +10,7 @@ public final class JointKinds {
             new Housing(), new Inset(), new Lip(), new MortiseTenon(), new Button(), new Breadboard(), new Dovetail(),
             new Finger(), new Halving(), new Bridle(), new Dowel(), new TongueGroove(), new Edge(), new Spline(),
             new SlidingDovetail(),
-            new Screw(), new Nail(), new Hinge(), new Batten(), new CornerBlock());
+            new Screw(), new Nail(), new Hinge(), new Batten(), new CornerBlock(), new LidLine());
     private static final List<JointSchema> SCHEMAS = ALL.stream().map(JointKind::schema).toList();
 
     private JointKinds() {

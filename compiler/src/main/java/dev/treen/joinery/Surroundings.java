@@ -19,6 +19,7 @@ public final class Surroundings {
     private final Map<Edge, List<Meeting>> grooved = new HashMap<>();
     private final Map<Edge, List<Meeting>> ploughed = new HashMap<>();
 
+    private final Map<String, Meeting> lines = new HashMap<>();
     private final Map<String, List<Made>> cuts = new HashMap<>();
     private final Map<String, List<Meeting>> ofLeft = new HashMap<>();
     private final Additions additions;
@@ -34,6 +35,9 @@ public final class Surroundings {
         this.additions = additions;
         for (Meeting meeting : meetings) {
             ofLeft.computeIfAbsent(meeting.left().part().name(), part -> new ArrayList<>(2)).add(meeting);
+            if (meeting.joint().kind().equals(LidLine.KIND)) {
+                lines.putIfAbsent(meeting.right().part().name(), meeting);
+            }
             if (meeting.joint().kind().equals(MortiseTenon.KIND)) {
                 tenons.computeIfAbsent(meeting.right().part().name(), part -> new ArrayList<>(2)).add(meeting);
             }
@@ -74,6 +78,17 @@ public final class Surroundings {
         return ofLeft.getOrDefault(meeting.left().part().name(), List.of()).stream()
                 .filter(other -> other.joint().statement() == meeting.joint().statement())
                 .toList();
+    }
+
+    /** All joints in which a part is the left one. */
+    List<Meeting> ofLeft(Part part) {
+        return ofLeft.getOrDefault(part.name(), List.of());
+    }
+
+    /** The line at which a lid is cut free of a wall, where there is one that leaves wood on both sides. */
+    Optional<SawLine> line(Part part) {
+        return Optional.ofNullable(lines.get(part.name())).flatMap(meeting -> SawLine.of(meeting, this))
+                .filter(SawLine::within);
     }
 
     /** Notes what a joint cuts. */

@@ -47,6 +47,8 @@ public record Work(
         GLUE,
         /** On the piece as it came out of the clamps, before it is cleaned: keys across a glued corner. */
         AFTER_GLUE,
+        /** On what was glued up closed and cleaned: a lid is cut free, before anything is hung on it. */
+        CUT_FREE,
         /** Put together without glue, or fitted after gluing. */
         FIT,
         /** Put on once what is glued has set: screws, nails, hinges. */

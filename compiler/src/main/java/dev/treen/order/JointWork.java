@@ -81,7 +81,7 @@ final class JointWork {
             // Both ends that meet are cut at one setting, in one piece of work.
             case "finger" -> 2.0 * joints;
             case "screw", "nail", "batten" -> (double) joints * made.fasteners().map(Fasteners::count).orElse(1);
-            case "panel", "fit", "other" -> work.parts().size();
+            case "panel", "fit", "lid_line", "other" -> work.parts().size();
             default -> 2.0 * work.parts().size();
         };
     }
@@ -103,6 +103,7 @@ final class JointWork {
                     : toMeasure(work, made) ? Phase.FITTED : Phase.JOINTS;
             case GLUE -> Phase.GLUE;
             case AFTER_GLUE -> Phase.KEYED;
+            case CUT_FREE -> Phase.FREED;
             case WHEN_SET -> Phase.FIT;
             // What slides is fitted bare; what holds finished things together, such as a top on its base, comes last.
             case FIT -> made.joint().word("slide").isPresent() ? Phase.FIT : Phase.MOUNT;

@@ -42,6 +42,8 @@ public enum Phase {
     KEYED(Stage.GLUING),
     /** Outside faces are cleaned. */
     CLEAN(Stage.ENDING),
+    /** A lid is cut free of a box that was glued up closed. */
+    FREED(Stage.ENDING),
     /** The opening for a door or a drawer is measured on what is glued. */
     OPENING(Stage.ENDING),
     /** What slides, swings or turns is fitted. */

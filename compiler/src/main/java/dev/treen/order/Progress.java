@@ -74,7 +74,7 @@ record Progress(OperationGraph left, SoFar soFar) {
                     .toList();
             case TRY -> tried.containsAll(operation.parts()) ? List.of() : operation.parts();
             case MEASURE -> operation.parts().stream().filter(part -> !sized.contains(part)).toList();
-            case INSIDE, REHEARSE, GLUE, SQUARE, KEYED, CLEAN, OPENING, FIT, FINISH, MOUNT, CURE ->
+            case INSIDE, REHEARSE, GLUE, SQUARE, KEYED, CLEAN, FREED, OPENING, FIT, FINISH, MOUNT, CURE ->
                 operation.parts();
         };
     }

@@ -135,6 +135,7 @@ final class Rules {
             case SQUARE -> "only while the glue is wet can it still be pushed square";
             case KEYED -> "a key is sawn in across a corner that holds by itself";
             case CLEAN -> "the glue must be hard, or the joints open again";
+            case FREED -> "a closed box is held, planed and cleaned as one piece, so that lid and box stay flush";
             case OPENING -> "what moves is made last, to what is there";
             case FIT -> before == Phase.OPENING
                     ? "it is made to the opening as measured, not as planned"

@@ -130,4 +130,15 @@ class ExampleOrdersTest {
     private static List<Step> steps(Compilation compilation, Phase phase) {
         return compilation.order().steps().stream().filter(s -> s.operation().phase() == phase).toList();
     }
+
+    /** Glued up closed, cleaned as one, cut free, and only then hinged (common practice, no source). */
+    @Test
+    void aLidIsCutFreeAfterTheGlueAndBeforeTheHinges() {
+        List<Operation> all = Projects.example("recipe-box").order().steps().stream().map(Step::operation).toList();
+        List<Phase> phases = all.stream().map(Operation::phase).toList();
+        int free = phases.indexOf(Phase.FREED);
+        assertThat(free).isGreaterThan(phases.lastIndexOf(Phase.GLUE)).isGreaterThan(phases.lastIndexOf(Phase.CLEAN))
+                .isLessThan(phases.indexOf(Phase.FIT));
+        assertThat(all.get(free).caution()).contains("wedge the kerf");
+    }
 }
