@@ -88,6 +88,7 @@ final class Abilities {
         can.setSignatureHelpProvider(new SignatureHelpOptions(List.of("{", ";", " ")));
         can.setCodeActionProvider(new CodeActionOptions(List.of(
                 CodeActionKind.QuickFix, CodeActionKind.RefactorExtract, CodeActionKind.RefactorInline,
+                CodeActionKind.RefactorRewrite,
                 CodeActionKind.SourceFixAll)));
         can.setRenameProvider(new RenameOptions(true));
         can.setLinkedEditingRangeProvider(true);

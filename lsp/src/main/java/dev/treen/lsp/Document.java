@@ -1,11 +1,14 @@
 package dev.treen.lsp;
 
+import dev.treen.finding.Edit;
 import dev.treen.lsp.position.PositionEncoding;
 import dev.treen.lsp.position.Positions;
 import dev.treen.model.FileLoader;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Editing;
 import dev.treen.plan.Lazy;
+import dev.treen.plan.OtherUnits;
+import dev.treen.quantity.Unit;
 import dev.treen.source.SourceFile;
 import java.util.List;
 import java.util.Optional;
@@ -88,6 +91,11 @@ public final class Document {
     /** The same text, to be analysed afresh: a file that it uses has changed. */
     Document afresh() {
         return new Document(uri, version, file, encoding, loader, chain);
+    }
+
+    /** What writes this text in another unit and changes no size; looked at apart from the editing. */
+    public Optional<List<Edit>> inUnits(Unit unit) {
+        return OtherUnits.of(Compilation.of(file, loader), loader, unit);
     }
 
     /** Its address at the client. */

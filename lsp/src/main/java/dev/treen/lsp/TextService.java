@@ -19,6 +19,7 @@ import dev.treen.lsp.feature.References;
 import dev.treen.lsp.feature.Renames;
 import dev.treen.lsp.feature.Selections;
 import dev.treen.lsp.feature.Signatures;
+import dev.treen.lsp.feature.UnitChange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -178,6 +179,7 @@ final class TextService implements TextDocumentService {
                     List<Either<Command, CodeAction>> all = new ArrayList<>(
                             new QuickFixes(desk.diagnostics()).at(d, params.getRange()));
                     new Refactorings().at(d, around(d), params.getRange()).forEach(a -> all.add(Either.forRight(a)));
+                    new UnitChange().at(d, params.getRange()).forEach(a -> all.add(Either.forRight(a)));
                     return wanted(all, params.getContext().getOnly());
                 });
     }

@@ -56,4 +56,31 @@ class RefactoringsTest {
             assertThat(after(editor, uri, editor.range(uri, "front"), "refactor.inline")).isEmpty();
         }
     }
+
+    /** Offered at the head of the project and at its unit alone; what has no short form keeps its unit. */
+    @Test
+    void theWholeFileGoesToTheOtherUnit() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open("""
+                    project "Tray" { units in }
+                    let wall = 3/8
+                    part front { length 7 1/2; width 2 * wall; thickness wall }
+                    """);
+            assertThat(after(editor, uri, editor.range(uri, "units"), "refactor.rewrite")).contains("""
+                    project "Tray" { units mm }
+                    let wall = 9.525
+                    part front { length 190.5; width 2 * wall; thickness wall }
+                    """);
+            assertThat(after(editor, uri, editor.range(uri, "project"), "refactor.rewrite")).isPresent();
+            assertThat(after(editor, uri, editor.range(uri, "front"), "refactor.rewrite")).isEmpty();
+            String metric = editor.open("""
+                    project "Tray"
+                    part front { length 254; width 40; thickness 12.7 }
+                    """);
+            assertThat(after(editor, metric, editor.range(metric, "Tray"), "refactor.rewrite")).contains("""
+                    project "Tray" { units in }
+                    part front { length 10; width 40mm; thickness 1/2 }
+                    """);
+        }
+    }
 }
