@@ -99,19 +99,30 @@ final class Waiting {
 
     /** {@code findings} without those that wait for others among what reading the file has found. */
     static List<Finding> without(SyntaxTree tree, Evaluation evaluation, List<Finding> findings) {
-        // A name that is not known may be one that another line would have declared, so it is looked at last.
-        List<Finding> read = evaluation.project().findings().stream()
+        List<Finding> errors = evaluation.project().findings().stream()
                 .filter(each -> each.severity() == Severity.ERROR)
-                .sorted(Comparator.comparing(each -> each.kind().equals(ModelFindings.UNKNOWN_NAME)))
                 .toList();
-        if (read.isEmpty()) {
+        if (errors.isEmpty()) {
             return findings;
         }
         Waiting waiting = new Waiting(tree, evaluation);
+        // A name that is not known may be one that another line would have declared, so it is looked at last; and the
+        // project's own names, of rooms and saws, after the lines that declare such things.
+        List<Finding> read = errors.stream()
+                .sorted(Comparator.comparingInt((Finding each) -> !each.kind().equals(ModelFindings.UNKNOWN_NAME)
+                        ? 0
+                        : waiting.declaresForProject(each) ? 1 : 2))
+                .toList();
         waiting.settle(read);
         List<Finding> told = findings.stream().filter(each -> !waiting.waits(each)).toList();
         // Something is wrong, so something is told, whatever waits for what.
         return told.stream().anyMatch(each -> each.severity() == Severity.ERROR) ? told : findings;
+    }
+
+    /** Whether a finding lies in a line that stands at the top and declares what the project may name: a room, a saw. */
+    private boolean declaresForProject(Finding finding) {
+        int statement = at(finding.at());
+        return statement >= 0 && statements.get(statement) instanceof Statement.Property;
     }
 
     /** Which statements are at fault, and which rest on them. */
