@@ -20,9 +20,9 @@ record DowelFaults(DowelSizes sizes, LengthFormat format) {
     Optional<Finding> impossible() {
         Joint joint = sizes.joint();
         Length wood = sizes.seat().wood();
-        if (sizes.count() < 1 || sizes.count() > DovetailSizes.MOST) {
+        if (sizes.count() < 1 || sizes.count() > Spots.MOST) {
             return Optional.of(begun(JoineryFindings.DOES_NOT_FIT, at("count"), "So many dowels cannot be bored")
-                    .found("A whole number, one or more, is wanted.")
+                    .found("A whole number from 1 to " + Spots.MOST + " is wanted.")
                     .remedy(auto("count"))
                     .build());
         }

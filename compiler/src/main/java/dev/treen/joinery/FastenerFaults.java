@@ -55,6 +55,25 @@ final class FastenerFaults {
         return count.or(() -> gauge).or(() -> sizes(driven, fastener, format));
     }
 
+    /** Holes that run into each other. */
+    static Optional<Finding> crowded(Driven driven, Fastener fastener, Spots spots, LengthFormat format) {
+        Joint joint = driven.meeting().joint();
+        String what = fastener.screw() ? "screw" : "nail";
+        boolean apart = spots.at().size() < 2 || spots.every().value().compareTo(fastener.thick().value()) > 0;
+        if (apart && spots.at().size() <= Spots.MOST) {
+            return Optional.empty();
+        }
+        String property = joint.given("every").isPresent() ? "every" : "count";
+        return Optional.of(unfit(joint, property, apart
+                ? "So many " + what + "s in one row are not meant"
+                : "The holes of the " + what + "s run into each other")
+                .found("There are " + spots.at().size() + ", " + format.text(spots.every().value())
+                        + " from one to the next, and each is " + format.text(fastener.thick().value()) + " thick.")
+                .because("Wood between two holes has to hold; in a row along the grain it splits from one to the next.")
+                .remedy(auto(joint, property))
+                .build());
+    }
+
     private static Optional<Finding> sizes(Driven driven, Fastener fastener, LengthFormat format) {
         Joint joint = driven.meeting().joint();
         String what = fastener.screw() ? "screw" : "nail";

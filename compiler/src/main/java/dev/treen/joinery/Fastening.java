@@ -62,6 +62,10 @@ final class Fastening {
             return Effect.only(impossible.get());
         }
         Spots spots = Spots.of(driven, fastener, surroundings);
+        Optional<Finding> crowded = FastenerFaults.crowded(driven, fastener, spots, format);
+        if (crowded.isPresent()) {
+            return Effect.only(crowded.get());
+        }
         List<Slots> slots = new ArrayList<>();
         List<Length> plain = new ArrayList<>();
         List<Cut> cuts = new ArrayList<>();

@@ -21,6 +21,9 @@ record GrooveNear(Measure wide, Measure deep, Box trench) {
     static Optional<GrooveNear> of(Meeting.Placed part, Side side, Surroundings surroundings) {
         return surroundings.ploughed(part.part(), side)
                 .filter(groove -> groove.face().isPresent())
+                // One of no size is not made, and is told where it is written.
+                .filter(groove -> groove.joint().length("wide").map(wide -> wide.value().signum() > 0).orElse(true))
+                .filter(groove -> groove.joint().length("deep").map(deep -> deep.value().signum() > 0).orElse(true))
                 .map(groove -> {
                     Side face = groove.face().orElseThrow();
                     GrooveSizes sizes = GrooveSizes.of(groove, face, surroundings);
