@@ -8,6 +8,7 @@ import dev.treen.solid.Solid;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -16,10 +17,14 @@ import java.util.stream.Stream;
 /** Whose the cut faces of finished bodies are: only which two parts a cut joins is asked, never what kind of joint it is. */
 final class CutFaces {
     private final Map<String, MadeJoint> byName = new HashMap<>();
+    private final Map<String, Integer> numbers = new HashMap<>();
     private final Set<Set<String>> joined;
 
     CutFaces(Joined joined) {
-        joined.joints().forEach(made -> byName.putIfAbsent(made.joint().name(), made));
+        for (MadeJoint made : joined.joints()) {
+            byName.putIfAbsent(made.joint().name(), made);
+            numbers.putIfAbsent(made.joint().name(), numbers.size());
+        }
         this.joined = joined.joints().stream().map(CutFaces::pair).collect(Collectors.toSet());
     }
 
@@ -30,6 +35,16 @@ final class CutFaces {
     /** The joint that cut a face; nothing for the faces of the stock. */
     Optional<MadeJoint> joint(Origin origin) {
         return origin.isStock() ? Optional.empty() : Optional.ofNullable(byName.get(origin.name()));
+    }
+
+    /** The joint of a name that a face has told. */
+    MadeJoint named(String name) {
+        return Objects.requireNonNull(byName.get(name));
+    }
+
+    /** Which joint of the project it is, in the order of the text. */
+    int number(String name) {
+        return Objects.requireNonNull(numbers.get(name));
     }
 
     /** The other part of a joint. */

@@ -46,6 +46,9 @@ final class CutsMeet implements BodyCheck {
 
     private record Pair(MadeJoint one, MadeJoint other) {}
 
+    /** Two joints by their names: whole joints are too much to be looked up by. */
+    private record Names(String one, String other) {}
+
     @Override
     public List<Finding> run(Joined joined, Standing standing) {
         CutFaces cuts = new CutFaces(joined);
@@ -54,7 +57,8 @@ final class CutsMeet implements BodyCheck {
             FinishedPart part = standing.part(placed.name());
             CutFaces.bare(part).filter(solid -> several(solid, cuts)).ifPresent(solid -> {
                 Surface surface = solid.surface();
-                mouths(surface, cuts, joined).forEach((pair, mouth) -> {
+                mouths(surface, cuts).forEach((names, mouth) -> {
+                    Pair pair = new Pair(cuts.named(names.one()), cuts.named(names.other()));
                     boolean pocket = pocket(surface, solid, pair.one()) || pocket(surface, solid, pair.other());
                     boolean shapes = shapes(pair.one(), placed.name()) || shapes(pair.other(), placed.name());
                     if (pocket && !shapes && !meant(pair, placed.name(), cuts, standing)) {
@@ -71,22 +75,24 @@ final class CutsMeet implements BodyCheck {
         return solid.pieces().stream()
                 .flatMap(piece -> piece.faces().stream())
                 .flatMap(face -> cuts.joint(face.origin()).stream())
+                .map(made -> made.joint().name())
                 .distinct()
                 .limit(2)
                 .count() > 1;
     }
 
     /** The pairs of joints whose faces share edges, each with the extent of those edges. */
-    private static Map<Pair, Region.Extent> mouths(Surface surface, CutFaces cuts, Joined joined) {
-        Map<Pair, Region.Extent> mouths = new LinkedHashMap<>();
+    private static Map<Names, Region.Extent> mouths(Surface surface, CutFaces cuts) {
+        Map<Names, Region.Extent> mouths = new LinkedHashMap<>();
         for (SurfaceEdge edge : surface.edges()) {
-            List<MadeJoint> makers = edge.rims().stream()
+            List<String> makers = edge.rims().stream()
                     .flatMap(rim -> cuts.joint(rim.origin()).stream())
+                    .map(made -> made.joint().name())
                     .distinct()
-                    .sorted(Comparator.comparingInt(joined.joints()::indexOf))
+                    .sorted(Comparator.comparingInt(cuts::number))
                     .toList();
             if (makers.size() == 2) {
-                mouths.merge(new Pair(makers.get(0), makers.get(1)), Region.Extent.around(edge.from(), edge.to()),
+                mouths.merge(new Names(makers.get(0), makers.get(1)), Region.Extent.around(edge.from(), edge.to()),
                         Region.Extent::join);
             }
         }
