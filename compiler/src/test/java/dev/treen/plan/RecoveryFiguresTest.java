@@ -30,6 +30,9 @@ class RecoveryFiguresTest {
 
     private static final Set<String> FITTED = Set.of("mortise_tenon", "nail", "screw", "batten", "hinge", "groove");
 
+    /** Laid out on both sides of the line at which a lid is cut free, and on nothing else that they meet. */
+    private static final Set<String> LAID_OUT = Set.of("dovetail", "finger");
+
     static List<Path> examples() {
         return TreenFiles.examples();
     }
@@ -121,9 +124,11 @@ class RecoveryFiguresTest {
         private void neighbours() {
             var joints = whole.evaluation().project().joints();
             for (var one : joints) {
-                if (FITTED.contains(one.kind())) {
+                boolean laidOut = LAID_OUT.contains(one.kind());
+                if (FITTED.contains(one.kind()) || laidOut) {
                     Set<Integer> on = restsOn.computeIfAbsent(statementAt(one.at().start()), k -> new TreeSet<>());
                     joints.stream().filter(other -> meet(one, other))
+                            .filter(other -> !laidOut || other.kind().equals("lid_line"))
                             .forEach(other -> on.add(statementAt(other.at().start())));
                 }
             }
