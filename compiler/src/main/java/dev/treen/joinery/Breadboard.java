@@ -16,6 +16,7 @@ import dev.treen.wood.Figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A breadboard end: a board across the end of a top keeps it flat; tenons hold it, the middle one glued, the others pegged
@@ -66,6 +67,13 @@ final class Breadboard implements JointKind {
                 || meeting.right().measure(end.get().axis()) != 1) {
             return Effect.only(Groove.meetsWrongly(
                     meeting, "A breadboard end wants the end of the left part, a top, on the edge of the right one."));
+        }
+        Joint joint = meeting.joint();
+        Optional<Effect> nothing = Stream.of("thick", "long", "tongue", "peg")
+                .flatMap(name -> joint.length(name).flatMap(size -> Faults.ofNoSize(joint, name, size)).stream())
+                .findFirst();
+        if (nothing.isPresent()) {
+            return nothing.get();
         }
         TenonSizes tenon = TenonRules.of(meeting, end.get(), surroundings);
         Measure wall = meeting.right().along(end.get().axis());

@@ -28,6 +28,9 @@ record MitreKeys(MitreCorner corner, int count, Measure thick, Measure deep) {
     /** The square root of two, to a part in 10^11. */
     private static final BigFraction ROOT_2 = BigFraction.of(141_421_356_237L).divide(100_000_000_000L);
 
+    /** A slip of veneer in the cut of the finest saw (common practice, no source). */
+    private static final Length FINEST = Length.ofMm(3).dividedBy(10);
+
     static final List<PropertySchema> PROPERTIES = List.of(
             PropertySchema.optional(
                     "keys",
@@ -108,6 +111,13 @@ record MitreKeys(MitreCorner corner, int count, Measure thick, Measure deep) {
                     .found(count + " keys of " + format.text(thick.value()) + " in " + format.text(corner.height())
                             + ".")
                     .remedy(Faults.setting(corner.meeting().joint(), "keys", "1", "take one key"))
+                    .build());
+        }
+        if (thick.value().compareTo(FINEST) < 0) {
+            return Optional.of(begun(JoineryFindings.DOES_NOT_FIT, "keys", "These keys are thinner than any saw cuts")
+                    .found(count + " of them in " + format.text(corner.height()) + " are " + format.text(thick.value())
+                            + " thick.")
+                    .remedy(Faults.setting(corner.meeting().joint(), "keys", "2", "take two keys"))
                     .build());
         }
         double share = share();

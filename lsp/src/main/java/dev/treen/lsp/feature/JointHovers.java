@@ -47,7 +47,7 @@ final class JointHovers {
         Span pair = made.joint().at();
         boolean between = pair.file().equals(at.file()) && pair.start() <= at.start() && at.end() <= pair.end()
                 && (at.text().equals("to") || at.text().equals("into"));
-        return between || made.joint().kindAt().equals(at);
+        return between || Names.same(made.joint().kindAt(), at);
     }
 
     private static String numbers(MadeJoint made, LengthFormat format) {
