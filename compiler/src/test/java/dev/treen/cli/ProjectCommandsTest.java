@@ -74,12 +74,11 @@ class ProjectCommandsTest {
         assertThat(complained()).isEmpty();
         assertThat(printed()).contains("Cut list", "Layout", "Order of work", "Cautions");
         assertThat(names(folder)).containsExactly("caddy-plan", "caddy.treen");
-        assertThat(names(folder.resolve("caddy-plan"))).containsExactly(".treen-made", "assembled.svg",
+        assertThat(names(folder.resolve("caddy-plan"))).containsExactly(".treen-made", "assembled.svg", "assembly.gltf",
                 "cut-list.csv", "labels.html", "layout-plank-leaf-1.svg", "layout-plank-leaf-2.svg", "order.md",
-                "part-base.svg",
-                "part-front.svg", "part-left.svg", "part-lid.svg", "part-right.svg", "plan.html", "plan.json",
-                "plan.md", "plan.pdf", "rack.treen",
-                "shopping.csv", "taken-apart.svg", "year.svg");
+                "part-base.dxf", "part-base.svg", "part-front.dxf", "part-front.svg", "part-left.dxf",
+                "part-left.svg", "part-lid.dxf", "part-lid.svg", "part-right.dxf", "part-right.svg", "plan.html",
+                "plan.json", "plan.md", "plan.pdf", "rack.treen", "shopping.csv", "taken-apart.svg", "year.svg");
     }
 
     @Test
