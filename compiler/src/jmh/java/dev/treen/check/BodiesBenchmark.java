@@ -4,9 +4,6 @@ import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.GlueFaces;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.Joinery;
-import dev.treen.joinery.JointKinds;
-import dev.treen.model.Evaluator;
-import dev.treen.model.FileLoader;
 import dev.treen.model.Project;
 import dev.treen.solid.AssemblyOrder;
 import dev.treen.solid.Drawing;
@@ -14,8 +11,6 @@ import dev.treen.solid.Overlap;
 import dev.treen.solid.Side;
 import dev.treen.solid.Vec3;
 import dev.treen.solid.View;
-import dev.treen.source.SourceFile;
-import dev.treen.syntax.Parser;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -56,14 +51,15 @@ public class BodiesBenchmark {
     @Param({"10", "100", "1000"})
     public int parts = 10;
 
-    private Project project = project("");
+    private Project project = ManyParts.project("");
     private Joined joined = Joinery.join(project);
     private Standing standing = Standing.of(joined);
 
     /** Reads the project once; its bodies are cut anew where that is asked for. */
     @Setup(Level.Trial)
     public void setUp() {
-        project = project(kind.equals("boxes") ? boxes(parts / 5) : carcase(parts - 2));
+        project = ManyParts.project(
+                kind.equals("boxes") ? ManyParts.boxes(parts / 5) : ManyParts.carcase(parts - 2));
         joined = Joinery.join(project);
         standing = Standing.of(joined);
     }
@@ -121,43 +117,5 @@ public class BodiesBenchmark {
                 .flatMap(Optional::stream)
                 .mapToDouble(solid -> solid.surface().area())
                 .sum();
-    }
-
-    private static Project project(String text) {
-        SourceFile file = new SourceFile("many.treen", """
-                project "Many parts" { climate { humidity 35%..65%; temperature 18degC..24degC } }
-                board plank { species black_cherry; size 9000 x 400 x 27; rings flat; moisture 9% }
-                """ + text);
-        return Evaluator.evaluate(Parser.parse(file), FileLoader.NONE, JointKinds.schemas()).project();
-    }
-
-    private static String boxes(int boxes) {
-        StringBuilder text = new StringBuilder();
-        for (int i = 0; i < boxes; i++) {
-            text.append("""
-                    part front%1$d { length 160; width 84; thickness 9; from plank; place { length right; width up; at %2$d, -9, 0 } }
-                    part back%1$d like front%1$d { place { at %2$d, 80, 0 } }
-                    part left%1$d { length 80; width 84; thickness 9; from plank; place { length back; width up; at %2$d - 9, 0, 0 } }
-                    part right%1$d like left%1$d { place { at %2$d + 160, 0, 0 } }
-                    part base%1$d { length 160; width 80; thickness 7; from plank; place { length right; width back; at %2$d, 0, 5 } }
-                    joint mitre front%1$d to left%1$d, left%1$d to back%1$d, back%1$d to right%1$d, right%1$d to front%1$d
-                    joint groove base%1$d into front%1$d, back%1$d, left%1$d, right%1$d { wide 5; deep 4; gap auto }
-                    """.formatted(i, 200 * i));
-        }
-        return text.toString();
-    }
-
-    private static String carcase(int shelves) {
-        StringBuilder text = new StringBuilder("""
-                part left  { length %1$d; width 200; thickness 18; from plank; place { length up; width back; at -18, 0, 0 } }
-                part right like left { place { at 600, 0, 0 } }
-                """.formatted(60 * shelves + 60));
-        for (int i = 0; i < shelves; i++) {
-            text.append("""
-                    part shelf%1$d { length 600; width 200; thickness 16; from plank; place { length right; width back; at 0, 0, %2$d } }
-                    joint housing shelf%1$d into left, right { deep 5 }
-                    """.formatted(i, 60 * i + 30));
-        }
-        return text.toString();
     }
 }

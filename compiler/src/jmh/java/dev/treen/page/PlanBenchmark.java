@@ -1,8 +1,8 @@
 package dev.treen.page;
 
 import dev.treen.drawing.Drawings;
+import dev.treen.drawing.PaperSize;
 import dev.treen.model.FileLoader;
-import dev.treen.paper.PaperSize;
 import dev.treen.paper.PlanPdf;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Plan;

@@ -1,7 +1,7 @@
 package dev.treen.cli;
 
+import dev.treen.drawing.PaperSize;
 import dev.treen.finding.NearWords;
-import dev.treen.paper.PaperSize;
 import dev.treen.paper.PlanPdf;
 import dev.treen.plan.Plan;
 import java.util.ArrayList;

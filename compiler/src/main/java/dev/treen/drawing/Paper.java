@@ -29,9 +29,13 @@ record Paper(double width, double height, List<Scale> scales) {
     }
 
     /** ISO 216 and ISO 5455 (from memory). */
-    private static final Paper A4 = new Paper(297, 210, scales(true, 1, 2, 5, 10, 20, 50, 100));
+    private static final Paper A4 = of(PaperSize.A4, scales(true, 1, 2, 5, 10, 20, 50, 100));
     /** ANSI/ASME Y14.1; halves and quarters as inch rules have them (from memory). */
-    private static final Paper LETTER = new Paper(279.4, 215.9, scales(true, 1, 2, 4, 8, 16, 32, 64));
+    private static final Paper LETTER = of(PaperSize.LETTER, scales(true, 1, 2, 4, 8, 16, 32, 64));
+
+    private static Paper of(PaperSize lying, List<Scale> scales) {
+        return new Paper(/* width= */ lying.height(), /* height= */ lying.width(), scales);
+    }
 
     private static List<Scale> scales(boolean enlarged, int... parts) {
         List<Scale> scales = new ArrayList<>();
@@ -45,7 +49,10 @@ record Paper(double width, double height, List<Scale> scales) {
     }
 
     static Paper of(LengthFormat format) {
-        return format.unit().equals("in") ? LETTER : A4;
+        return switch (PaperSize.beside(format)) {
+            case A4 -> A4;
+            case LETTER -> LETTER;
+        };
     }
 
     /** The room for the drawing itself. */

@@ -100,6 +100,17 @@ final class Faults {
         return Remedy.choice(text, edit);
     }
 
+    /** A gap on both sides that leaves nothing of the part that lies in an opening. */
+    static Finding eaten(Joint joint, Measure gap, Length opening, LengthFormat format, String because) {
+        return said(joint, JoineryFindings.DOES_NOT_FIT, gap.at(),
+                "The gap leaves nothing of `" + joint.left().name() + "`")
+                .found("It is " + format.text(gap.value()) + " on each side of an opening of " + format.text(opening)
+                        + ".")
+                .because(because)
+                .remedy(setting(joint, "gap", "auto", "let Treen reckon it: `gap auto`"))
+                .build();
+    }
+
     /** A length as a project writes it in any units, up to the next half millimetre. */
     static String written(Length length) {
         Length half = Length.ofMm(1).dividedBy(2);

@@ -115,7 +115,9 @@ public final class Groove implements JointKind {
         }
         GrooveSizes sizes = GrooveSizes.of(meeting, face.get(), surroundings);
         if (sizes.adds().value().times(-2).compareTo(sizes.opening().value()) >= 0) {
-            return Effect.only(eaten(sizes, surroundings));
+            return Effect.only(Faults.eaten(
+                    joint, sizes.gap(), sizes.opening().value(), surroundings.settings().format(),
+                    "A panel is smaller than its opening between the bottoms of the grooves by its gaps."));
         }
         List<Cut> cuts = new ArrayList<>();
         Box trench = trench(meeting, face.get(), sizes);
@@ -175,18 +177,6 @@ public final class Groove implements JointKind {
                         .remedy(Remedy.choice("pin it at the middle: `held middle`",
                                 new Edit(setting.valueAt(), MIDDLE)))
                         .build());
-    }
-
-    /** A gap that leaves nothing of the panel. */
-    private static Finding eaten(GrooveSizes sizes, Surroundings surroundings) {
-        Joint joint = sizes.joint();
-        return Faults.said(joint, JoineryFindings.DOES_NOT_FIT, sizes.gap().at(),
-                "The gap leaves nothing of `" + joint.left().name() + "`")
-                .found("It is " + surroundings.settings().format().text(sizes.gap().value()) + " on each side of an"
-                        + " opening of " + surroundings.settings().format().text(sizes.opening().value()) + ".")
-                .because("A panel is smaller than its opening between the bottoms of the grooves by its gaps.")
-                .remedy(Faults.setting(joint, "gap", "auto", "let Treen reckon it: `gap auto`"))
-                .build();
     }
 
     /** Directions that the panel cannot have. */

@@ -1,14 +1,11 @@
 package dev.treen.joinery;
 
-import dev.treen.finding.Finding;
 import dev.treen.model.Derivation;
-import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
 import dev.treen.model.Measure;
 import dev.treen.model.PropertySchema;
 import dev.treen.model.Shape;
 import dev.treen.quantity.Length;
-import dev.treen.quantity.LengthFormat;
 import dev.treen.solid.Side;
 import java.util.List;
 import java.util.Optional;
@@ -56,7 +53,8 @@ public final class Inset implements JointKind {
         Measure gap = meeting.joint().length("gap").orElseGet(() -> Loose.gap(meeting, face.get(), surroundings));
         Length opening = meeting.left().along(face.get().axis()).value();
         if (gap.value().times(2).compareTo(opening) >= 0) {
-            return Effect.only(eaten(meeting.joint(), gap, opening, surroundings));
+            return Effect.only(Faults.eaten(meeting.joint(), gap, opening, surroundings.settings().format(),
+                    "What lies in an opening is smaller than it by its gaps."));
         }
         Length taken = gap.value().negate();
         Measure less = new Measure(
@@ -69,18 +67,6 @@ public final class Inset implements JointKind {
                         new Figure("gap", gap, meeting.joint().given("gap").isEmpty()),
                         new Figure("opening", meeting.left().along(face.get().axis()), false)),
                 List.of());
-    }
-
-    /** A gap that leaves nothing of the part. */
-    private static Finding eaten(Joint joint, Measure gap, Length opening, Surroundings surroundings) {
-        LengthFormat format = surroundings.settings().format();
-        return Faults.said(joint, JoineryFindings.DOES_NOT_FIT, gap.at(),
-                "The gap leaves nothing of `" + joint.left().name() + "`")
-                .found("It is " + format.text(gap.value()) + " on each side of an opening of " + format.text(opening)
-                        + ".")
-                .because("What lies in an opening is smaller than it by its gaps.")
-                .remedy(Faults.setting(joint, "gap", "auto", "let Treen reckon it: `gap auto`"))
-                .build();
     }
 
     private static Derivation nothing() {

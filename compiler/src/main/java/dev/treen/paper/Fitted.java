@@ -1,10 +1,15 @@
 package dev.treen.paper;
 
+import dev.treen.drawing.PaperSize;
 import dev.treen.drawing.Svg;
 import org.jsoup.nodes.Element;
 
 /** Gives a drawing the size in which it is printed: its own where it has one and there is room, else what fits. */
 final class Fitted {
+    /** What the page's style leaves free beside an upright sheet, and on each side of one that lies. */
+    private static final double UPRIGHT_MARGINS = 18 + 16;
+
+    private static final double LYING_MARGINS = 16 + 16;
     private static final double HERO = 92;
     private static final double LYING = 96;
     private static final double TALLEST = 218;
@@ -40,11 +45,16 @@ final class Fitted {
         Words.lift(svg, scale);
     }
 
+    /** How wide words and pictures may be where the sheet lies, in millimetres. */
+    static double lying(PaperSize size) {
+        return size.height() - LYING_MARGINS;
+    }
+
     private static double room(PaperSize size, Element svg) {
         if (svg.closest(".wide") != null) {
-            return size.lying();
+            return lying(size);
         }
-        return svg.closest(".steps") == null ? size.upright() : STEP_WIDE;
+        return svg.closest(".steps") == null ? size.width() - UPRIGHT_MARGINS : STEP_WIDE;
     }
 
     private static double height(Element svg) {

@@ -1,5 +1,6 @@
 package dev.treen.paper;
 
+import dev.treen.drawing.PaperSize;
 import dev.treen.drawing.Svg;
 import java.io.IOException;
 import java.io.InputStream;
@@ -144,7 +145,7 @@ final class PaperPage {
             }
         }
         // The library makes all sheets as wide as the first unless it is told.
-        page.select(".wide").attr("style", "width: " + Svg.number(size.lying()) + "mm");
+        page.select(".wide").attr("style", "width: " + Svg.number(Fitted.lying(size)) + "mm");
         Element first = page.selectFirst(".wide article");
         if (first != null) {
             first.addClass("first");

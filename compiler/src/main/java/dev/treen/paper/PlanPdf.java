@@ -5,6 +5,7 @@ import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
+import dev.treen.drawing.PaperSize;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.time.ZoneOffset;

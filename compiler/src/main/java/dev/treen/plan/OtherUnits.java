@@ -4,6 +4,7 @@ import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.Severity;
 import dev.treen.model.FileLoader;
+import dev.treen.model.Project;
 import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.Exact;
 import dev.treen.quantity.Length;
@@ -36,6 +37,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class OtherUnits {
     private static final LengthFormat MARKS = new LengthFormat.FractionalInches(64);
     private static final int MOST_TRIALS = 60;
+    /** A trial reads the whole file; a long one has fewer, or the editor would wait. */
+    private static final int MOST_FIGURES_READ = 60_000;
     private static final int DEEPEST = 8;
     private static final Pattern NAME = Pattern.compile("[\\p{L}_][\\p{L}\\p{N}_]*");
 
@@ -43,12 +46,18 @@ public final class OtherUnits {
     private final FileLoader loader;
     private final Unit from;
     private final Unit to;
+    private final List<String> said;
+    private final List<Expr.Figure> bare;
+    private final int trials;
 
     private OtherUnits(Compilation before, FileLoader loader, Unit to) {
         this.before = before;
         this.loader = loader;
         this.from = before.evaluation().project().settings().units();
         this.to = to;
+        this.said = new WrittenSizes().of(before.evaluation().project());
+        this.bare = BareFigures.of(before.tree());
+        this.trials = Math.clamp(MOST_FIGURES_READ / Math.max(1, bare.size()), 4, MOST_TRIALS);
     }
 
     /**
@@ -56,10 +65,10 @@ public final class OtherUnits {
      * numbers cannot be told apart.
      */
     public static Optional<List<Edit>> of(Compilation project, FileLoader loader, Unit to) {
-        OtherUnits units = new OtherUnits(project, loader, to);
-        return units.from == to || Compilation.hasErrors(project.evaluation().project().findings())
+        Project read = project.evaluation().project();
+        return read.settings().units() == to || Compilation.hasErrors(read.findings())
                 ? Optional.empty()
-                : units.edits();
+                : new OtherUnits(project, loader, to).edits();
     }
 
     private Optional<List<Edit>> edits() {
@@ -67,8 +76,8 @@ public final class OtherUnits {
         if (word.isEmpty()) {
             return Optional.empty();
         }
-        Set<Expr.Figure> lengths = new LinkedHashSet<>(BareFigures.of(before.tree()));
-        for (int trial = 0; trial < MOST_TRIALS; trial++) {
+        Set<Expr.Figure> lengths = new LinkedHashSet<>(bare);
+        for (int trial = 0; trial < trials; trial++) {
             List<Edit> edits = written(lengths, word.get());
             Compilation after = compiled(edits);
             List<Finding> errors = after.evaluation().project().findings().stream()
@@ -144,11 +153,8 @@ public final class OtherUnits {
     }
 
     private Compilation compiled(List<Edit> edits) {
-        StringBuilder text = new StringBuilder(before.file().text());
-        for (Edit edit : edits.reversed()) {
-            text.replace(edit.at().start(), edit.at().end(), edit.text());
-        }
-        return Compilation.of(new SourceFile(before.file().name(), text.toString()), loader);
+        String text = Edit.applied(before.file().text(), edits);
+        return Compilation.of(new SourceFile(before.file().name(), text), loader);
     }
 
     /** Where a place of the new text was in the old one. */
@@ -206,15 +212,15 @@ public final class OtherUnits {
      */
     private Optional<List<Edit>> settled(Set<Expr.Figure> lengths, Edit word) {
         int apart = apart(lengths, word);
-        int trials = 0;
+        int tried = 0;
         for (Expr.Figure each : List.copyOf(lengths)) {
-            if (apart == 0 || trials == MOST_TRIALS) {
+            if (apart == 0 || tried == trials) {
                 break;
             }
             if (!inSum(each)) {
                 continue;
             }
-            trials++;
+            tried++;
             lengths.remove(each);
             int without = apart(lengths, word);
             if (without < apart) {
@@ -246,14 +252,13 @@ public final class OtherUnits {
         if (Compilation.hasErrors(after.evaluation().project().findings())) {
             return Integer.MAX_VALUE;
         }
-        List<String> one = new WrittenSizes().of(before.evaluation().project());
         List<String> other = new WrittenSizes().of(after.evaluation().project());
-        if (one.size() != other.size()) {
+        if (said.size() != other.size()) {
             return Integer.MAX_VALUE - 1;
         }
         int apart = 0;
-        for (int i = 0; i < one.size(); i++) {
-            apart += one.get(i).equals(other.get(i)) ? 0 : 1;
+        for (int i = 0; i < said.size(); i++) {
+            apart += said.get(i).equals(other.get(i)) ? 0 : 1;
         }
         return apart;
     }

@@ -23,11 +23,7 @@ public final class Formatter {
 
     /** The text of the file in the one style. */
     public static String format(SyntaxTree tree) {
-        StringBuilder text = new StringBuilder(tree.file().text());
-        for (Edit edit : edits(tree).reversed()) {
-            text.replace(edit.at().start(), edit.at().end(), edit.text());
-        }
-        return text.toString();
+        return Edit.applied(tree.file().text(), edits(tree));
     }
 
     /** The same as few small edits, in order: each one changes the blanks between two tokens. */

@@ -13,9 +13,7 @@ import dev.treen.model.FileLoader;
 import dev.treen.quantity.Length;
 import dev.treen.source.SourceFile;
 import dev.treen.syntax.Parser;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Takes a project's text through all layers up to the checks. The projects are invented. */
@@ -79,11 +77,7 @@ public record Bench(String text, Checked checked) {
 
     /** The project with a remedy applied. */
     public Bench applied(Remedy remedy) {
-        StringBuilder changed = new StringBuilder(text);
-        Stream<Edit> fromTheEnd = remedy.edits().stream()
-                .sorted(Comparator.comparingInt((Edit e) -> e.at().start()).reversed());
-        fromTheEnd.forEach(edit -> changed.replace(edit.at().start(), edit.at().end(), edit.text()));
-        return of(changed.toString());
+        return of(Edit.applied(text, remedy.edits()));
     }
 
     /** Millimetres, in hundredths where needed. */

@@ -16,7 +16,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -109,7 +108,7 @@ class FindingCatalogueTest {
                     if (finding.kind().equals(kind) && !remedy.edits().isEmpty()
                             && remedy.grade() != Remedy.Grade.NEEDS_VALUE) {
                         tried++;
-                        List<String> after = codes(PageExample.findings(applied(bad.text(), remedy)));
+                        List<String> after = codes(PageExample.findings(Edit.applied(bad.text(), remedy.edits())));
                         boolean gone = count(after, kind.code()) < count(before, kind.code());
                         boolean clean = remedy.grade() == Remedy.Grade.CHOICE || before.containsAll(after);
                         if (!gone || !clean) {
@@ -129,14 +128,6 @@ class FindingCatalogueTest {
 
     private static long count(List<String> codes, String code) {
         return codes.stream().filter(code::equals).count();
-    }
-
-    private static String applied(String text, Remedy remedy) {
-        StringBuilder changed = new StringBuilder(text);
-        remedy.edits().stream()
-                .sorted(Comparator.comparingInt((Edit edit) -> edit.at().start()).reversed())
-                .forEach(edit -> changed.replace(edit.at().start(), edit.at().end(), edit.text()));
-        return changed.toString();
     }
 
     @Test

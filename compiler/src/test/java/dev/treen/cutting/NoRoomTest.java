@@ -27,11 +27,7 @@ class NoRoomTest {
     }
 
     private static String written(String text, Remedy remedy) {
-        StringBuilder out = new StringBuilder(text);
-        for (Edit edit : remedy.edits()) {
-            out.replace(edit.at().start(), edit.at().end(), edit.text());
-        }
-        return out.toString();
+        return Edit.applied(text, remedy.edits());
     }
 
     /** All remedies of the one finding that are written into the text let everything in. */

@@ -3,9 +3,9 @@ package dev.treen.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.treen.drawing.PaperSize;
 import dev.treen.joinery.Joined;
 import dev.treen.page.TemplatePages;
-import dev.treen.page.TemplatePages.PaperSize;
 import dev.treen.plan.Projects;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.treen.drawing.Drawings;
+import dev.treen.drawing.PaperSize;
 import dev.treen.model.FileLoader;
 import dev.treen.page.PlanPage;
 import dev.treen.page.Sources;

@@ -7,7 +7,6 @@ import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
 import dev.treen.model.FileLoader;
 import dev.treen.source.SourceFile;
-import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -68,10 +67,6 @@ class NearMissTest {
     }
 
     private static String applied(String text, Remedy remedy) {
-        StringBuilder changed = new StringBuilder(text);
-        remedy.edits().stream()
-                .sorted(Comparator.comparingInt((Edit e) -> e.at().start()).reversed())
-                .forEach(edit -> changed.replace(edit.at().start(), edit.at().end(), edit.text()));
-        return changed.toString();
+        return Edit.applied(text, remedy.edits());
     }
 }

@@ -20,10 +20,7 @@ class OtherUnitsTest {
 
     private static String in(Unit unit, String text) {
         Compilation project = compiled(text);
-        StringBuilder changed = new StringBuilder(text);
-        List<Edit> edits = OtherUnits.of(project, FileLoader.NONE, unit).orElseThrow();
-        edits.reversed().forEach(edit -> changed.replace(edit.at().start(), edit.at().end(), edit.text()));
-        return changed.toString();
+        return Edit.applied(text, OtherUnits.of(project, FileLoader.NONE, unit).orElseThrow());
     }
 
     private static List<String> sizes(String text) {

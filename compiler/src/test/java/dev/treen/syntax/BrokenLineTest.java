@@ -2,6 +2,7 @@ package dev.treen.syntax;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
 import dev.treen.source.SourceFile;
@@ -57,9 +58,7 @@ class BrokenLineTest {
     }
 
     private static SyntaxTree afterwards(String text, Remedy remedy) {
-        StringBuilder mended = new StringBuilder(text);
-        remedy.edits().reversed().forEach(edit -> mended.replace(edit.at().start(), edit.at().end(), edit.text()));
-        return Parser.parse(new SourceFile("test.treen", mended.toString()));
+        return Parser.parse(new SourceFile("test.treen", Edit.applied(text, remedy.edits())));
     }
 
     @Test

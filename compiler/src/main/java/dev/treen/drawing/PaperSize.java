@@ -1,4 +1,4 @@
-package dev.treen.paper;
+package dev.treen.drawing;
 
 import dev.treen.quantity.LengthFormat;
 import java.util.Arrays;
@@ -12,11 +12,6 @@ public enum PaperSize {
     A4(210, 297),
     /** 8.5 x 11 in. */
     LETTER(215.9, 279.4);
-
-    /** What the page's style leaves free beside an upright sheet, and on each side of one that lies. */
-    static final double UPRIGHT_MARGINS = 18 + 16;
-
-    static final double LYING_MARGINS = 16 + 16;
 
     private final double width;
     private final double height;
@@ -54,15 +49,5 @@ public enum PaperSize {
     /** The long side in millimetres. */
     public double height() {
         return height;
-    }
-
-    /** How wide words and pictures may be on an upright sheet, in millimetres. */
-    double upright() {
-        return width - UPRIGHT_MARGINS;
-    }
-
-    /** The same where the sheet lies. */
-    double lying() {
-        return height - LYING_MARGINS;
     }
 }
