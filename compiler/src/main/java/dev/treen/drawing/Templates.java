@@ -124,10 +124,10 @@ public final class Templates {
     private List<Sheet> sheets() {
         List<Sheet> sheets = new ArrayList<>();
         for (int i = 0; i < pages.size(); i++) {
-            String name = title + ": templates, sheet " + (i + 1) + " of " + pages.size();
-            sheets.add(new Sheet(WIDTH, HEIGHT, name,
+            String number = "sheet " + (i + 1) + " of " + pages.size();
+            sheets.add(new Sheet(WIDTH, HEIGHT, title + ": templates, " + number,
                     "Templates at full size. What stays at the face is grey, what is cut away is white.", "1:1",
-                    ruler(name), pages.get(i)));
+                    ruler(number + ": " + title), pages.get(i)));
         }
         return sheets;
     }
