@@ -104,17 +104,17 @@ record BoxCorner(
     }
 
     /**
-     * A tail or a socket: through the first wall's thickness, {@code along} out along it, between two heights at the inner
-     * edge and two at its end.
+     * A tail or a socket: {@code deep} into the first wall's thickness, {@code along} out along it, between two heights at
+     * the inner edge and two at its end.
      */
-    Convex wedge(Length along, Heights inner, Heights end, Origin origin) {
+    Convex wedge(Length along, Length deep, Heights inner, Heights end, Origin origin) {
         Length none = Length.ZERO;
         List<Vec3> outline = List.of(
                 place(none, none, inner.from()),
                 place(none, none, inner.to()),
                 place(along, none, end.to()),
                 place(along, none, end.from()));
-        BigFraction through = thicknessOfFirst().value().mm().multiply(outSecond.sign());
+        BigFraction through = deep.mm().multiply(outSecond.sign());
         return Convex.prism(outline, Vec3.along(outSecond.axis(), through), origin);
     }
 
@@ -125,6 +125,23 @@ record BoxCorner(
         Vec3 corner = ofFirst ? place(Length.ZERO, b, from) : place(a, Length.ZERO, from);
         List<Vec3> outline = List.of(place(Length.ZERO, Length.ZERO, from), place(a, b, from), corner);
         return Convex.prism(outline, Vec3.along(axis(), to.minus(from)), origin);
+    }
+
+    /**
+     * The lap of one wall before the tails and sockets, which are {@code alongFirst} by {@code alongSecond}; it is mitred
+     * at the outer corner.
+     */
+    Convex lap(boolean ofFirst, Length alongFirst, Length alongSecond, Heights heights, Origin origin) {
+        Length a = thicknessOfSecond().value();
+        Length b = thicknessOfFirst().value();
+        Length from = heights.from();
+        Length none = Length.ZERO;
+        List<Vec3> outline = ofFirst
+                ? List.of(place(none, b, from), place(a, b, from), place(alongFirst, alongSecond, from),
+                        place(none, alongSecond, from))
+                : List.of(place(a, none, from), place(a, b, from), place(alongFirst, alongSecond, from),
+                        place(alongFirst, none, from));
+        return Convex.prism(outline, Vec3.along(axis(), heights.to().minus(from)), origin);
     }
 
     /** From one height to another. */

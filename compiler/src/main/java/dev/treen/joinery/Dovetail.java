@@ -16,6 +16,8 @@ import java.util.Optional;
  */
 final class Dovetail implements JointKind {
     static final String KIND = "dovetail";
+    static final String THROUGH = "through";
+    static final String SECRET = "secret";
 
     private static final JointSchema SCHEMA = JointSchema.to(
             KIND,
@@ -45,21 +47,22 @@ final class Dovetail implements JointKind {
                             "How thick the pins at both edges are where they are thinnest."),
                     PropertySchema.optional(
                             "cut",
-                            new Shape.OneOf(List.of("through", "lapped")),
-                            "through",
-                            "Whether the tails come through the right part, or stop behind a lap of it as in the front"
-                                    + " of a drawer."),
+                            new Shape.OneOf(List.of(THROUGH, "lapped", SECRET)),
+                            THROUGH,
+                            "Whether the tails come through the right part, stop behind a lap of it as in the front"
+                                    + " of a drawer, or are hidden by laps of both parts that are mitred, so that only a"
+                                    + " mitre shows."),
                     PropertySchema.optional(
                             "lap",
                             new Shape.LengthOrAuto(),
-                            "none; lapped: 6 mm, in thin wood a third of it",
-                            "What the right part keeps before the tails."),
+                            "none; lapped and secret: 6 mm, in thin wood a third of it",
+                            "What the right part keeps before the tails; both parts, where they are secret."),
                     PropertySchema.optional(
                             "mitre",
                             Shape.Plain.LENGTH,
-                            "none",
+                            "none; secret: as wide as the lap, at both edges",
                             "How far down from the upper edge the corner is mitred instead: it hides a groove or a"
-                                    + " moulding.")));
+                                    + " moulding. Secret dovetails are mitred at both edges.")));
 
     @Override
     public JointSchema schema() {
@@ -91,7 +94,7 @@ final class Dovetail implements JointKind {
                 new Addition(
                         corner.first().part().name(),
                         corner.outFirst(),
-                        Mitre.named(sizes.deep(), "corner with " + corner.second().part().name())),
+                        Mitre.named(sizes.reach(), "corner with " + corner.second().part().name())),
                 new Addition(
                         corner.second().part().name(),
                         corner.outSecond(),
@@ -113,61 +116,28 @@ final class Dovetail implements JointKind {
             BoxCorner.Heights inside = new BoxCorner.Heights(
                     i == 0 ? pin.from() : pin.from().minus(lean),
                     i == pins.size() - 1 ? pin.to() : pin.to().plus(lean));
-            cuts.add(new Cut.Carve(tailed, corner.wedge(deep, inside, pin, origin), origin));
+            cuts.add(new Cut.Carve(tailed, corner.wedge(deep, sizes.through(), inside, pin, origin), origin));
         }
         for (BoxCorner.Heights tail : sizes.ends()) {
-            cuts.add(new Cut.Carve(pinned, corner.wedge(deep, tail.in(lean), tail, origin), origin));
+            cuts.add(new Cut.Carve(pinned, corner.wedge(deep, sizes.through(), tail.in(lean), tail, origin), origin));
         }
-        if (sizes.mitre().value().signum() > 0) {
-            cuts.add(new Cut.Carve(tailed, corner.half(false, sizes.top(), corner.high(), origin), origin));
-            cuts.add(new Cut.Carve(pinned, corner.half(true, sizes.top(), corner.high(), origin), origin));
+        if (sizes.secret()) {
+            BoxCorner.Heights between = new BoxCorner.Heights(sizes.bottom(), sizes.top());
+            cuts.add(new Cut.Carve(tailed, corner.lap(false, deep, sizes.through(), between, origin), origin));
+            cuts.add(new Cut.Carve(pinned, corner.lap(true, deep, sizes.through(), between, origin), origin));
         }
+        List.of(new BoxCorner.Heights(corner.low(), sizes.bottom()), new BoxCorner.Heights(sizes.top(), corner.high()))
+                .stream()
+                .filter(mitred -> mitred.from().compareTo(mitred.to()) < 0)
+                .forEach(mitred -> {
+                    cuts.add(new Cut.Carve(tailed, corner.half(false, mitred.from(), mitred.to(), origin), origin));
+                    cuts.add(new Cut.Carve(pinned, corner.half(true, mitred.from(), mitred.to(), origin), origin));
+                });
         return cuts;
     }
 
     @Override
     public List<Work> works(List<MadeJoint> statement) {
-        List<String> tailed = statement.stream().map(m -> m.joint().left().name()).distinct().toList();
-        List<String> pinned = statement.stream().map(m -> m.joint().right().name()).distinct().toList();
-        MadeJoint first = statement.getFirst();
-        boolean lapped = first.figure("lap").isPresent();
-        Work.GaugeSetting tails = new Work.GaugeSetting("base line of the tails", Work.figure(statement, "deep"));
-        Work.GaugeSetting pins = new Work.GaugeSetting(
-                "base line of the pins", BoxCorner.of(first.meeting()).orElseThrow().thicknessOfFirst().value());
-        return List.of(
-                new Work(
-                        Work.Stage.AFTER_LENGTH,
-                        "Gauge, saw and chop the tails",
-                        tailed,
-                        List.of(),
-                        "cutting gauge, dovetail square, fine saw, chisel",
-                        List.of(tails),
-                        "the end, shot square; the tails square across it",
-                        "the saw cuts are square across the end: only the tails' slope may be off",
-                        "Chop from both faces, the work clamped and both hands behind the edge."),
-                new Work(
-                        Work.Stage.AFTER_LENGTH,
-                        "Scribe the pins from the tails as cut, saw them in the waste" + (lapped
-                                ? " as far as the lap lets the saw, and chop the sockets"
-                                : " and chop between them"),
-                        pinned,
-                        tailed,
-                        "knife, fine saw, chisel",
-                        lapped
-                                ? List.of(pins, new Work.GaugeSetting("lap", Work.figure(statement, "lap")))
-                                : List.of(pins),
-                        "the inside face; each corner marked with its own number",
-                        "it goes together once, with light taps, and closes at the base line",
-                        "Pare away from the hand that holds the work."),
-                new Work(
-                        Work.Stage.GLUE,
-                        "Glue the slopes of the tails and tap the dovetails home",
-                        Rebate.names(statement),
-                        List.of(),
-                        "glue brush, mallet, cauls cut out for the pins",
-                        List.of(),
-                        "",
-                        "diagonals equal while the glue is wet",
-                        "Read the glue's label."));
+        return DovetailWorks.of(statement);
     }
 }

@@ -40,14 +40,31 @@ record DovetailFaults(Joint joint, DovetailSizes sizes, Settings settings) {
                     .build());
         }
         boolean lapped = sizes.lap().value().signum() > 0;
-        if (sizes.deep().value().signum() <= 0) {
-            return Optional.of(begun(JoineryFindings.DOES_NOT_FIT, at("lap"), "The lap leaves no room for tails")
+        if (sizes.deep().value().signum() <= 0 || sizes.through().signum() <= 0 || noLap()) {
+            return Optional.of(begun(JoineryFindings.DOES_NOT_FIT, at("lap"),
+                    noLap() ? "Secret dovetails are hidden by a lap" : "The lap leaves no room for tails")
                     .found(text(sizes.lap().value()) + " of lap in "
                             + text(corner.thicknessOfSecond().value()) + " of `" + joint.right().name() + "`.")
                     .remedy(set("lap", "auto", "let Treen choose the lap"))
                     .build());
         }
-        if (lapped && sizes.mitre().value().signum() > 0) {
+        if (sizes.secret() && !corner.thicknessOfFirst().value().equals(corner.thicknessOfSecond().value())) {
+            return Optional.of(begun(JoineryFindings.DOES_NOT_FIT, at("cut"),
+                    "Secret dovetails want both parts of one thickness")
+                    .found("`" + joint.left().name() + "` is " + text(corner.thicknessOfFirst().value()) + " thick, `"
+                            + joint.right().name() + "` " + text(corner.thicknessOfSecond().value()) + ".")
+                    .because("Their laps meet in a mitre from the inner corner to the outer one.")
+                    .remedy(set("cut", "lapped", "hide them on one side only: `cut lapped`"))
+                    .build());
+        }
+        if (sizes.mitre().value().signum() < 0) {
+            return Optional
+                    .of(begun(JoineryFindings.DOES_NOT_FIT, at("mitre"), "A mitred edge cannot be less than none")
+                            .found("It is " + text(sizes.mitre().value()) + ".")
+                            .remedy(set("mitre", "0", "leave it out: `mitre 0`"))
+                            .build());
+        }
+        if (lapped && !sizes.secret() && sizes.mitre().value().signum() > 0) {
             return Optional.of(begun(
                     JoineryFindings.DOES_NOT_FIT, at("mitre"), "Lapped dovetails cannot have a mitred shoulder here")
                     .found("The mitre runs to the outer corner, the lapped tails stop before it.")
@@ -61,13 +78,17 @@ record DovetailFaults(Joint joint, DovetailSizes sizes, Settings settings) {
         return Optional.empty();
     }
 
+    private boolean noLap() {
+        return sizes.secret() && sizes.lap().value().signum() <= 0;
+    }
+
     private Finding noRoom() {
         return begun(
                 JoineryFindings.DOES_NOT_FIT,
                 at("tails"),
                 "There is no room for " + tails() + " between `" + joint.left().name() + "` and `"
                         + joint.right().name() + "`")
-                .found(text(sizes.top().minus(sizes.corner().low())) + " of height leaves each tail "
+                .found(text(sizes.top().minus(sizes.bottom())) + " of height leaves each tail "
                         + text(sizes.tailAtBase().max(Length.ZERO)) + " at the base line.")
                 .because("Pins take their room first, and a slope of " + sizes.slope().text()
                         + " makes each tail narrower by " + text(sizes.lean()) + " on each side.")

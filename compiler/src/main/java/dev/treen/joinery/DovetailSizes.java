@@ -22,11 +22,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * themselves, so that the line falls within a pin as wide as two half-pins and what is sawn away.
  *
  * @param counts how many tails, of a corner with a line below and above it
+ * @param lap what is kept before the tails; of a secret dovetail by both walls
+ * @param mitre how far from the upper edge the corner is mitred; of a secret dovetail from both edges
+ * @param secret whether laps that are mitred at the outer corner hide the dovetails
  * @param line what is sawn out of the corner
  */
 record DovetailSizes(
         BoxCorner corner, List<Integer> counts, Slope slope, Measure pin, Measure halfPin, Measure lap, Measure mitre,
-        Optional<BoxCorner.Heights> line) {
+        boolean secret, Optional<BoxCorner.Heights> line) {
     private static final String FAIRHAM = "Fairham, Woodwork Joints, Dovetail";
     /** No wall is so high; a count beyond it is one that was not meant. */
     static final int MOST = 1000;
@@ -36,19 +39,20 @@ record DovetailSizes(
     static DovetailSizes of(BoxCorner corner, Joint joint, Surroundings surroundings) {
         Measure pin = joint.length("pin").orElseGet(() -> usualPin(corner, surroundings));
         Measure half = joint.length("half_pin").orElseGet(() -> usualHalf(corner, pin));
-        Measure lap = joint.word("cut").filter("lapped"::equals).isPresent()
-                ? joint.length("lap").orElseGet(() -> usualLap(corner, surroundings))
-                : joint.length("lap").orElseGet(() -> none(corner, "lap"));
-        Measure mitre = joint.length("mitre").orElseGet(() -> none(corner, "mitre"));
+        boolean secret = joint.word("cut").filter(Dovetail.SECRET::equals).isPresent();
+        boolean through = joint.word("cut").filter(word -> !word.equals(Dovetail.THROUGH)).isEmpty();
+        Measure lap = joint.length("lap")
+                .orElseGet(() -> through ? none(corner, "lap") : usualLap(corner, surroundings));
+        Measure mitre = joint.length("mitre").orElseGet(() -> secret ? asTheLap(lap) : none(corner, "mitre"));
         Slope slope = joint.slope("slope").orElseGet(() -> usualSlope(corner.first().part()));
         Length top = corner.high().minus(mitre.value());
         Optional<BoxCorner.Heights> line = corner.sawn(surroundings).filter(gone -> gone.to().compareTo(top) < 0);
-        DovetailSizes bare = new DovetailSizes(corner, List.of(), slope, pin, half, lap, mitre, line);
+        DovetailSizes bare = new DovetailSizes(corner, List.of(), slope, pin, half, lap, mitre, secret, line);
         return bare.with(joint.number("tails").map(DovetailSizes::whole).map(bare::shared).orElseGet(bare::usual));
     }
 
     private DovetailSizes with(List<Integer> tails) {
-        return new DovetailSizes(corner, tails, slope, pin, halfPin, lap, mitre, line);
+        return new DovetailSizes(corner, tails, slope, pin, halfPin, lap, mitre, secret, line);
     }
 
     /** The same with another number of tails. */
@@ -64,8 +68,8 @@ record DovetailSizes(
     /** Where tails are laid out: from edge to edge, or below and above the line. */
     private List<BoxCorner.Heights> bands() {
         return line.map(gone -> List.of(
-                new BoxCorner.Heights(corner.low(), gone.from()), new BoxCorner.Heights(gone.to(), top())))
-                .orElseGet(() -> List.of(new BoxCorner.Heights(corner.low(), top())));
+                new BoxCorner.Heights(bottom(), gone.from()), new BoxCorner.Heights(gone.to(), top())))
+                .orElseGet(() -> List.of(new BoxCorner.Heights(bottom(), top())));
     }
 
     private List<Integer> usual() {
@@ -134,6 +138,10 @@ record DovetailSizes(
         return chosen(corner, "lap", value, "6 mm, in thin wood a third of it", FAIRHAM, List.of(wall.how()));
     }
 
+    private static Measure asTheLap(Measure lap) {
+        return Ruled.of("mitre", lap.value(), "as wide as the lap", Ruled.PRACTICE, lap);
+    }
+
     /** The least half-pin that does not break away (rules of the trade J-11). */
     static Length leastHalf(BoxCorner corner, Length pin) {
         return pin.max(corner.thicknessOfFirst().value().dividedBy(3)).max(Length.ofMm(4));
@@ -189,6 +197,22 @@ record DovetailSizes(
         return tail().minus(lean().times(2));
     }
 
+    /** How deep tails and pins go into the thickness of the first wall. */
+    Length through() {
+        Length wall = corner.thicknessOfFirst().value();
+        return secret ? wall.minus(lap.value()) : wall;
+    }
+
+    /** What the first wall is lengthened by: as far as its tails go, or, mitred, to the outside. */
+    Measure reach() {
+        return secret ? corner.thicknessOfSecond() : deep();
+    }
+
+    /** Where the tails begin, above the mitred edge of a secret dovetail. */
+    Length bottom() {
+        return secret ? corner.low().plus(mitre.value()) : corner.low();
+    }
+
     /** Where the tails end and a mitred shoulder begins. */
     Length top() {
         return corner.high().minus(mitre.value());
@@ -211,7 +235,7 @@ record DovetailSizes(
     /** The pins where they are thinnest, from the lowest; the outer two are the half-pins, and one holds the line. */
     List<BoxCorner.Heights> pins() {
         List<BoxCorner.Heights> pins = new ArrayList<>();
-        Length from = corner.low();
+        Length from = bottom();
         for (BoxCorner.Heights tail : ends()) {
             pins.add(new BoxCorner.Heights(from, tail.from()));
             from = tail.to();
@@ -233,7 +257,7 @@ record DovetailSizes(
             figures.add(new Figure("lap", lap, joint.given("lap").isEmpty()));
         }
         if (!mitre.value().isZero()) {
-            figures.add(new Figure("mitre", mitre, false));
+            figures.add(new Figure("mitre", mitre, joint.given("mitre").isEmpty()));
         }
         return figures;
     }

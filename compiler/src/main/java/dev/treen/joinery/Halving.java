@@ -11,6 +11,7 @@ import dev.treen.model.Shape;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.solid.Side;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,7 +33,8 @@ final class Halving implements JointKind {
                             "over",
                             Shape.Plain.DIRECTION,
                             "the side on which least is cut away; where both are alike right, back or up",
-                            "The side on which the left part stays whole and lies over the right one.")));
+                            "The side on which the left part stays whole and lies over the right one."),
+                    HalvingFace.SCHEMA));
 
     @Override
     public JointSchema schema() {
@@ -69,18 +71,31 @@ final class Halving implements JointKind {
         if (split.compareTo(lap.low()) <= 0 || split.compareTo(lap.high()) >= 0) {
             return Effect.only(pastTheWood(lap, deep, format));
         }
-        String left = meeting.left().part().name();
-        String right = meeting.right().part().name();
+        boolean mitred = HalvingFace.asked(meeting.joint());
+        Optional<HalvingFace> face = HalvingFace.of(lap, over).filter(each -> mitred);
+        if (mitred && face.isEmpty()) {
+            return Effect.only(HalvingFace.impossible(lap));
+        }
         return Effect.of(
                 lap.additions(),
                 List.of(
                         new Figure("deep", deep, meeting.joint().given("deep").isEmpty()),
                         new Figure("deep_right", ofRight(lap, over, split, deep), true),
                         lap.reach()),
-                List.of(
-                        new Cut.Hollow(left, lap.beyond(split, -over), meeting.origin()),
-                        new Cut.Hollow(right, lap.beyond(split, over), meeting.origin())))
+                cuts(lap, over, split, face))
                 .saying(weak(lap, over, split, deep, format).stream().toList());
+    }
+
+    private static List<Cut> cuts(Lap lap, int over, Length split, Optional<HalvingFace> face) {
+        Meeting meeting = lap.meeting();
+        String left = meeting.left().part().name();
+        String right = meeting.right().part().name();
+        List<Cut> cuts = new ArrayList<>();
+        cuts.add(new Cut.Hollow(left, lap.beyond(split, -over), meeting.origin()));
+        face.ifPresent(each -> cuts.add(new Cut.Carve(left, each.offLeft(split), meeting.origin())));
+        cuts.add(face.<Cut>map(each -> new Cut.Carve(right, each.offRight(split), meeting.origin()))
+                .orElseGet(() -> new Cut.Hollow(right, lap.beyond(split, over), meeting.origin())));
+        return cuts;
     }
 
     /** The surface of a part on one side of the axis through both. */
@@ -185,13 +200,17 @@ final class Halving implements JointKind {
         boolean ends = statement.stream()
                 .flatMap(made -> Lap.of(made.meeting()).stream())
                 .anyMatch(lap -> lap.where() != Lap.Where.CROSS);
+        boolean mitred = HalvingFace.asked(statement.getFirst().joint());
         return List.of(
                 new Work(
                         Work.Stage.AFTER_LENGTH,
-                        "Saw the shoulders and " + (ends ? "cheeks" : "pare out the waste") + " of the halvings",
+                        "Saw the shoulders and " + (ends ? "cheeks" : "pare out the waste") + " of the halvings"
+                                + (mitred ? ", the shoulders in the face along the mitre" : ""),
                         parts,
                         List.of(),
-                        "knife, marking gauge, tenon saw, chisel",
+                        mitred
+                                ? "knife, mitre square or bevel, marking gauge, tenon saw, chisel"
+                                : "knife, marking gauge, tenon saw, chisel",
                         List.of(new Work.GaugeSetting("gauge", Work.figure(statement, "deep"))),
                         "the face that ends flush, on all parts: then an error of the depth cancels; the width scribed"
                                 + " from the mate as made",

@@ -100,7 +100,7 @@ public final class JointReference {
             numbers(shown, i, lines);
         }
         if (!shown.isEmpty()) {
-            work(shown.getFirst(), lines);
+            work(shown, lines);
             lines.addAll(List.of("", "## The example", ""));
             examples(kind).forEach(example -> lines.addAll(List.of(
                     "[" + example + "](../../examples/joints/" + example + "), invented for this page:", "", "```treen",
@@ -146,23 +146,37 @@ public final class JointReference {
         }
     }
 
-    private static void work(MadeJoint made, List<String> lines) {
-        List<Work> works = made.works();
-        if (works.isEmpty()) {
+    /** The work of the first form, and of each other what has not been told. */
+    private static void work(List<MadeJoint> shown, List<String> lines) {
+        if (shown.getFirst().works().isEmpty()) {
             return;
         }
         lines.addAll(List.of("", "## At the bench", ""));
-        for (Work work : works) {
-            String tool = work.tool().isEmpty() ? "" : " (" + work.tool() + ")";
-            String from = work.from().isEmpty() ? "" : " From: " + work.from() + ".";
-            String look = work.check().isEmpty() ? "" : " Look: " + work.check() + ".";
-            String care = work.caution().isEmpty() ? "" : " **" + work.caution() + "**";
-            lines.add("1. " + work.action() + tool + "." + from + look + care);
+        Set<List<String>> told = new LinkedHashSet<>();
+        for (int i = 0; i < shown.size(); i++) {
+            List<Work> works = shown.get(i).works().stream().filter(work -> told.add(told(work))).toList();
+            if (i > 0 && !works.isEmpty()) {
+                lines.addAll(List.of("", "Of `" + statement(shown.get(i)) + "`:", ""));
+            }
+            works.forEach(work -> lines.add(step(work)));
         }
         lines.addAll(List.of("",
                 "Sharp tools and machines hurt people: follow the makers' instructions, and make a test"
                         + " joint in an offcut. What carries people or hangs over them falls under local codes and belongs before"
                         + " somebody licensed to judge it."));
+    }
+
+    /** By what a piece of work is the same as another of its kind, whichever parts it is done to. */
+    private static List<String> told(Work work) {
+        return List.of(work.stage().name(), work.tool(), work.from(), work.check());
+    }
+
+    private static String step(Work work) {
+        String tool = work.tool().isEmpty() ? "" : " (" + work.tool() + ")";
+        String from = work.from().isEmpty() ? "" : " From: " + work.from() + ".";
+        String look = work.check().isEmpty() ? "" : " Look: " + work.check() + ".";
+        String care = work.caution().isEmpty() ? "" : " **" + work.caution() + "**";
+        return "1. " + work.action() + tool + "." + from + look + care;
     }
 
     private void sheet() {
