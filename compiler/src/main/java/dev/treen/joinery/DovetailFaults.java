@@ -57,13 +57,6 @@ record DovetailFaults(Joint joint, DovetailSizes sizes, Settings settings) {
                     .remedy(set("cut", "lapped", "hide them on one side only: `cut lapped`"))
                     .build());
         }
-        if (sizes.mitre().value().signum() < 0) {
-            return Optional
-                    .of(begun(JoineryFindings.DOES_NOT_FIT, at("mitre"), "A mitred edge cannot be less than none")
-                            .found("It is " + text(sizes.mitre().value()) + ".")
-                            .remedy(set("mitre", "0", "leave it out: `mitre 0`"))
-                            .build());
-        }
         if (lapped && !sizes.secret() && sizes.mitre().value().signum() > 0) {
             return Optional.of(begun(
                     JoineryFindings.DOES_NOT_FIT, at("mitre"), "Lapped dovetails cannot have a mitred shoulder here")

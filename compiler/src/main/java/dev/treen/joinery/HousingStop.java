@@ -73,9 +73,9 @@ record HousingStop(Joint joint, Measure length, Optional<Side> side, Optional<Bo
         return ahead.flatMap(each -> each.overlap(through));
     }
 
-    /** The trench, cut short at the stop. */
+    /** The trench, cut short at the stop; all of it where the stop is at fault. */
     Box behind(Box through) {
-        if (notch(through).isEmpty()) {
+        if (notch(through).isEmpty() || ahead.orElseThrow().contains(through)) {
             return through;
         }
         Side edge = side.orElseThrow();

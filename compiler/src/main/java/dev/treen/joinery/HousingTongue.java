@@ -120,7 +120,7 @@ record HousingTongue(Meeting meeting, Box through, Measure shoulder, Side from) 
                     .remedy(Faults.setting(joint, "shoulder.from", better.word(), "rebate it from " + better.word()))
                     .build());
         }
-        if (shoulder.value().signum() > 0 && thick().value().signum() > 0) {
+        if (thick().value().signum() > 0) {
             return Optional.empty();
         }
         return Optional.of(Faults.said(joint, JoineryFindings.DOES_NOT_FIT, shoulder.at(),

@@ -46,13 +46,6 @@ record SlidingDovetailFaults(SlidingDovetailSizes sizes, LengthFormat format) {
     }
 
     private Optional<Finding> wrongTaper() {
-        if (sizes.taper().value().signum() < 0) {
-            return Optional.of(begun(JoineryFindings.DOES_NOT_FIT, "taper",
-                    "The dovetail of `" + joint().left().name() + "` cannot widen by less than nothing")
-                    .found("A taper says how much narrower the dovetail is where it goes in first.")
-                    .remedy(Faults.setting(joint(), "taper", "auto", "let Treen choose: `taper auto`"))
-                    .build());
-        }
         boolean wrong = sizes.tapered() && sizes.narrow().filter(side -> side.axis() == sizes.along()).isEmpty();
         return wrong ? Optional.of(wrongWord("taper.from", "no end", sizes.along())) : Optional.empty();
     }

@@ -124,7 +124,9 @@ public final class JointReference {
         StringBuilder settings = new StringBuilder();
         joint.settings().values().stream()
                 .sorted(java.util.Comparator.comparingInt(s -> s.nameAt().start()))
-                .forEach(s -> settings.append(settings.isEmpty() ? " { " : "; ").append(s.nameAt().text()).append(' ')
+                .forEach(s -> settings.append(settings.isEmpty() ? " { " : s.name().contains(".") ? " " : "; ")
+                        .append(s.nameAt().text())
+                        .append(' ')
                         .append(s.valueAt().text()));
         return "joint " + joint.kind() + " " + joint.left().name() + (joint.into() ? " into " : " to ")
                 + joint.right().name() + settings + (settings.isEmpty() ? "" : " }");

@@ -101,6 +101,63 @@ class CornerJointsTest {
         assertThat(bench.with("cut lapped", "lap 20").codes()).contains("setting-does-not-fit");
     }
 
+    /**
+     * Two tails between edges mitred over 5 of 90, laps of 5 of 15, pins 4 and 5, 1:8: tails of mean width 31.75, 10 by 10;
+     * laps of 10 by 5 and half of 5 by 5; halves of the block at both edges.
+     */
+    @Test
+    void secretDovetailsAreHiddenByMitredLaps() {
+        String joint = "joint dovetail side to end { cut secret; tails 2; pin 4; half_pin 5; slope 1:8 }";
+        Bench bench = corner(90, 15, 15, joint);
+        assertThat(bench.codes()).isEmpty();
+        assertThat(bench.figure("side", "end", "lap")).isEqualTo(mm(5));
+        assertThat(bench.figure("side", "end", "mitre")).isEqualTo(mm(5));
+        assertThat(bench.figure("side", "end", "tail")).isEqualTo(mm(33));
+        assertThat(bench.part("side").length().value()).isEqualTo(mm(215));
+        assertThat(bench.part("end").length().value()).isEqualTo(mm(115));
+        BigFraction gained = BigFraction.of(2 * 3_175, 1).add(BigFraction.of(80 * 125, 2)).add(
+                BigFraction.of(10 * 225, 2));
+        assertThat(solid(bench, "side").volume()).isEqualTo(BigFraction.of(200 * 90 * 15).add(gained));
+        assertThat(solid(bench, "end").volume())
+                .isEqualTo(BigFraction.of(100 * 90 * 15 + 90 * 225).subtract(gained));
+        fits(bench);
+        for (Side way : Side.values()) {
+            assertThat(Motion.canMove(solid(bench, "side"), List.of(solid(bench, "end")), way, BigFraction.of(300)))
+                    .as(way.name())
+                    .isEqualTo(way == Side.FRONT);
+        }
+    }
+
+    /** From outside the corner looks like a mitre: no end grain, and only the mitre's own line at both edges. */
+    @Test
+    void secretDovetailsShowNothingOutside() {
+        Bench bench = corner(90, 15, 15, "joint dovetail side to end { cut secret }");
+        for (String part : List.of("side", "end")) {
+            assertThat(solid(bench, part).surface().madeBy("dovetail side to end")
+                    .filter(face -> face.plane().side()
+                            .filter(side -> side == Side.FRONT || side == Side.LEFT || side.axis() == Axis.Z)
+                            .isPresent())
+                    .flatMap(face -> face.region().extent().stream())
+                    .filter(box -> box.min().z().signum() <= 0 || box.max().z().compareTo(BigFraction.of(90)) >= 0))
+                    .as(part)
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void secretDovetailsThatCannotBeAreTold() {
+        Bench unequal = corner(90, 15, 12, "joint dovetail side to end { cut secret }");
+        assertThat(unequal.codes()).containsExactly("setting-does-not-fit");
+        assertThat(unequal.applied(unequal.finding("setting-does-not-fit").remedies().getFirst()).codes()).isEmpty();
+        for (String settings : List.of("lap 15", "lap 0", "mitre 45")) {
+            assertThat(corner(90, 15, 15, "joint dovetail side to end { cut secret; " + settings + " }").codes())
+                    .as(settings)
+                    .contains("setting-does-not-fit");
+        }
+        assertThat(corner(90, 15, 15, "joint dovetail side to end { cut secret; lap 2 }").codes())
+                .containsExactly("joint-too-fine");
+    }
+
     @Test
     void aMitredShoulderSharesTheUpperEdgeAlongItsDiagonal() {
         Bench bench = corner(84, 9, 12, "joint dovetail side to end { mitre 10 }");

@@ -62,6 +62,46 @@ class LappedJointsTest {
         assertThat(Contact.between(bar, spine)).isNotEmpty();
     }
 
+    /** A mitred face: the left part keeps a triangle of half the thickness, the right one all the rest of the block. */
+    @Test
+    void aCornerIsMitredOnItsFace() {
+        Bench bench = corner("halving bar to spine { face mitred }");
+        assertThat(bench.codes()).isEmpty();
+        BigFraction triangle = BigFraction.of(24 * 30 * 8 / 2);
+        assertThat(volume(bench, "bar")).isEqualTo(BigFraction.of(100 * 24 * 16).add(triangle));
+        assertThat(volume(bench, "spine"))
+                .isEqualTo(BigFraction.of(160 * 30 * 16 + 24 * 30 * 16).subtract(triangle));
+        fits(bench);
+        for (Side way : Side.values()) {
+            assertThat(Motion.canMove(
+                    solid(bench, "bar"), List.of(solid(bench, "spine")), way, BigFraction.of(300)))
+                    .as(way.name())
+                    .isEqualTo(way == Side.TOP || way == Side.LEFT || way == Side.FRONT);
+        }
+        Bench below = corner("halving bar to spine { face mitred; over down; deep 6 }");
+        assertThat(below.codes()).isEmpty();
+        assertThat(volume(below, "bar")).isEqualTo(BigFraction.of(100 * 24 * 16 + 24 * 30 * 10 / 2));
+        fits(below);
+        // The same where the spine is written to the outside and the bar to its edge.
+        Bench flush = bars("-100; length 100; width 24; thickness 16", "0; length 160; width 30; thickness 16",
+                "halving bar to spine { face mitred }");
+        assertThat(flush.codes()).isEmpty();
+        assertThat(volume(flush, "bar")).isEqualTo(BigFraction.of(100 * 24 * 16).add(triangle));
+        fits(flush);
+    }
+
+    @Test
+    void onlyAFlushCornerHasAFaceToMitre() {
+        for (Bench bench : List.of(cross("halving bar to spine { face mitred }"),
+                tee("halving bar to spine { face mitred }"),
+                bars("-100; length 100; width 24; thickness 12", "24; length 160; width 30; thickness 16",
+                        "halving bar to spine { face mitred; over up }"))) {
+            assertThat(bench.codes()).containsExactly("setting-does-not-fit");
+        }
+        Bench tee = tee("halving bar to spine { face mitred }");
+        assertThat(tee.applied(tee.finding("setting-does-not-fit").remedies().getFirst()).codes()).isEmpty();
+    }
+
     /** Each loses half of the crossing: 24 by 30 by 8. */
     @Test
     void acrossEachLosesHalf() {

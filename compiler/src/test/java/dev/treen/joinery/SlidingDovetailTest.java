@@ -85,6 +85,57 @@ class SlidingDovetailTest {
         assertThat(solid(stopped, "shelf").volume()).isEqualTo(BigFraction.of(500 * 120 * 16).add(tail));
     }
 
+    /** The upper side leans instead of the lower one: the same wood, the other way up. */
+    @Test
+    void theOtherSideLeans() {
+        Bench bench = shelf("{ sides one from up }");
+        assertThat(bench.codes()).isEmpty();
+        assertThat(solid(bench, "side").volume()).isEqualTo(solid(shelf(""), "side").volume());
+        assertThat(solid(bench, "shelf").bounds().orElseThrow().min().z()).isEqualTo(BigFraction.of(180));
+        assertThat(solid(bench, "side")).isNotEqualTo(solid(shelf(""), "side"));
+        noSpaceIsShared(bench);
+    }
+
+    /** A taper of 2 takes 1 of the mean width, on one side or shared by both; a stop of 10 keeps the wider 11 twelfths. */
+    @Test
+    void aTaperNarrowsItTowardTheEndThatGoesInFirst() {
+        tapered("{ taper 2 }", BigFraction.of(720).multiply(BigFraction.of(125, 8).subtract(1)));
+        tapered("{ sides both; taper 2 from front }",
+                BigFraction.of(720).multiply(BigFraction.of(61, 4).subtract(1)));
+        tapered("{ taper 2; stop 10 from front }",
+                BigFraction.of(660).multiply(BigFraction.of(125, 8).subtract(BigFraction.of(11, 12))));
+        assertThat(shelf("{ taper auto }").figure("shelf", "side", "taper")).isEqualTo(mm(1));
+        assertThat(shelf("{ taper 2 }").figure("shelf", "side", "neck_narrow")).isEqualTo(mm(13.25));
+    }
+
+    private static void tapered(String settings, BigFraction tail) {
+        Bench bench = shelf(settings);
+        assertThat(bench.codes()).as(settings).isEmpty();
+        assertThat(solid(bench, "side").volume()).as(settings).isEqualTo(
+                BigFraction.of(400 * 120 * 18).subtract(tail));
+        assertThat(solid(bench, "shelf").volume()).as(settings).isEqualTo(BigFraction.of(500 * 120 * 16).add(tail));
+        noSpaceIsShared(bench);
+        for (Side way : Side.values()) {
+            assertThat(Motion.canMove(
+                    solid(bench, "shelf"), List.of(solid(bench, "side")), way, BigFraction.of(300)))
+                    .as(settings + way.name())
+                    .isEqualTo(way == Side.BACK);
+        }
+    }
+
+    @Test
+    void aTaperThatCannotBeIsToldWithWhatWouldWork() {
+        for (String settings : List.of("{ taper 2 from back; stop 10 from front }", "{ taper 20 }",
+                "{ taper 2 from up }", "{ sides one from front }")) {
+            Bench bench = shelf(settings);
+            assertThat(bench.codes()).as(settings).containsExactly("setting-does-not-fit");
+            assertThat(bench.applied(bench.finding("setting-does-not-fit").remedies().getFirst()).codes())
+                    .as(settings)
+                    .isEmpty();
+        }
+        assertThat(shelf("{ taper 8 }").codes()).containsExactly("joint-too-fine");
+    }
+
     @Test
     void whatCannotBeIsTold() {
         for (String settings : List.of("{ deep 0 }", "{ deep 18 }", "{ slope 1:0.3 }", "{ stop 120 from front }",
