@@ -77,7 +77,9 @@ final class Dowel implements JointKind {
         cover.ifPresent(each -> figures.add(each.figure()));
         return Effect.of(cover.map(each -> List.of(each.addition())).orElse(List.of()), figures, holes(meeting, sizes))
                 .saying(faults.weak().stream().toList())
-                .taking(Hardware.Kind.DOWEL, sizes.count(), sizes.thick(), sizes.dowel());
+                .taking(Hardware.Kind.DOWEL, sizes.count(), sizes.thick(), sizes.dowel())
+                .taking(List.of(LoosePiece.of(LoosePiece.Kind.DOWEL, sizes.dowel().value(), sizes.thick().value(),
+                        sizes.thick().value(), sizes.count())));
     }
 
     private static List<Cut> holes(Meeting meeting, DowelSizes sizes) {

@@ -181,7 +181,8 @@ public final class Joinery {
             surroundings.cut(meeting, c);
         });
         return effect.isMade() ? Optional.of(new MadeJoint(
-                meeting, effect.figures(), List.of(), effect.fasteners(), effect.hardware())) : Optional.empty();
+                meeting, effect.figures(), List.of(), effect.fasteners(), effect.hardware(), effect.pieces()))
+                : Optional.empty();
     }
 
     /** The pairs of one statement share their work; it stands with the first of them. */

@@ -28,6 +28,20 @@ final class LooseTenon {
         return new Figure(PIECE, Ruled.of(PIECE, value, "into both parts", "", sizes.reach()), true);
     }
 
+    /** The pieces: one for each mortise, alike where there are two. */
+    static List<LoosePiece> pieces(Meeting meeting, TenonSizes sizes) {
+        List<Box> tenons = sizes.tenons(meeting);
+        return tenons.stream()
+                .limit(1)
+                .map(tenon -> LoosePiece.of(
+                        LoosePiece.Kind.TENON,
+                        sizes.reach().value().times(2),
+                        Length.ofMm(tenon.extent(sizes.across())),
+                        sizes.thick().value(),
+                        tenons.size()))
+                .toList();
+    }
+
     /** A mortise in each part, a little deeper than the piece reaches, where there is wood. */
     static List<Cut> cuts(Meeting meeting, TenonSizes sizes) {
         List<Cut> cuts = new ArrayList<>();

@@ -9,26 +9,28 @@ import java.util.Optional;
  *
  * @param fasteners its screws or nails, where it is made with any
  * @param hardware what it takes besides wood and glue
+ * @param pieces the small pieces of wood that it takes
  */
 public record MadeJoint(
         Meeting meeting, List<Figure> figures, List<Work> works, Optional<Fasteners> fasteners,
-        List<Hardware> hardware) {
+        List<Hardware> hardware, List<LoosePiece> pieces) {
     /** Keeps its own copies. */
     public MadeJoint {
         figures = List.copyOf(figures);
         works = List.copyOf(works);
         hardware = List.copyOf(hardware);
+        pieces = List.copyOf(pieces);
     }
 
     /** The same with the work that it asks for. */
     MadeJoint asking(List<Work> asked) {
-        return new MadeJoint(meeting, figures, asked, fasteners, hardware);
+        return new MadeJoint(meeting, figures, asked, fasteners, hardware, pieces);
     }
 
     /** The same with another number of its statement. */
     MadeJoint numbered(int statement) {
         Meeting with = new Meeting(joint().numbered(statement), meeting.left(), meeting.right(), meeting.contact());
-        return new MadeJoint(with, figures, works, fasteners, hardware);
+        return new MadeJoint(with, figures, works, fasteners, hardware, pieces);
     }
 
     /** What the project says of it. */

@@ -44,7 +44,8 @@ final class Mitre implements JointKind {
         List<Cut> cuts = new ArrayList<>(corner.slices());
         keys.ifPresent(each -> cuts.addAll(each.cuts()));
         return Effect.of(corner.additions(), keys.map(MitreKeys::figures).orElse(List.of()), cuts)
-                .saying(keys.flatMap(MitreKeys::weak).stream().toList());
+                .saying(keys.flatMap(MitreKeys::weak).stream().toList())
+                .taking(keys.map(MitreKeys::piece).stream().toList());
     }
 
     static Measure named(Measure measure, String label) {
@@ -96,7 +97,10 @@ final class Mitre implements JointKind {
                 "diagonals equal while the glue is wet",
                 "Read the glue's label; wipe squeeze-out before it sets.");
         boolean keyed = statement.getFirst().figure(MitreKeys.THICK).isPresent();
-        return keyed ? List.of(cut, glue, MitreKeys.work(statement, names)) : List.of(cut, glue);
+        return keyed
+                ? List.of(cut, LoosePiece.making(statement, LoosePiece.Kind.KEY), glue,
+                        MitreKeys.work(statement, names))
+                : List.of(cut, glue);
     }
 
 }

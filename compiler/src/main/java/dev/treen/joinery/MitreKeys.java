@@ -80,6 +80,11 @@ record MitreKeys(MitreCorner corner, int count, Measure thick, Measure deep) {
                 new Figure("key_deep", deep, joint.given("key_deep").isEmpty()));
     }
 
+    /** A key before it is planed flush: as long, across the corner, as the slot is at its mouth. */
+    LoosePiece piece() {
+        return LoosePiece.of(LoosePiece.Kind.KEY, deep.value().times(2), deep.value(), thick.value(), count);
+    }
+
     /** Where the lower face of a key lies along the edge; they stand evenly. */
     private Length from(int number) {
         return corner.low()

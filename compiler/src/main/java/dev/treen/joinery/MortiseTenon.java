@@ -144,7 +144,13 @@ public final class MortiseTenon implements JointKind {
                 ? List.of()
                 : List.of(new Addition(
                         rail, end.get(), Mitre.named(sizes.reach(), "tenon in " + meeting.right().part().name())));
-        return Effect.of(additions, figures, cuts).saying(findings);
+        List<LoosePiece> pieces = new ArrayList<>();
+        if (sizes.loose()) {
+            pieces.addAll(LooseTenon.pieces(meeting, sizes));
+        }
+        peg.ifPresent(p -> pieces.add(p.piece(meeting, sizes)));
+        wedges.ifPresent(w -> pieces.add(w.piece(meeting, sizes)));
+        return Effect.of(additions, figures, cuts).saying(findings).taking(pieces);
     }
 
     private static List<Figure> figures(Meeting meeting, TenonSizes sizes) {

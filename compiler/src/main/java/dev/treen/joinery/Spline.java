@@ -75,7 +75,8 @@ public final class Spline implements JointKind {
         List<Finding> said = new ArrayList<>();
         along(joint).ifPresent(said::add);
         faults.weak().ifPresent(said::add);
-        return Effect.of(sizes.additions(), sizes.figures(), sizes.cuts()).saying(said);
+        return Effect.of(sizes.additions(), sizes.figures(), sizes.cuts()).saying(said)
+                .taking(List.of(sizes.piece()));
     }
 
     /** Grain along the joint: the tongue splits. */
@@ -103,7 +104,6 @@ public final class Spline implements JointKind {
         boolean mitred = statement.getFirst().meeting().edge().isPresent();
         boolean stopped = statement.getFirst().figure("stop").isPresent();
         Work.GaugeSetting iron = new Work.GaugeSetting("iron", Work.figure(statement, "thick"));
-        Length tongue = Work.figure(statement, "tongue");
         Work groove = new Work(
                 Work.Stage.AFTER_LENGTH,
                 (mitred ? "Saw and shoot the mitres, and cut the grooves for the tongues square into them"
@@ -120,15 +120,15 @@ public final class Spline implements JointKind {
                 "Hold short parts in a cradle, never by hand alone.");
         Work glue = new Work(
                 Work.Stage.GLUE,
-                "Cut the tongues with their grain across the joint, and glue them in",
+                "Glue the tongues into one part, then the other part onto them",
                 parts,
                 List.of(),
-                "fine saw, block plane, glue brush, clamps",
-                List.of(iron, new Work.GaugeSetting("tongue", tongue)),
+                "glue brush, clamps",
+                List.of(),
                 "",
                 "the tongue goes in by hand; the joint closes all along",
-                "Read the glue's label; plane thin slips against a stop, away from the hand.");
-        return List.of(groove, glue);
+                "Read the glue's label.");
+        return List.of(groove, LoosePiece.making(statement, LoosePiece.Kind.TONGUE), glue);
     }
 
     /** Where a setting is written, or the joint. */

@@ -72,6 +72,14 @@ record SplineSizes(Meeting meeting, Place place, Measure thick, Measure deep, Me
         return deep.value().times(2).minus(Length.ofMm(1));
     }
 
+    /** The tongue, its grain across the joint unless the project turns it; its ends are planed flush or stop short. */
+    LoosePiece piece() {
+        Length run = Length.nearest(lengthMm(), Length.ofMm(1).dividedBy(10)).minus(stop.value().times(2));
+        boolean along = meeting.joint().word("grain").filter("along"::equals).isPresent();
+        return LoosePiece.of(
+                LoosePiece.Kind.TONGUE, along ? run : tongue(), along ? tongue() : run, thick.value(), 1);
+    }
+
     /** How long the joint is. */
     double lengthMm() {
         return switch (place) {

@@ -66,6 +66,13 @@ record TenonPeg(Measure thick, Measure offset, Measure from) {
                 new Figure("peg_from", from, joint.given("peg_from").isEmpty()));
     }
 
+    /** The peg before it is sawn off flush: so much longer that its pointed end comes out clear. */
+    LoosePiece piece(Meeting meeting, TenonSizes sizes) {
+        Length through = meeting.right().along(sizes.thin()).value();
+        return LoosePiece.of(LoosePiece.Kind.PEG, through.plus(thick.value().times(3)), thick.value(), thick.value(),
+                sizes.middles(meeting).size());
+    }
+
     /** The hole through the mortised part, and the one through each tenon. */
     List<Cut> cuts(Meeting meeting, TenonSizes sizes) {
         List<Cut> cuts = new ArrayList<>();
@@ -159,7 +166,7 @@ record TenonPeg(Measure thick, Measure offset, Measure from) {
                 "Clamp the tenon over waste wood."));
         works.add(new Work(
                 Work.Stage.GLUE,
-                "Drive the pegs, tapered at the point and of straight split wood",
+                "Drive the pegs, tapered at the point",
                 Rebate.names(statement),
                 List.of(),
                 "mallet",

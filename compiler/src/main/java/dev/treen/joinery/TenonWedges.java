@@ -23,6 +23,8 @@ import java.util.Optional;
  * @param kerf from each edge of the tenon to the saw cut that takes the wedge
  */
 record TenonWedges(Measure flare, Measure kerf) {
+    /** What the saw takes in which a wedge is driven (common practice, no source). */
+    private static final Length SAW = Length.ofMm(1);
 
     static Optional<TenonWedges> of(Meeting meeting, TenonSizes sizes, Surroundings surroundings) {
         Joint joint = meeting.joint();
@@ -49,6 +51,16 @@ record TenonWedges(Measure flare, Measure kerf) {
 
     List<Figure> figures(Joint joint) {
         return List.of(new Figure("flare", flare, joint.given("flare").isEmpty()), new Figure("kerf", kerf, true));
+    }
+
+    /** Two for each tenon: as long as it, as wide as it is thick, at the head as thick as the flare and its saw cut. */
+    LoosePiece piece(Meeting meeting, TenonSizes sizes) {
+        return LoosePiece.of(
+                LoosePiece.Kind.WEDGE,
+                sizes.reach().value(),
+                sizes.thick().value(),
+                flare.value().plus(SAW),
+                2 * sizes.tenons(meeting).size());
     }
 
     /** What is taken from each end of the mortise beyond the tenon: nothing inside, the flare outside. */

@@ -1,6 +1,5 @@
 package dev.treen.joinery;
 
-import dev.treen.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,6 +37,12 @@ final class TenonWorks {
         if (has(statement, "flare")) {
             works.add(TenonWedges.works(statement).get(1));
         }
+        if (peg) {
+            works.add(LoosePiece.making(statement, LoosePiece.Kind.PEG));
+        }
+        if (has(statement, "flare")) {
+            works.add(LoosePiece.making(statement, LoosePiece.Kind.WEDGE));
+        }
         works.add(glue(statement));
         if (peg) {
             works.add(TenonPeg.works(statement).get(2));
@@ -74,22 +79,8 @@ final class TenonWorks {
     }
 
     private static List<Work> loose(List<MadeJoint> statement) {
-        Length wide = Work.figure(statement, MortiseTenon.GLUED);
-        Work pieces = new Work(
-                Work.Stage.AFTER_LENGTH,
-                "Plane the loose tenons to fit their mortises, of offcuts with straight grain, and round their edges where the"
-                        + " mortises are round",
-                Rebate.names(statement),
-                List.of(),
-                "plane, saw",
-                List.of(
-                        new Work.GaugeSetting("thick", Work.figure(statement, "thick")),
-                        new Work.GaugeSetting("wide", wide),
-                        new Work.GaugeSetting("long", Work.figure(statement, LooseTenon.PIECE))),
-                "a trial mortise",
-                "one goes in by hand pressure and holds its own weight",
-                "Plane one long strip and saw it up: short pieces are not held by hand at a machine.");
-        return List.of(mortise(statement, Rebate.names(statement)), pieces);
+        return List.of(mortise(statement, Rebate.names(statement)),
+                LoosePiece.making(statement, LoosePiece.Kind.TENON));
     }
 
     private static Work tenon(List<MadeJoint> statement, List<String> rails, List<String> stiles) {

@@ -41,6 +41,8 @@ public record Work(
         ALONG_STRIP,
         /** At the ends or across, once the part has its length: mitres, end rebates, housings. */
         AFTER_LENGTH,
+        /** Small pieces that a joint takes, made of offcuts to fit what has been cut for them. */
+        PIECES,
         /** On a part that is sized from what was measured on others: tongues of a base, a lid. */
         AFTER_MEASURING,
         /** Put together with glue. */

@@ -3,6 +3,7 @@ package dev.treen.order;
 import dev.treen.joinery.Fasteners;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Loose;
+import dev.treen.joinery.LoosePiece;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Work;
 import java.util.ArrayList;
@@ -66,7 +67,7 @@ final class JointWork {
             case FITTED -> "panel";
             case FIT -> work.stage() == Work.Stage.WHEN_SET ? made.joint().kind() : "fit";
             case MOUNT -> "mount";
-            default -> made.joint().kind();
+            default -> work.stage() == Work.Stage.PIECES ? "piece" : made.joint().kind();
         };
         String known = shop.times().knows(kind) ? kind : "other";
         return operation.taking(shop.times().of(known, units(known, work, made, joints)));
@@ -81,6 +82,7 @@ final class JointWork {
             // Both ends that meet are cut at one setting, in one piece of work.
             case "finger" -> 2.0 * joints;
             case "screw", "nail", "batten" -> (double) joints * made.fasteners().map(Fasteners::count).orElse(1);
+            case "piece" -> (double) joints * made.pieces().stream().mapToInt(LoosePiece::count).sum();
             case "panel", "fit", "lid_line", "other" -> work.parts().size();
             default -> 2.0 * work.parts().size();
         };
@@ -97,7 +99,7 @@ final class JointWork {
     private Phase phase(Work work, MadeJoint made) {
         return switch (work.stage()) {
             case ALONG_STRIP -> Phase.ALONG;
-            case AFTER_LENGTH -> Phase.JOINTS;
+            case AFTER_LENGTH, PIECES -> Phase.JOINTS;
             case AFTER_MEASURING -> Loose.in(made.joint())
                     ? Phase.FIT
                     : toMeasure(work, made) ? Phase.FITTED : Phase.JOINTS;

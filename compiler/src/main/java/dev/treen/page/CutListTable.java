@@ -43,10 +43,35 @@ final class CutListTable {
             row(page, body, row);
             anyToFit |= row.toFit();
         }
+        page.list().loose().forEach(row -> loose(page, body, row));
+        if (!page.list().loose().isEmpty()) {
+            Html.said(section, "p",
+                    "Small pieces for the joints are made of offcuts with straight grain, so they have no"
+                            + " place on the boards; they have no rough size, and one more of each is wanted to try.",
+                    "class", "quiet");
+        }
         if (anyToFit) {
             Html.said(section, "p", "* made to fit: the size is planned, and the part is cut to what is measured.",
                     "class", "quiet");
         }
+    }
+
+    private static void loose(Page page, Element body, CutList.Loose row) {
+        Element line = Html.add(body, "tr");
+        Html.said(line, "th", row.mark(), "scope", "row", "class", "mark");
+        Element part = Html.add(line, "td");
+        Html.text(part, row.piece().kind().word(row.piece().count()) + (row.piece().kind().round() ? ", round" : ""));
+        Html.said(part, "span", "for " + String.join(", ", row.parts()), "class", "remark");
+        Html.said(line, "td", String.valueOf(row.piece().count()), "class", "figure");
+        page.figure(line, row.piece().size().length());
+        page.figure(line, row.piece().size().width());
+        page.figure(line, row.piece().size().thickness());
+        for (int i = 0; i < 3; i++) {
+            Html.said(line, "td", "", "class", i == 0 ? "figure first" : "figure");
+        }
+        Element from = Html.add(line, "td");
+        Html.text(from, row.source());
+        Html.said(from, "span", row.species(), "class", "remark");
     }
 
     private static void row(Page page, Element body, CutList.Row row) {

@@ -5,6 +5,7 @@ import dev.treen.joinery.GlueFaces;
 import dev.treen.joinery.Hardware;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
+import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.wood.Consumables;
 import dev.treen.wood.Figures;
@@ -107,7 +108,7 @@ final class Supplies {
             });
         }
         counts.forEach((taken, count) -> all.add(new Supply(named(taken, format), String.valueOf(count), "",
-                "as many as the joints say", PRACTICE)));
+                "as many as the joints say" + rod(taken, count, format), PRACTICE)));
         long butts = joined.joints().stream()
                 .filter(made -> made.joint().kind().equals("butt") && !held.contains(pair(made)))
                 .count();
@@ -118,6 +119,15 @@ final class Supplies {
                 .count();
         add(all, pairs, "pairs of hinges", "a pair for each hinged door or lid");
         add(all, 2 * butts, "nails, screws or dowels", "two at least for each butt joint");
+    }
+
+    /** Dowels are bought cut and grooved, or sawn off a rod: so long, with a saw cut each. */
+    private static String rod(Hardware taken, int count, LengthFormat format) {
+        if (taken.kind() != Hardware.Kind.DOWEL) {
+            return "";
+        }
+        Length rod = taken.sizes().getLast().plus(Length.ofMm(2)).times(count).roundUpTo(Length.ofMm(10));
+        return ", or " + format.text(rod) + " of rod to cut them from";
     }
 
     private static String named(Hardware taken, LengthFormat format) {

@@ -1,6 +1,7 @@
 package dev.treen.plan;
 
 import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.LoosePiece;
 import dev.treen.model.Board;
 import dev.treen.order.Phase;
 import dev.treen.order.Step;
@@ -20,14 +21,16 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * The cut list: parts of one size and wood in one row with a mark of their own (rules of the trade P-01).
  *
  * @param rows in the order of the project
- * @param totals one a thickness, the thinnest first
+ * @param loose the small pieces that the joints take, made of offcuts or a rod: they have no place in the layout
+ * @param totals one a thickness, the thinnest first; of the parts alone
  */
-public record CutList(List<Row> rows, List<Total> totals) {
+public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
     private static final int LETTERS = 26;
 
     /** Keeps its own copies. */
     public CutList {
         rows = List.copyOf(rows);
+        loose = List.copyOf(loose);
         totals = List.copyOf(totals);
     }
 
@@ -55,6 +58,35 @@ public record CutList(List<Row> rows, List<Total> totals) {
         /** Keeps its own copy. */
         public Row {
             parts = List.copyOf(parts);
+        }
+    }
+
+    /**
+     * Small pieces that are alike.
+     *
+     * @param mark the next after those of the parts
+     * @param piece one of them, with the count of all
+     * @param species empty where the project does not say, or where it is bought
+     * @param board of whose offcuts they are made; empty where any will do, or where they are bought
+     * @param parts the parts that they join
+     */
+    public record Loose(String mark, LoosePiece piece, String species, String board, List<String> parts) {
+        /** Keeps its own copy. */
+        public Loose {
+            parts = List.copyOf(parts);
+        }
+
+        /** What it is and what it joins. */
+        public String name() {
+            return piece.kind().word(piece.count()) + " for " + String.join(", ", parts);
+        }
+
+        /** What it is made of, in words. */
+        public String source() {
+            if (piece.kind().bought()) {
+                return "bought, or a rod";
+            }
+            return board.isEmpty() ? "an offcut" : "an offcut of " + board;
         }
     }
 
@@ -91,7 +123,7 @@ public record CutList(List<Row> rows, List<Total> totals) {
                 row.board(),
                 row.toFit(),
                 row.notes())));
-        return new CutList(rows, totals(rows));
+        return new CutList(rows, LooseRows.of(plan.joined(), rows.size()), totals(rows));
     }
 
     private static Row nameless(FinishedPart part, boolean toFit) {
@@ -106,7 +138,7 @@ public record CutList(List<Row> rows, List<Total> totals) {
                 part.part().doc());
     }
 
-    private static String mark(int index) {
+    static String mark(int index) {
         StringBuilder mark = new StringBuilder();
         for (int left = index; left >= 0; left = left / LETTERS - 1) {
             mark.insert(0, (char) ('A' + left % LETTERS));

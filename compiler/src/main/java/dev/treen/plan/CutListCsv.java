@@ -49,6 +49,26 @@ public final class CutListCsv {
                     "yes",
                     notes(each));
         }
+        for (CutList.Loose each : CutList.of(plan).loose()) {
+            Size size = each.piece().size();
+            row(
+                    out,
+                    each.mark(),
+                    each.piece().kind().word(each.piece().count()),
+                    String.valueOf(each.piece().count()),
+                    format.figure(size.length()),
+                    format.figure(size.width()),
+                    format.figure(size.thickness()),
+                    "",
+                    "",
+                    "",
+                    each.species(),
+                    each.board(),
+                    "length",
+                    "",
+                    (each.piece().kind().round() ? "round; " : "") + each.source() + "; for "
+                            + String.join(", ", each.parts()));
+        }
         return out.toString();
     }
 

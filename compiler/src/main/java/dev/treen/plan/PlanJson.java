@@ -113,6 +113,21 @@ public final class PlanJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+        json.writeArrayFieldStart("loosePieces");
+        for (CutList.Loose row : list.loose()) {
+            json.writeStartObject();
+            json.writeStringField("mark", row.mark());
+            json.writeStringField("kind", row.piece().kind().word(1));
+            json.writeNumberField("count", row.piece().count());
+            json.writeBooleanField("round", row.piece().kind().round());
+            json.writeBooleanField("bought", row.piece().kind().bought());
+            size("finished", row.piece().size());
+            json.writeStringField("species", row.species());
+            json.writeStringField("board", row.board());
+            texts("parts", row.parts());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void parts(Plan plan) throws IOException {

@@ -84,7 +84,32 @@ public final class PlanText {
         }
         columns.lines().forEach(line -> out.append(line).append('\n'));
         out.append('\n');
+        loose(list);
         totals(list);
+    }
+
+    private void loose(CutList list) {
+        if (list.loose().isEmpty()) {
+            return;
+        }
+        out.append("Small pieces for the joints, of offcuts or bought:\n");
+        Columns columns = new Columns("llrrlrlrl");
+        for (CutList.Loose row : list.loose()) {
+            Size size = row.piece().size();
+            boolean round = row.piece().kind().round();
+            columns.row(
+                    row.mark(),
+                    shortened(row.name(), NAMES + NAMES / 2),
+                    String.valueOf(row.piece().count()),
+                    format.figure(size.length()),
+                    "x",
+                    format.figure(size.width()),
+                    round ? "" : "x",
+                    round ? "round" : format.figure(size.thickness()),
+                    shortened(row.source(), NAMES));
+        }
+        columns.lines().forEach(line -> out.append(line).append('\n'));
+        out.append('\n');
     }
 
     private void totals(CutList list) {
