@@ -151,6 +151,10 @@ final class PartView {
     private void read(Hollow hollow) {
         RoundHole hole = hollow.hole();
         boolean visible = hollow.within().stream().anyMatch(Stroke::visible);
+        if (hole.form() == RoundHole.Form.END) {
+            extent(hollow, visible ? Quality.LINE : Quality.HIDDEN);
+            return;
+        }
         if (hole.along() != way.across() && hole.along() != way.upward()) {
             Vec2 middle = Vec2.of(flat(way.across(), hole.middle(way.across())),
                     flat(way.upward(), hole.middle(way.upward())));
@@ -160,11 +164,28 @@ final class PartView {
             see(way.upward(), hole.middle(way.upward()), quality, middle.u());
             return;
         }
+        if (hole.form() == RoundHole.Form.COUNTERSINK) {
+            // It is sunk until the head fits, and not to a depth.
+            return;
+        }
         Quality quality = visible ? Quality.END : Quality.HIDDEN;
         boolean lying = hole.along() == way.across();
         for (Length end : List.of(hole.from(hole.along()), hole.to(hole.along()))) {
             if (!end.isZero() && !end.equals(part.all(hole.along()))) {
                 see(hole.along(), end, quality, lying ? hollow.least().v() : hollow.least().u());
+            }
+        }
+    }
+
+    /** The round end of a slot: how far it reaches each way, and nothing of its facets. */
+    private void extent(Hollow hollow, Quality quality) {
+        RoundHole hole = hollow.hole();
+        for (Measured measured : List.of(way.across(), way.upward())) {
+            BigFraction near = measured == way.across() ? hollow.least().v() : hollow.least().u();
+            for (Length end : List.of(hole.from(measured), hole.to(measured))) {
+                if (!end.isZero() && !end.equals(part.all(measured))) {
+                    see(measured, end, quality, near);
+                }
             }
         }
     }

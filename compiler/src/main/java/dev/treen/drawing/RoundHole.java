@@ -15,15 +15,28 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A hole or a round tenon.
+ * A hole, a countersink, a round tenon or the round end of a slot.
  *
  * @param along the way its middle line runs
  * @param low its lowest measures
  * @param high its highest measures
+ * @param form what it is; the diameter of a countersink is that of its mouth
  */
-record RoundHole(Measured along, Map<Measured, Length> low, Map<Measured, Length> high) {
+record RoundHole(Measured along, Map<Measured, Length> low, Map<Measured, Length> high, Form form) {
     /** Fewer facets than this are no full circle. */
     private static final int FULL = 20;
+    /** Fewer facets than this are no part of one that is worth knowing. */
+    private static final int PART = 4;
+
+    /** What is round. */
+    enum Form {
+        /** A full circle all the way. */
+        HOLE,
+        /** A cone at the mouth of a hole. */
+        COUNTERSINK,
+        /** Part of a circle, as at the end of a slot. */
+        END
+    }
 
     Length from(Measured measured) {
         return low.getOrDefault(measured, Length.ZERO);
@@ -49,7 +62,30 @@ record RoundHole(Measured along, Map<Measured, Length> low, Map<Measured, Length
         for (List<Facet> cluster : clusters(part)) {
             of(part, cluster).ifPresent(holes::add);
         }
-        return holes;
+        return holes.stream().map(hole -> hole.form() == Form.HOLE ? hole.joined(holes) : hole).toList();
+    }
+
+    /** The same from the surface on where it begins at the bottom of a countersink. */
+    private RoundHole joined(List<RoundHole> all) {
+        Map<Measured, Length> lower = new EnumMap<>(low);
+        Map<Measured, Length> higher = new EnumMap<>(high);
+        for (RoundHole cone : all) {
+            boolean same = cone.form() == Form.COUNTERSINK && cone.along() == along && cone.holds(this);
+            if (same && cone.to(along).equals(from(along))) {
+                lower.put(along, cone.from(along));
+            } else if (same && cone.from(along).equals(to(along))) {
+                higher.put(along, cone.to(along));
+            }
+        }
+        return new RoundHole(along, lower, higher, form);
+    }
+
+    /** Whether another lies within it, seen end on. */
+    private boolean holds(RoundHole other) {
+        return List.of(Measured.values()).stream()
+                .filter(measured -> measured != along)
+                .allMatch(measured -> from(measured).compareTo(other.from(measured)) <= 0
+                        && to(measured).compareTo(other.to(measured)) >= 0);
     }
 
     private record Facet(SurfaceFace face, List<Vec3> corners) {}
@@ -68,14 +104,19 @@ record RoundHole(Measured along, Map<Measured, Length> low, Map<Measured, Length
                 }
             }
         }
-        if (normals.size() < FULL) {
+        if (normals.size() < PART) {
             return Optional.empty();
         }
+        boolean full = normals.size() >= FULL;
         for (Measured measured : Measured.values()) {
             Vec3 arrow = part.view(measured == Measured.LENGTH ? Way.RIGHT
                     : measured == Measured.WIDTH ? Way.ABOVE : Way.FRONT).toViewer();
             if (normals.stream().allMatch(n -> n.dot(arrow).signum() == 0)) {
-                return Optional.of(new RoundHole(measured, low, high));
+                return Optional.of(new RoundHole(measured, low, high, full ? Form.HOLE : Form.END));
+            }
+            boolean cone = cluster.getFirst().face().origin().form() == Origin.Form.CONE;
+            if (full && cone && normals.stream().map(n -> n.dot(arrow).signum()).distinct().count() == 1) {
+                return Optional.of(new RoundHole(measured, low, high, Form.COUNTERSINK));
             }
         }
         return Optional.empty();

@@ -164,7 +164,9 @@ final class ViewBlock {
     private void diameters() {
         Map<String, List<PartView.Disc>> alike = new java.util.LinkedHashMap<>();
         for (PartView.Disc disc : part.holes().getOrDefault(view.way(), List.of())) {
-            alike.computeIfAbsent(format.figure(disc.hole().diameter()), d -> new ArrayList<>()).add(disc);
+            String figure = format.figure(disc.hole().diameter())
+                    + (disc.hole().form() == RoundHole.Form.COUNTERSINK ? " countersunk" : "");
+            alike.computeIfAbsent(figure, d -> new ArrayList<>()).add(disc);
         }
         alike.forEach((figure, discs) -> {
             Spot middle = spot(discs.getFirst().middle());

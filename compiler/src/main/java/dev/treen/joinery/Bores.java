@@ -11,7 +11,8 @@ import java.util.Optional;
 
 /**
  * The holes of screws and nails as bodies. A round hole is the prism of {@link Round}: its corners lie on the circle, so
- * its volume is that of a 24-gon, 1.1 % less than the circle's; slots are two of them with a box between. Each hole runs
+ * its volume is that of a 24-gon, 1.1 % less than the circle's; slots are two of them with a box between. The countersink
+ * of a head is a cone of as many sides; a slot has none, for in it a flat head on a washer slides and a sunk one binds. Each hole runs
  * on over the whole length of its screw: it takes from each part what that has there.
  */
 final class Bores {
@@ -28,6 +29,15 @@ final class Bores {
         add(bodies, driven, along, slot, sink, fastener.reach().value(), fastener.hole());
         if (sink.signum() > 0) {
             add(bodies, driven, along, slot, Length.ZERO, sink, fastener.head());
+        }
+        if (fastener.cone().signum() > 0 && slot.isEmpty()) {
+            bodies.add(Round.cone(
+                    driven.place(along, sink),
+                    driven.into(),
+                    fastener.cone().mm(),
+                    fastener.head().dividedBy(2).mm(),
+                    fastener.hole().dividedBy(2).mm(),
+                    driven.meeting().joint().name()));
         }
         return bodies;
     }

@@ -13,9 +13,11 @@ import dev.treen.wood.PullOut;
  * @param thick how thick it is: the shank of a screw
  * @param reach how long it is
  * @param sink how deep its head lies below the surface
+ * @param cone how deep the countersink for its head is, below {@code sink}; zero for a head that lies flat
  * @param bore how wide the hole is that is bored for it in the right part; zero for none
  */
-record Fastener(PullOut.Fastener form, Measure thick, Measure reach, Measure sink, Measure bore) {
+record Fastener(PullOut.Fastener form, Measure thick, Measure reach, Measure sink, Length cone,
+        Measure bore) {
 
     boolean screw() {
         return form == PullOut.Fastener.WOOD_SCREW;
@@ -33,7 +35,12 @@ record Fastener(PullOut.Fastener form, Measure thick, Measure reach, Measure sin
 
     /** How wide its head is, where that is let in. */
     Length head() {
-        return times(thick.value(), Figures.standard().value("screw.head"));
+        return head(thick.value());
+    }
+
+    /** How wide the countersunk head of a screw is, and the room for one that is let in. */
+    static Length head(Length shank) {
+        return times(shank, Figures.standard().value("screw.head"));
     }
 
     /** How far its point reaches below the surface. */

@@ -93,6 +93,16 @@ final class FastenerFaults {
                             + format.text(driven.through()) + ".")
                     .build());
         }
+        Length under = driven.through().minus(fastener.sink().value());
+        if (fastener.cone().signum() > 0 && driven.through().signum() > 0 && fastener.cone().compareTo(under) >= 0) {
+            return Optional
+                    .of(unfit(joint, "sink", "The countersunk heads are drawn through `" + joint.left().name() + "`")
+                            .found("Their countersink is " + format.text(fastener.cone()) + " deep, and there are "
+                                    + format.text(under) + " for it.")
+                            .because("No wood stays under the head to be held.")
+                            .remedy(Faults.setting(joint, "head", "round", "take round heads: `head round`"))
+                            .build());
+        }
         if (fastener.point().compareTo(driven.through()) <= 0) {
             return Optional
                     .of(unfit(joint, "long", "The " + what + "s do not reach into `" + joint.right().name() + "`")

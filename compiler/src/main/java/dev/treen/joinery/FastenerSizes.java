@@ -36,7 +36,7 @@ final class FastenerSizes {
         Measure reach = sizes.joint.length("long").orElseGet(() -> sizes.reach(
                 sink.value(), FastenerTable.screwLengths(surroundings.inches())));
         Measure bore = sizes.joint.length("bore").orElseGet(() -> sizes.pilot(thick));
-        return new Fastener(PullOut.Fastener.WOOD_SCREW, thick, reach, sink, bore);
+        return new Fastener(PullOut.Fastener.WOOD_SCREW, thick, reach, sink, sizes.cone(thick.value()), bore);
     }
 
     static Fastener nail(Driven driven, Surroundings surroundings) {
@@ -53,7 +53,19 @@ final class FastenerSizes {
                 thick,
                 reach,
                 sizes.none("sink"),
+                Length.ZERO,
                 bore);
+    }
+
+    /** How deep a countersunk head lies: half of what it is wider than its shank, by the tangent of half its angle. */
+    private Length cone(Length shank) {
+        if (joint.word("head").filter("round"::equals).isPresent()) {
+            return Length.ZERO;
+        }
+        double angle = Figures.standard()
+                .value(surroundings.inches() ? "screw.countersink.inch" : "screw.countersink");
+        double deep = Fastener.head(shank).minus(shank).toDoubleMm() / 2 / Math.tan(Math.toRadians(angle / 2));
+        return Length.nearest(deep, HUNDREDTH);
     }
 
     private Measure none(String label) {

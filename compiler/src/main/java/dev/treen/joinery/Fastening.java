@@ -115,6 +115,13 @@ final class Fastening {
         if (fastener.sink().value().signum() > 0) {
             figures.add(new Figure("sink", fastener.sink(), false));
         }
+        if (fastener.cone().signum() > 0) {
+            figures.add(new Figure("head",
+                    Ruled.of("head", fastener.head(), "twice the shank: so wide is the countersink",
+                            Figures.standard().get("screw.head").citation().source() + ", from memory",
+                            fastener.thick()),
+                    true));
+        }
         figures.add(new Figure("grip", grip(driven, fastener), true));
         slots.stream().map(Slots::room).max(Length::compareTo).ifPresent(room -> {
             Length all = room.plus(fastener.thick().value());

@@ -41,6 +41,12 @@ public final class Screw implements JointKind {
                         "0: the head comes flush",
                         "How deep the head is let in below the surface, to be plugged or to reach farther."),
                 PropertySchema.optional(
+                        "head",
+                        new Shape.OneOf(List.of("countersunk", "round")),
+                        "countersunk",
+                        "Whether the head lies in a countersink or on the wood. Screws in slots want round heads on"
+                                + " washers: there a countersunk head binds."),
+                PropertySchema.optional(
                         "slots",
                         new Shape.OneOf(List.of("auto", "none")),
                         "auto",
@@ -72,14 +78,18 @@ public final class Screw implements JointKind {
     public List<Work> works(List<MadeJoint> statement) {
         List<String> held = Fastening.named(statement, true);
         boolean slotted = statement.stream().flatMap(m -> m.fasteners().stream()).anyMatch(f -> f.slotted() > 0);
+        boolean sunk = statement.stream().anyMatch(m -> m.figure("head").isPresent());
         List<Work> works = new ArrayList<>();
         works.add(new Work(
                 Work.Stage.AFTER_LENGTH,
-                "Bore the screws' shank holes and countersink them"
-                        + (slotted ? "; saw or file those away from the fixed line into slots" : ""),
+                "Bore the screws' shank holes"
+                        + (sunk ? " and countersink them" : "")
+                        + (slotted
+                                ? "; saw or file those away from the fixed line into slots, for round heads on washers"
+                                : ""),
                 held,
                 List.of(),
-                "drill, countersink" + (slotted ? ", fine file" : ""),
+                (sunk ? "drill, countersink" : "drill") + (slotted ? ", fine file" : ""),
                 Fastening.settings(statement, "thick", "end", "every", "sink", "slot"),
                 "the face that shows, marked from one end",
                 slotted ? "each slot lies the way in which the wood moves" : "a screw slips through by its own weight",

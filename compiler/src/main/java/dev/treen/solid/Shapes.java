@@ -50,6 +50,37 @@ final class Shapes {
         return prism(outline, along, origin, false);
     }
 
+    /** Between two rounds that face each other, corner for corner: what lies between a circle and a smaller one. */
+    static Convex frustumOfRound(List<Vec3> outline, List<Vec3> other, Origin origin) {
+        Vec3 along = other.getFirst().minus(outline.getFirst());
+        Vec3 area = new Face(Plane.of(along, Rat.ZERO), outline, origin).areaVector();
+        int way = area.inner(along).signum();
+        if (outline.size() < 3 || outline.size() != other.size() || way == 0) {
+            throw new IllegalArgumentException(
+                    "a frustum needs two outlines with area and a way from one to the other");
+        }
+        List<Vec3> base = way < 0 ? outline : outline.reversed();
+        List<Vec3> top = way < 0 ? other : other.reversed();
+        int n = base.size();
+        List<Vec3> vertices = new ArrayList<>(base);
+        vertices.addAll(top);
+        List<Facet> facets = new ArrayList<>(n + 2);
+        int[] low = new int[n];
+        int[] high = new int[n];
+        for (int i = 0; i < n; i++) {
+            int j = (i + 1) % n;
+            low[i] = i;
+            high[i] = 2 * n - 1 - i;
+            // Both edges run the same way, so that the four corners lie in one plane.
+            Plane side = Plane.through(base.get(j), base.get(i), top.get(i));
+            facets.add(new Facet(side, new int[]{j, i, n + i, n + j}, origin));
+        }
+        Vec3 down = way < 0 ? area : area.negate();
+        facets.add(new Facet(Plane.through(base.getFirst(), down), low, origin));
+        facets.add(new Facet(Plane.through(top.getFirst(), down.negate()), high, origin));
+        return new Convex(vertices, facets);
+    }
+
     private static Convex prism(List<Vec3> outline, Vec3 along, Origin origin, boolean checked) {
         Vec3 area = new Face(Plane.of(along, Rat.ZERO), outline, origin).areaVector();
         int way = area.inner(along).signum();

@@ -54,6 +54,12 @@ final class FastenedJointsTest {
                 """.formatted(joints));
     }
 
+    /**
+     * What the countersink of a shank of 4 takes besides the hole: a head of 8, at 90° 2 deep (ISO 7721, from memory); the
+     * frustum between the radii 4 and 2 less the cylinder in it.
+     */
+    private static final double CONE = ROUND * 2 * ((16 + 8 + 4) / 3.0 - 4);
+
     private static double volume(Bench bench, String part) {
         return bench.part(part).solid().orElseThrow().volume().doubleValue();
     }
@@ -95,12 +101,38 @@ final class FastenedJointsTest {
     @Test
     void holesTakeWhatTheirBodiesFill() {
         Bench made = rack("screw cleat into shelf { thick 4; bore 2; long 30; count 1 }");
-        assertThat(volume(made, "cleat")).isCloseTo(240 * 40 * 12 - 12 * ROUND * 4, within(0.01));
+        assertThat(volume(made, "cleat")).isCloseTo(240 * 40 * 12 - 12 * ROUND * 4 - CONE, within(0.01));
         assertThat(volume(made, "shelf")).isCloseTo(600 * 280 * 20 - 18 * ROUND * 1, within(0.01));
+        Bench round = rack("screw cleat into shelf { thick 4; bore 2; long 30; count 1; head round }");
+        assertThat(volume(round, "cleat")).isCloseTo(240 * 40 * 12 - 12 * ROUND * 4, within(0.01));
         // Let in 3 mm, under a head twice as wide as the shank; the point goes 3 mm deeper.
         Bench sunk = rack("screw cleat into shelf { thick 4; bore 2; long 25; count 1; sink 3 }");
-        assertThat(volume(sunk, "cleat")).isCloseTo(240 * 40 * 12 - 9 * ROUND * 4 - 3 * ROUND * 16, within(0.01));
+        assertThat(volume(sunk, "cleat")).isCloseTo(240 * 40 * 12 - 9 * ROUND * 4 - 3 * ROUND * 16 - CONE,
+                within(0.01));
         assertThat(volume(sunk, "shelf")).isCloseTo(600 * 280 * 20 - 16 * ROUND * 1, within(0.01));
+    }
+
+    /** 82° in inches (ASME B18.6.1, from memory): a little deeper than at 90°. */
+    @Test
+    void theCountersinkOfAScrewInInchesIsSteeper() {
+        Bench made = rack("screw cleat into shelf { thick 4; bore 2; long 30; count 1 }").with("units mm", "units in")
+                .with("thick 4; bore 2; long 30", "thick 4mm; bore 2mm; long 30mm")
+                .with("size 1500 x 300 x 45", "size 1500mm x 300mm x 45mm")
+                .with("length 600; width 280; thickness 20", "length 600mm; width 280mm; thickness 20mm")
+                .with("length 240; width 40; thickness 12", "length 240mm; width 40mm; thickness 12mm")
+                .with("at 280, 20, -12", "at 280mm, 20mm, -12mm");
+        double deep = 2 / Math.tan(Math.toRadians(41));
+        assertThat(volume(made, "cleat"))
+                .isCloseTo(240 * 40 * 12 - 12 * ROUND * 4 - CONE / 2 * deep, within(0.1));
+    }
+
+    /** The head of a shank of 6 is 3 deep: let in 9 of 12, nothing stays below it. */
+    @Test
+    void aHeadThatIsDrawnThroughIsTold() {
+        Bench made = rack("screw cleat into shelf { thick 6; long 20; count 1; sink 9 }");
+        assertThat(made.codes()).containsExactly("setting-does-not-fit");
+        Bench better = made.applied(made.finding("setting-does-not-fit").remedies().getFirst());
+        assertThat(better.codes()).doesNotContain("setting-does-not-fit");
     }
 
     @Test
@@ -114,7 +146,7 @@ final class FastenedJointsTest {
         double slot = figure(made, "slot");
         assertThat(slot).isCloseTo(4 + 100 * 0.00248 * (12.06 - 6.88) + 0.5, within(0.02));
         double hole = 12 * (ROUND * 4 + (slot - 4) * 4);
-        assertThat(volume(made, "cleat")).isCloseTo(240 * 40 * 12 - 2 * hole - 12 * ROUND * 4, within(0.01));
+        assertThat(volume(made, "cleat")).isCloseTo(240 * 40 * 12 - 2 * hole - 12 * ROUND * 4 - CONE, within(0.01));
         assertThat(volume(made, "shelf")).isEqualTo(600 * 280 * 20);
     }
 

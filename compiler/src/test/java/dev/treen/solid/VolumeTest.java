@@ -133,6 +133,22 @@ class VolumeTest {
                 .isCloseTo(Solid.of(rod).surface().area(), withPercentage(1e-9));
     }
 
+    /** A frustum h (R² + R r + r²) / 3 over the polygon of a circle of radius 1; the same whichever end it begins from. */
+    @Test
+    void aConeHasTheVolumeOfItsFrustum() {
+        double polygon = 12 * Math.sin(Math.PI / 12);
+        for (Side side : Side.values()) {
+            Convex cone = Round.cone(at(3, 4, 5), side, whole(3), whole(5), whole(2), "sink");
+            assertThat(cone.volume().doubleValue())
+                    .isCloseTo(polygon * 3 * (25 + 10 + 4) / 3, withPercentage(1e-3));
+            Vec3 end = at(3, 4, 5).plus(side.unit().times(whole(3)));
+            Convex turned = Round.cone(end, side.opposite(), whole(3), whole(2), whole(5), "sink");
+            assertThat(turned.volume()).isEqualTo(cone.volume());
+            assertThat(cone.bounds()).isEqualTo(turned.bounds());
+            assertThat(cone.faces()).hasSize(Round.SIDES + 2);
+        }
+    }
+
     /** The outline of a round is not looked at again where it is made: here it is, in every direction and at odd radii. */
     @Test
     void roundsHaveConvexOutlines() {
