@@ -2,6 +2,7 @@ package dev.treen.joinery;
 
 import static dev.treen.check.Bench.mm;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.treen.check.Bench;
 import dev.treen.solid.Axis;
@@ -128,20 +129,26 @@ class CornerJointsTest {
         }
     }
 
-    /** From outside the corner looks like a mitre: no end grain, and only the mitre's own line at both edges. */
+    /** From outside the corner looks like a mitre: each wall reaches whole to the outer edge, and nothing else is there. */
     @Test
     void secretDovetailsShowNothingOutside() {
-        Bench bench = corner(90, 15, 15, "joint dovetail side to end { cut secret }");
-        for (String part : List.of("side", "end")) {
-            assertThat(solid(bench, part).surface().madeBy("dovetail side to end")
-                    .filter(face -> face.plane().side()
-                            .filter(side -> side == Side.FRONT || side == Side.LEFT || side.axis() == Axis.Z)
-                            .isPresent())
-                    .flatMap(face -> face.region().extent().stream())
-                    .filter(box -> box.min().z().signum() <= 0 || box.max().z().compareTo(BigFraction.of(90)) >= 0))
-                    .as(part)
-                    .isEmpty();
-        }
+        Bench secret = corner(90, 15, 15, "joint dovetail side to end { cut secret }");
+        assertThat(outside(secret, "side", Side.FRONT)).isCloseTo(215 * 90, within(1e-6));
+        assertThat(outside(secret, "end", Side.LEFT)).isCloseTo(115 * 90, within(1e-6));
+        Bench shown = corner(90, 15, 15, "joint dovetail side to end");
+        assertThat(outside(shown, "side", Side.FRONT)).isLessThan(214 * 90);
+        assertThat(outside(shown, "end", Side.LEFT)).isLessThan(114 * 90);
+    }
+
+    /** How much of a part's outermost face is there. */
+    private static double outside(Bench bench, String part, Side side) {
+        Solid solid = solid(bench, part);
+        BigFraction at = solid.bounds().orElseThrow().coordinate(side);
+        return solid.surface().faces().stream()
+                .filter(face -> face.plane().side().filter(side::equals).isPresent())
+                .filter(face -> face.region().extent().orElseThrow().min().get(side.axis()).equals(at))
+                .mapToDouble(face -> face.region().area())
+                .sum();
     }
 
     @Test
