@@ -19,8 +19,7 @@ public record LayoutWishes(List<Group> matched, boolean offcutsFirst, Optional<L
     static final double STEADY = 0.02;
 
     /** Nothing special. */
-    public static final LayoutWishes NONE =
-            new LayoutWishes(List.of(), false, Optional.empty(), STEADY, Takes.NONE);
+    public static final LayoutWishes NONE = new LayoutWishes(List.of(), false, Optional.empty(), STEADY, Takes.NONE);
 
     /** Keeps its own copies. */
     public LayoutWishes {

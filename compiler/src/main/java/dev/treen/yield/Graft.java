@@ -61,7 +61,7 @@ final class Graft {
 
     /** The layout that leaves the kept parts alone, not yet checked; empty where it makes no sense to the solver. */
     Optional<Layout> solve(long steps, Cancel cancel) {
-        List<Piece> rest = free().map(this::fromPlaces).toList();
+        List<Piece> rest = free().map(this::withoutKeptBoards).toList();
         if (rest.isEmpty()) {
             return Optional.of(layout(Optional.empty()));
         }
@@ -80,7 +80,7 @@ final class Graft {
                 : Optional.empty();
     }
 
-    private Piece fromPlaces(Piece piece) {
+    private Piece withoutKeptBoards(Piece piece) {
         Set<String> from = new HashSet<>();
         String only = together.getOrDefault(piece.id(), "");
         for (Stock stock : problem.stocks()) {
@@ -93,6 +93,7 @@ final class Graft {
                 from.add(id);
             }
         });
+        from.removeAll(boards.keySet());
         return piece.from(from);
     }
 
@@ -112,7 +113,8 @@ final class Graft {
             }
         }
         long score = all.stream().mapToLong(board -> stock(board.stockId()).weight()).sum();
-        long least = fixed + solved.map(s -> Math.max(0, s.bound().value() - places.size() * NEXT_TO_NOTHING)).orElse(0L);
+        long least = fixed
+                + solved.map(s -> Math.max(0, s.bound().value() - places.size() * NEXT_TO_NOTHING)).orElse(0L);
         List<Unplaced> unplaced = solved.map(Layout::unplaced).orElse(List.of());
         Bound bound = new Bound(Math.min(least, score), "what is cut already, and "
                 + solved.map(s -> s.bound().how()).orElse("nothing besides"));

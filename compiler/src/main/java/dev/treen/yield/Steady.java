@@ -105,7 +105,7 @@ public final class Steady {
         Optional<Layout> steady = steady(layout);
         return steady.filter(it -> moves(it) < moves(layout))
                 .map(it -> new Result(it, solved, true,
-                        layout.score() == 0 ? 0 : (double) (it.score() - layout.score()) / layout.score()))
+                        it.score() <= layout.score() ? 0 : (double) (it.score() - layout.score()) / layout.score()))
                 .orElseGet(() -> new Result(layout, solved, steady.isPresent() || moves(layout) == 0, 0));
     }
 

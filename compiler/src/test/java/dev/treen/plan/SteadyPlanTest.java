@@ -44,7 +44,8 @@ class SteadyPlanTest {
     @Test
     void aChangeMovesNothingElse() {
         Plan first = built(DRESSER, EarlierLayout.NONE);
-        Plan again = built(DRESSER.replace("length 580", "length 590") + "part peg { length 160; width 40; thickness 19 }",
+        Plan again = built(
+                DRESSER.replace("length 580", "length 590") + "part peg { length 160; width 40; thickness 19 }",
                 layout(first));
         Cutting cutting = again.cutting();
         assertThat(cutting.moves().anew()).isFalse();
@@ -57,7 +58,8 @@ class SteadyPlanTest {
     @Test
     void aPartThatWasMeasuredStaysWhereItWasCut() {
         Plan first = built(DRESSER, EarlierLayout.NONE);
-        Plan again = built(DRESSER.replace("length 800", "length 812") + "measured front.length 578.5\n", layout(first));
+        Plan again = built(DRESSER.replace("length 800", "length 812") + "measured front.length 578.5\n",
+                layout(first));
         assertThat(again.cutting().moves().cut()).containsExactly("front");
         assertThat(again.cutting().moves().lost()).isEmpty();
     }
@@ -66,7 +68,8 @@ class SteadyPlanTest {
     void whatIsNoPlanIsNoEarlierLayout() {
         assertThat(PlanReader.layout("")).isEqualTo(EarlierLayout.NONE);
         assertThat(PlanReader.layout("{\"version\": 1, \"layout\": 3}")).isEqualTo(EarlierLayout.NONE);
-        assertThat(PlanReader.layout("{\"version\": 1, \"layout\": {\"boards\": [{\"board\"")).isEqualTo(EarlierLayout.NONE);
+        assertThat(PlanReader.layout("{\"version\": 1, \"layout\": {\"boards\": [{\"board\""))
+                .isEqualTo(EarlierLayout.NONE);
         assertThat(PlanReader.layout("[".repeat(5000))).isEqualTo(EarlierLayout.NONE);
     }
 }
