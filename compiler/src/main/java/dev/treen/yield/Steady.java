@@ -7,7 +7,6 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -102,11 +101,20 @@ public final class Steady {
         if (!(fresh instanceof Layout layout) || cut.isEmpty() != pinned.isEmpty()) {
             return new Result(fresh, solved, false, 0);
         }
-        Optional<Layout> steady = steady(layout);
-        return steady.filter(it -> moves(it) < moves(layout))
+        Layout best = back(layout);
+        Optional<Layout> steady = steady(best).map(this::back);
+        return steady.filter(it -> moves(it) < moves(best))
                 .map(it -> new Result(it, solved, true,
-                        it.score() <= layout.score() ? 0 : (double) (it.score() - layout.score()) / layout.score()))
-                .orElseGet(() -> new Result(layout, solved, steady.isPresent() || moves(layout) == 0, 0));
+                        it.score() <= best.score() ? 0 : (double) (it.score() - best.score()) / best.score()))
+                .orElseGet(() -> new Result(best, solved, steady.isPresent() || moves(best) == 0, 0));
+    }
+
+    /** The layout with parts that are alike in their old places, checked once more. */
+    private Layout back(Layout layout) {
+        Map<String, Alike.Place> places = new HashMap<>();
+        spots.forEach((id, spot) -> places.put(id, Alike.Place.of(spot.stockId(), spot.area())));
+        Layout changed = Alike.back(problem, layout, places, wish.matched());
+        return LayoutChecker.check(problem, changed).isEmpty() ? changed : layout;
     }
 
     // A board of another size is another board; a tree that is not one of saw cuts comes from elsewhere.
@@ -298,13 +306,14 @@ public final class Steady {
                 new Bound(least, fresh.bound().how()), layout.complete() && layout.score() == least, layout.steps());
     }
 
+    /** Parts that lie elsewhere; one that grew or shrank where it lay has not moved. */
     private long moves(Layout layout) {
-        Map<String, Spot> now = new HashMap<>();
+        Map<String, Alike.Place> now = new HashMap<>();
         layout.boards().forEach(board -> board.placements().forEach(
-                part -> now.put(part.pieceId(), new Spot(board.stockId(), part.area()))));
-        return problem.pieces().stream()
-                .filter(piece -> spots.containsKey(piece.id()))
-                .filter(piece -> !Objects.equals(spots.get(piece.id()), now.get(piece.id())))
-                .count();
+                part -> now.put(part.pieceId(), Alike.Place.of(board.stockId(), part.area()))));
+        return problem.pieces().stream().filter(piece -> {
+            Spot spot = spots.get(piece.id());
+            return spot != null && !Alike.Place.of(spot.stockId(), spot.area()).equals(now.get(piece.id()));
+        }).count();
     }
 }
