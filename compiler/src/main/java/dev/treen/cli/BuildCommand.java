@@ -58,7 +58,9 @@ final class BuildCommand implements Subcommand {
         Arguments arguments = Arguments.read(given, Set.of("-o", UnitsOption.NAME, PaperOption.NAME));
         if (arguments.help()) {
             streams.out().println("usage: " + USAGE);
-            streams.out().println("Writes into FOLDER, or into NAME-plan beside the project.");
+            streams.out().println(
+                    "Writes into FOLDER, or into NAME-plan beside the project. A plan that stands there already is");
+            streams.out().println("changed no more than it must: parts stay on their boards, and what moves is said.");
             streams.out().println(UnitsOption.HELP);
             streams.out().println(PaperOption.HELP);
             return 0;
@@ -84,7 +86,8 @@ final class BuildCommand implements Subcommand {
             case ProjectFiles.Read.Found(SourceFile file) -> {
                 Sources.Recorder files = recorder(file);
                 yield build(
-                        Compilation.of(files.main(), files, UnitsOption.of(arguments)), files, arguments, into,
+                        Compilation.of(files.main(), files, UnitsOption.of(arguments), EarlierPlan.in(into)), files,
+                        arguments, into,
                         streams);
             }
             case ProjectFiles.Read.Refused(String why) ->

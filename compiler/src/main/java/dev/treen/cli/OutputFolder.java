@@ -28,6 +28,20 @@ final class OutputFolder {
         this.folder = folder;
     }
 
+    /** The text of a file that Treen made here before; empty where there is none that can be read. */
+    Optional<String> read(String name) {
+        Path file = folder.resolve(name);
+        try {
+            boolean ours = Files.isDirectory(folder)
+                    && made().contains(name)
+                    && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+                    && Files.size(file) <= ProjectFiles.LARGEST;
+            return ours ? Optional.of(Files.readString(file)) : Optional.empty();
+        } catch (IOException | SecurityException unreadable) {
+            return Optional.empty();
+        }
+    }
+
     /** Why the files cannot be written; empty when they are. */
     Optional<String> write(Map<String, byte[]> files) {
         try {

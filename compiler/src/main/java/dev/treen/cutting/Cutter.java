@@ -14,6 +14,7 @@ import dev.treen.yield.Layout;
 import dev.treen.yield.Outcome;
 import dev.treen.yield.Progress;
 import dev.treen.yield.Settings;
+import dev.treen.yield.Steady;
 import dev.treen.yield.Unplaced;
 import dev.treen.yield.YieldProblem;
 import java.util.ArrayList;
@@ -32,10 +33,12 @@ public final class Cutter {
     private final Joined joined;
     private final Wished wished;
     private final Rack rack;
+    private final EarlierLayout earlier;
     private final List<Finding> findings = new ArrayList<>();
 
-    private Cutter(Joined joined) {
+    private Cutter(Joined joined, EarlierLayout earlier) {
         this.joined = joined;
+        this.earlier = earlier;
         this.wished = Wished.of(joined);
         this.rack = new Rack(joined, wished);
         findings.addAll(wished.findings());
@@ -43,24 +46,29 @@ public final class Cutter {
 
     /** The layout of {@code joined}'s parts on its boards. */
     public static Cutting cut(Joined joined) {
-        return cut(joined, Progress.none(), Cancel.never());
+        return cut(joined, EarlierLayout.NONE);
+    }
+
+    /** The same, moving as little as it can of what an earlier plan had. */
+    public static Cutting cut(Joined joined, EarlierLayout earlier) {
+        return cut(joined, earlier, Progress.none(), Cancel.never());
     }
 
     /** The same as a job: told of progress, and giving the best so far when it is cancelled. */
-    public static Cutting cut(Joined joined, Progress progress, Cancel cancel) {
-        return new Cutter(joined).run(Settings.USUAL_STEPS, progress, cancel);
+    public static Cutting cut(Joined joined, EarlierLayout earlier, Progress progress, Cancel cancel) {
+        return new Cutter(joined, earlier).run(Settings.USUAL_STEPS, progress, cancel);
     }
 
     /** All that the layout depends on: where two are equal, so are the layouts. */
     public static Object input(Joined joined) {
-        Cutter cutter = new Cutter(joined);
+        Cutter cutter = new Cutter(joined, EarlierLayout.NONE);
         return List.of(cutter.rack.leaves().isEmpty() ? List.of() : cutter.rack.problem(Settings.USUAL_STEPS),
                 joined.project().settings().layout().matched().stream().map(LayoutWishes.Group::parts).toList());
     }
 
     /** What there is to say of the layout, without looking for the best one where any will do. */
     public static List<Finding> findings(Joined joined) {
-        Cutting glance = new Cutter(joined).run(GLANCE, Progress.none(), Cancel.never());
+        Cutting glance = new Cutter(joined, EarlierLayout.NONE).run(GLANCE, Progress.none(), Cancel.never());
         return glance.unplaced().isEmpty() ? glance.findings() : cut(joined).findings();
     }
 
@@ -74,12 +82,31 @@ public final class Cutter {
         }
         YieldProblem problem = rack.problem(steps);
         var matching = new Matching(rack, wished);
-        Outcome outcome = matching.solve(problem, progress, cancel);
+        Steady.Result result = steady(problem, matching, progress, cancel);
         matching.without().forEach(group -> findings.add(noMatch(group)));
-        return switch (outcome) {
-            case Layout layout -> cutting(layout, problem, cancel);
+        return switch (result.outcome()) {
+            case Layout layout -> cutting(layout, result, cancel);
             case Outcome.Refusal refusal -> Cutting.none(all, List.of(refused(refusal)));
         };
+    }
+
+    private Steady.Result steady(YieldProblem problem, Matching matching, Progress progress, Cancel cancel) {
+        if (earlier.boards().isEmpty()) {
+            return new Steady.Result(matching.solve(problem, progress, cancel), problem, false, 0);
+        }
+        var wish = new Steady.Wish(
+                made(),
+                wished.matched().stream().map(group -> (Set<String>) new HashSet<>(group)).toList(),
+                joined.project().settings().layout().steady());
+        return Steady.solve(
+                problem, earlier.read(problem), wish, it -> matching.solve(it, progress, cancel), cancel);
+    }
+
+    /** Parts that must be there, or what was measured could not have been. */
+    private Set<String> made() {
+        Set<String> made = new HashSet<>();
+        joined.project().measurements().forEach(measurement -> made.addAll(measurement.made()));
+        return made;
     }
 
     private Finding noBoards() {
@@ -132,7 +159,8 @@ public final class Cutter {
         };
     }
 
-    private Cutting cutting(Layout layout, YieldProblem problem, Cancel cancel) {
+    private Cutting cutting(Layout layout, Steady.Result result, Cancel cancel) {
+        YieldProblem problem = result.problem();
         List<BoardCut> boards = new ArrayList<>();
         Set<String> cut = new HashSet<>();
         Set<String> opened = new HashSet<>();
@@ -163,6 +191,8 @@ public final class Cutter {
                 layout.gap(),
                 layout.proved(),
                 layout.bound().how(),
+                earlier.boards().isEmpty() ? Moves.NONE
+                        : Moves.of(earlier, boards, made(), !result.stays(), result.more()),
                 findings);
     }
 

@@ -13,6 +13,7 @@ import java.util.List;
  * @param gap how far the layout may be from the best possible, as a share
  * @param proved whether nothing better is possible
  * @param bound how the best possible was bounded
+ * @param moves what became of the layout of an earlier plan
  * @param findings what there is to say
  */
 public record Cutting(
@@ -23,6 +24,7 @@ public record Cutting(
         double gap,
         boolean proved,
         String bound,
+        Moves moves,
         List<Finding> findings) {
     /** Keeps its own copies. */
     public Cutting {
@@ -39,6 +41,6 @@ public record Cutting(
 
     /** No layout, and why. */
     static Cutting none(List<String> unplaced, List<Finding> findings) {
-        return new Cutting(List.of(), List.of(), unplaced, Areas.NONE, 0, false, "", findings);
+        return new Cutting(List.of(), List.of(), unplaced, Areas.NONE, 0, false, "", Moves.NONE, findings);
     }
 }

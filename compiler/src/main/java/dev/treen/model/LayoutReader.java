@@ -31,6 +31,7 @@ final class LayoutReader {
                 groups(given, "matched"),
                 offcutsFirst,
                 given.one("keep").flatMap(g -> reader.sizes(g, 2)),
+                given.one("steady").flatMap(g -> reader.percent(g, 100)).map(p -> p / 100).orElse(LayoutWishes.STEADY),
                 takes(given));
     }
 

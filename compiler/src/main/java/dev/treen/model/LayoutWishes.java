@@ -9,12 +9,17 @@ import java.util.Optional;
  *
  * @param matched parts that come from one board, for their colour and figure
  * @param offcutsFirst whether boards that are offcuts are taken before whole ones
+ * @param steady what an earlier layout may cost more than one made anew before parts are moved, as a share
  * @param takes the flaws that parts may have in them that say nothing of it
  * @param keep the least leftover worth keeping, length and width; empty for the usual
  */
-public record LayoutWishes(List<Group> matched, boolean offcutsFirst, Optional<List<Measure>> keep, Takes takes) {
+public record LayoutWishes(List<Group> matched, boolean offcutsFirst, Optional<List<Measure>> keep, double steady,
+        Takes takes) {
+    /** A fiftieth of the wood is little against marking out anew; the figure is our own. */
+    static final double STEADY = 0.02;
+
     /** Nothing special. */
-    public static final LayoutWishes NONE = new LayoutWishes(List.of(), false, Optional.empty(), Takes.NONE);
+    public static final LayoutWishes NONE = new LayoutWishes(List.of(), false, Optional.empty(), STEADY, Takes.NONE);
 
     /** Keeps its own copies. */
     public LayoutWishes {

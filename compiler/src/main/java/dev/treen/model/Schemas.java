@@ -103,7 +103,10 @@ public final class Schemas {
                     repeated("takes", Plain.FLAWS,
                             "The flaws that every part may have in it that says nothing of its own, away from joints."),
                     optional("keep", Plain.SIZE_2, "150mm x 40mm",
-                            "The least leftover worth keeping, along the grain and across it.")));
+                            "The least leftover worth keeping, along the grain and across it."),
+                    optional("steady", Plain.PERCENT, "2%",
+                            "How much more wood, by price or area, the layout of the last plan may take than one made anew"
+                                    + " before parts are moved. `0%` moves them for any gain.")));
 
     /** The project. */
     public static final BlockSchema PROJECT = new BlockSchema(

@@ -4,6 +4,7 @@ import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Rectangle;
 import dev.treen.cutting.Strip;
 import dev.treen.plan.LayoutSvg;
+import dev.treen.plan.MovesText;
 import dev.treen.quantity.Length;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -26,6 +27,8 @@ final class Layouts {
         Html.said(section, "p",
                 "The board lies before you with its near edge below. Places count from its left end and its"
                         + " near edge; cuts are numbered in their order. Flaws are hatched, what is worth keeping is dashed.");
+        MovesText.of(page.plan().cutting().moves(), page.plan().settings().format())
+                .forEach(line -> Html.text(Html.add(section, "p"), line));
         int number = 0;
         for (BoardCut board : boards) {
             number++;

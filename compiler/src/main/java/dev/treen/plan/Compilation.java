@@ -5,6 +5,7 @@ import dev.treen.check.Checks;
 import dev.treen.cutting.Cutter;
 import dev.treen.cutting.Cutting;
 import dev.treen.cutting.CuttingFindings;
+import dev.treen.cutting.EarlierLayout;
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Severity;
@@ -44,7 +45,8 @@ public final class Compilation {
     private final Lazy<BuildOrder> order;
 
     private Compilation(
-            SourceFile file, FileLoader loader, Optional<LengthFormat> shown, Optional<Editing> editing) {
+            SourceFile file, FileLoader loader, Optional<LengthFormat> shown, Optional<Editing> editing,
+            EarlierLayout earlier) {
         Editing kept = editing.orElseGet(() -> new Editing(file.name()));
         this.file = file;
         tree = new Lazy<>(() -> editing.isPresent() ? kept.text().read(file) : Parser.parse(file));
@@ -54,7 +56,7 @@ public final class Compilation {
                 Checks.quickly(kept.subassemblies().join(evaluation().project()), kept.remembered())));
         bodies = new Lazy<>(() -> Checks.bodies(quick(), kept.remembered()));
         checked = new Lazy<>(() -> settled(quick().with(bodies())));
-        cutting = new Lazy<>(() -> Cutter.cut(joined()));
+        cutting = new Lazy<>(() -> Cutter.cut(joined(), earlier));
         order = new Lazy<>(() -> Ordering.order(joined(), cutting()));
     }
 
@@ -65,12 +67,18 @@ public final class Compilation {
 
     /** The same with all lengths shown as {@code shown} says, and not as the project's own units would have them. */
     public static Compilation of(SourceFile file, FileLoader loader, Optional<LengthFormat> shown) {
-        return new Compilation(file, loader, shown, Optional.empty());
+        return of(file, loader, shown, EarlierLayout.NONE);
+    }
+
+    /** The same with a layout that moves as little as it can of what an earlier plan had. */
+    public static Compilation of(
+            SourceFile file, FileLoader loader, Optional<LengthFormat> shown, EarlierLayout earlier) {
+        return new Compilation(file, loader, shown, Optional.empty(), earlier);
     }
 
     /** The compilation of the newest version of an edited file, with what {@code editing} has kept of those before. */
     public static Compilation of(SourceFile file, FileLoader loader, Editing editing) {
-        return new Compilation(file, loader, Optional.empty(), Optional.of(editing));
+        return new Compilation(file, loader, Optional.empty(), Optional.of(editing), EarlierLayout.NONE);
     }
 
     private static Evaluation shownIn(Optional<LengthFormat> shown, Evaluation evaluation) {

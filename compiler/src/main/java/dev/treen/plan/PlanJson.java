@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import dev.treen.cutting.Areas;
 import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Cutting;
+import dev.treen.cutting.Moves;
 import dev.treen.cutting.Rectangle;
 import dev.treen.cutting.Strip;
 import dev.treen.finding.Edit;
@@ -234,6 +235,34 @@ public final class PlanJson {
         json.writeEndArray();
         texts("untouched", cutting.untouched());
         texts("unplaced", cutting.unplaced());
+        moves(cutting.moves());
+        json.writeEndObject();
+    }
+
+    private void moves(Moves moves) throws IOException {
+        if (moves.none()) {
+            return;
+        }
+        json.writeObjectFieldStart("moves");
+        json.writeBooleanField("anew", moves.anew());
+        number("more", moves.more(), 4);
+        json.writeArrayFieldStart("moved");
+        for (Moves.Move move : moves.moved()) {
+            json.writeStartObject();
+            json.writeStringField("part", move.part());
+            json.writeStringField("fromBoard", move.fromBoard());
+            length("fromX", move.from().x());
+            length("fromY", move.from().y());
+            json.writeStringField("toBoard", move.toBoard());
+            length("toX", move.to().x());
+            length("toY", move.to().y());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        texts("resized", moves.resized());
+        texts("added", moves.added());
+        texts("gone", moves.gone());
+        texts("lost", moves.lost());
         json.writeEndObject();
     }
 

@@ -152,6 +152,11 @@ public final class PlanText {
         cutting.untouched().forEach(leaf -> out.append("`").append(leaf).append("` stays whole.\n\n"));
         paragraph("", yieldLine(plan));
         out.append('\n');
+        List<String> moves = MovesText.of(cutting.moves(), format);
+        if (!moves.isEmpty()) {
+            moves.forEach(line -> paragraph("", line));
+            out.append('\n');
+        }
     }
 
     private void board(BoardCut board) {

@@ -8,10 +8,13 @@ import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import dev.treen.model.FileLoader;
+import dev.treen.source.SourceFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -43,6 +46,24 @@ class PlanJsonTest {
                     + "sheet s { size 100 x 100 x 6 }"})
     void oddPlansKeepToItToo(String text) throws IOException {
         assertThat(breaches("plan-schema.json", PlanJson.of(Projects.compile(text).plan()))).isEmpty();
+    }
+
+    @Test
+    void whatMovedKeepsToTheSchema() throws IOException {
+        String text = """
+                project "Shelf" { units mm }
+                board one { species white_oak; size 900 x 100 x 24 }
+                part rail { length 400; width 80; thickness 19 }
+                part stop { length 200; width 80; thickness 19 }
+                """;
+        String before = PlanJson.of(Projects.compile(text).plan());
+        Compilation again = Compilation.of(
+                new SourceFile("shelf.treen",
+                        text.replace("one", "two") + "part peg { length 160; width 40; thickness 19 }\n"),
+                FileLoader.NONE, Optional.empty(), PlanReader.layout(before));
+        String json = PlanJson.of(again.plan());
+        assertThat(json).contains("\"moves\"", "\"fromBoard\" : \"one\"", "\"toBoard\" : \"two\"");
+        assertThat(breaches("plan-schema.json", json)).isEmpty();
     }
 
     @Test

@@ -1,5 +1,6 @@
 package dev.treen.lsp;
 
+import dev.treen.cli.EarlierPlan;
 import dev.treen.cutting.Cutter;
 import dev.treen.cutting.Cutting;
 import dev.treen.plan.Compilation;
@@ -106,7 +107,8 @@ final class LayoutJobs {
         try (Progressing.Task task = progressing.begin("Laying out the boards of " + name)) {
             Document asked = job.document;
             Cutting cutting = Cutter.cut(
-                    asked.analysis().joined(), task::report, () -> job.cancelled || task.isCancelled());
+                    asked.analysis().joined(), EarlierPlan.beside(asked.file().name()), task::report,
+                    () -> job.cancelled || task.isCancelled());
             if (job.cancelled) {
                 return;
             }

@@ -2,9 +2,11 @@ package dev.treen.yield.engine;
 
 import dev.treen.yield.Bound;
 import dev.treen.yield.Cancel;
+import dev.treen.yield.CutTree;
 import dev.treen.yield.Layout;
 import dev.treen.yield.Objective;
 import dev.treen.yield.Progress;
+import dev.treen.yield.Rect;
 import dev.treen.yield.Unplaced;
 import dev.treen.yield.YieldProblem;
 import java.util.ArrayList;
@@ -37,6 +39,11 @@ public final class Engine {
     /** Solves a problem whose numbers are in order. */
     public static Layout solve(YieldProblem problem, Progress progress, Cancel cancel) {
         return new Engine(problem, progress, cancel).run();
+    }
+
+    /** How a free place of a board is sawn so that the largest clear piece of it is kept, where that is worth keeping. */
+    public static CutTree leftover(YieldProblem problem, String stockId, Rect place) {
+        return new TreeWriter(new Folded(problem)).leftover(stockId, place);
     }
 
     private Layout run() {

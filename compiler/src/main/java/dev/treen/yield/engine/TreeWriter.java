@@ -45,6 +45,14 @@ final class TreeWriter {
         return boards;
     }
 
+    /** A free place of a board with the largest clear piece of it carved out. */
+    CutTree leftover(String stockId, Rect place) {
+        stock = f.problem.stocks().stream().map(Stock::id).toList().indexOf(stockId);
+        offX = settings.endWaste();
+        offY = settings.edgeWaste();
+        return leftover(place);
+    }
+
     private BoardLayout board(BoardTree from, int index) {
         tree = from;
         if (tree.clear) {
