@@ -153,7 +153,7 @@ final class CrossGrainGlue implements Check {
         String moving = held.moving().part().name();
         String still = held.still().part().name();
         boolean error = glued.verdict().grade() == Verdict.Grade.ERROR;
-        return Finding.of(
+        Finding.Builder finding = Finding.of(
                 CROSS_GRAIN,
                 made.joint().at(),
                 "`" + still + "` holds `" + moving + "` across its grain, and will "
@@ -177,10 +177,21 @@ final class CrossGrainGlue implements Check {
                 .about(still)
                 .about(made.joint().name())
                 .number("over", held.over().toDoubleMm())
-                .number("mismatch", glued.mismatchMm())
-                .remedy(Remedy.choice("fix it over no more than " + Amounts.fine(widest(held, nature), settings)
-                        + " at its middle, and screw the rest through slots"))
-                .remedy(Remedy.choice("turn the grain of one of them, so that both move alike"))
-                .build();
+                .number("mismatch", glued.mismatchMm());
+        advice(made, Amounts.fine(widest(held, nature), settings)).forEach(each -> finding.remedy(Remedy.choice(each)));
+        return finding.build();
+    }
+
+    /** A rail's end always lies across its stile: there only the glue and the width can be chosen. */
+    private static List<String> advice(MadeJoint made, String widest) {
+        return made.figure(MortiseTenon.GLUED).isPresent()
+                ? List.of(
+                        "glue only the middle of the joint, no more than " + widest
+                                + ", and leave the rest dry with a little"
+                                + " room beside it",
+                        "make what is glued narrower, or the rail")
+                : List.of(
+                        "fix it over no more than " + widest + " at its middle, and screw the rest through slots",
+                        "turn the grain of one of them, so that both move alike");
     }
 }

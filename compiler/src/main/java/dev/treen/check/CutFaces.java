@@ -1,5 +1,6 @@
 package dev.treen.check;
 
+import dev.treen.joinery.Edge;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
@@ -18,6 +19,7 @@ import java.util.stream.Stream;
 final class CutFaces {
     private final Map<String, MadeJoint> byName = new HashMap<>();
     private final Map<String, Integer> numbers = new HashMap<>();
+    private final Map<String, String> boards = new HashMap<>();
     private final Set<Set<String>> joined;
 
     CutFaces(Joined joined) {
@@ -25,11 +27,31 @@ final class CutFaces {
             byName.putIfAbsent(made.joint().name(), made);
             numbers.putIfAbsent(made.joint().name(), numbers.size());
         }
-        this.joined = joined.joints().stream().map(CutFaces::pair).collect(Collectors.toSet());
+        for (MadeJoint made : joined.joints()) {
+            if (made.joint().kind().equals(Edge.KIND)) {
+                String one = board(made.joint().left().name());
+                String other = board(made.joint().right().name());
+                if (!one.equals(other)) {
+                    boards.put(other, one);
+                }
+            }
+        }
+        this.joined = joined.joints().stream().map(this::pair).collect(Collectors.toSet());
     }
 
-    private static Set<String> pair(MadeJoint made) {
-        return Set.of(made.joint().left().name(), made.joint().right().name());
+    private Set<String> pair(MadeJoint made) {
+        return Stream.of(made.joint().left().name(), made.joint().right().name())
+                .map(this::board)
+                .collect(Collectors.toSet());
+    }
+
+    /** The stave that stands for all that are glued edge to edge with one: together they are one board. */
+    private String board(String stave) {
+        String board = stave;
+        while (boards.containsKey(board)) {
+            board = boards.get(board);
+        }
+        return board;
     }
 
     /** The joint that cut a face; nothing for the faces of the stock. */
@@ -53,9 +75,11 @@ final class CutFaces {
         return left.equals(part) ? made.joint().right().name() : left;
     }
 
-    /** Whether two parts are joined to each other, or are one. */
+    /** Whether two parts are joined to each other, or are one; staves glued to each other count as one. */
     boolean together(String one, String other) {
-        return one.equals(other) || joined.contains(Set.of(one, other));
+        String first = board(one);
+        String second = board(other);
+        return first.equals(second) || joined.contains(Set.of(first, second));
     }
 
     /** The body without the holes of screws, nails and pegs, which have rules of their own. */

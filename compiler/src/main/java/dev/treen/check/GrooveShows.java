@@ -28,13 +28,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Where a cut breaks out at the visible end of a part (rules of the trade J-05c, derived): a hole in the end, closed in by
  * wood all round, that no other part fills or covers, and that the part for which it was cut does not reach. Found on the
- * bodies where they stand, so that a mitre, a rebate, a lap or a haunch hides what it hides, whatever it is called. Holes
- * narrower than 2 mm are left in peace (common practice, no source).
+ * bodies where they stand, so that a mitre, a rebate, a lap or a haunch hides what it hides, whatever it is called; and as a
+ * notch at its rim, where a rebate along an edge is planed through. What is narrower than 2 mm is left in peace (common
+ * practice, no source).
  */
 final class GrooveShows implements BodyCheck {
     static final FindingKind SHOWS = FindingKind.warning("groove-shows", "A groove shows at a corner");
@@ -68,6 +70,11 @@ final class GrooveShows implements BodyCheck {
     public List<Finding> run(Joined joined, Standing standing) {
         CutFaces cuts = new CutFaces(joined);
         Neighbours neighbours = new Neighbours(standing.all());
+        BigFraction behind = standing.all().stream()
+                .flatMap(part -> part.solid().bounds().stream())
+                .map(box -> box.max().get(Axis.Y))
+                .max(BigFraction::compareTo)
+                .orElse(BigFraction.ZERO);
         List<Finding> findings = new ArrayList<>();
         Set<Told> told = new HashSet<>();
         for (Placed placed : standing.all()) {
@@ -76,11 +83,13 @@ final class GrooveShows implements BodyCheck {
                 CutFaces.bare(part)
                         .flatMap(solid -> End.of(part, solid, side))
                         .filter(End::open)
-                        .ifPresent(end -> holes(end, neighbours.near(end.box())).forEach(hole -> maker(
-                                end, hole, cuts, standing)
+                        .ifPresent(end -> openings(end, neighbours.near(end.box()), behind).forEach(opening -> maker(
+                                end, opening.area(), cuts, standing)
+                                .filter(made -> opening.closed()
+                                        || made.joint().right().name().equals(placed.name()))
                                 .filter(made -> told.add(new Told(CutFaces.mate(made, placed.name()), placed.name())))
                                 .ifPresent(made -> findings.add(
-                                        finding(made, end, hole, joined.project().settings())))));
+                                        finding(made, end, opening, joined.project().settings())))));
             }
         }
         return findings;
@@ -94,21 +103,39 @@ final class GrooveShows implements BodyCheck {
                 .orElse(List.of());
     }
 
-    /** What is open of the end though wood lies all round it, and nothing before it. */
-    private static List<Region> holes(End end, List<Placed> near) {
+    /** A place at an end that is open, and nothing before it. */
+    private record Opening(Region area, boolean closed) {}
+
+    /** What is open of the end: a hole with wood all round it, or a notch at its rim. */
+    private static List<Opening> openings(End end, List<Placed> near, BigFraction behind) {
         List<Region> wood = near.stream().map(part -> part.solid().section(end.plane())).toList();
         List<Region> before = near.stream().map(part -> part.solid().section(end.plane().flip())).toList();
-        List<Region> seen = new ArrayList<>();
-        for (Region hole : Holes.in(end.plane(), wood)) {
-            Region open = hole.intersect(end.whole());
-            for (Region cover : before) {
-                open = open.minus(cover);
-            }
-            if (!open.isEmpty() && narrowest(open, end) >= Figures.standard().value(NARROWEST)) {
-                seen.add(open);
-            }
+        Region open = end.whole();
+        for (Region cover : Stream.concat(wood.stream(), before.stream()).toList()) {
+            open = open.minus(cover);
         }
-        return seen;
+        if (open.isEmpty()) {
+            return List.of();
+        }
+        List<Region> holes = Holes.in(end.plane(), wood);
+        return open.apart().stream()
+                .filter(area -> narrowest(area, end) >= Figures.standard().value(NARROWEST))
+                .map(area -> new Opening(area, holes.stream().anyMatch(hole -> !hole.intersect(area).isEmpty())))
+                .filter(opening -> opening.closed() || seen(opening.area(), end, behind))
+                .toList();
+    }
+
+    /**
+     * Whether a notch at the rim is a cut that runs out there, and looked at: what goes from side to side shapes the end, and
+     * nobody looks at the foot, nor at what is open at the back of the whole (common practice, no source).
+     */
+    private static boolean seen(Region notch, End end, BigFraction behind) {
+        Region.Extent extent = notch.extent().orElseThrow();
+        Side looks = end.plane().side().orElseThrow();
+        boolean throughout = Arrays.stream(Axis.values())
+                .filter(axis -> axis != looks.axis())
+                .anyMatch(axis -> extent.along(axis).compareTo(end.box().extent(axis)) >= 0);
+        return !throughout && looks != Side.BOTTOM && extent.max().get(Axis.Y).compareTo(behind) < 0;
     }
 
     private static double narrowest(Region hole, End end) {
@@ -147,25 +174,26 @@ final class GrooveShows implements BodyCheck {
         return mate.bounds().flatMap(end.box()::overlap).isPresent();
     }
 
-    private static Finding finding(MadeJoint made, End end, Region hole, Settings settings) {
+    private static Finding finding(MadeJoint made, End end, Opening opening, Settings settings) {
         String part = end.part().part().name();
         String mate = CutFaces.mate(made, part);
-        String size = sides(hole, end).stream()
+        String size = sides(opening.area(), end).stream()
                 .map(side -> Amounts.text(Length.ofMm(side), settings))
                 .collect(Collectors.joining(" by "));
         return Finding.of(
                 SHOWS,
                 made.joint().at(),
                 capital(CutFaces.named(made, part)) + " shows at the end of `" + part + "`")
-                .found("It comes out there in a hole of " + size
-                        + ", with wood all round it: no other part fills or covers it, and `" + mate
+                .found("It comes out there in " + (opening.closed() ? "a hole of " + size + ", with wood all round it"
+                        : "a notch of " + size + " at the rim") + ": no other part fills or covers it, and `" + mate
                         + "` does not reach that far.")
-                .because("A hole in the end grain is seen at the corner (derived from the finished bodies).")
+                .because("A " + (opening.closed() ? "hole" : "notch")
+                        + " in the end grain is seen at the corner (derived from the finished bodies).")
                 .related(end.part().part().nameAt(), "`" + part + "` is declared here")
                 .about(mate)
                 .about(part)
                 .about(made.joint().name())
-                .number("area", hole.area())
+                .number("area", opening.area().area())
                 .remedy(Remedy.choice(stop(made, end, settings)))
                 .remedy(Remedy.choice("choose a corner that covers it, as a mitre does"))
                 .build();

@@ -121,13 +121,13 @@ public final class Groove implements JointKind {
         }
         List<Cut> cuts = new ArrayList<>();
         Box trench = trench(meeting, face.get(), sizes);
-        Optional<GrooveStop> stop = GrooveStop.of(meeting, face.get(), sizes.deep());
+        Optional<CutStop> stop = CutStop.of(meeting, face.get(), sizes.deep());
         Optional<Finding> wrong = stop.flatMap(each -> each.fault(meeting, surroundings));
         List<Finding> faults = new ArrayList<>(faults(meeting));
         wrong.ifPresent(faults::add);
         heldWrongly(meeting).ifPresent(faults::add);
         if (stop.isPresent() && wrong.isEmpty()) {
-            cuts.addAll(stop.get().cuts(meeting, trench, sizes.gap(), meeting.origin()));
+            cuts.addAll(stop.get().cuts(meeting, trench, sizes.gap().value(), meeting.origin()));
         } else {
             cuts.add(new Cut.Hollow(meeting.right().part().name(), trench, meeting.origin()));
         }

@@ -140,8 +140,8 @@ final class GrooveWorks {
                 .isPresent();
     }
 
-    /** Which edge of the ploughed part is nearer to the groove. */
-    private static String nearerEdge(MadeJoint made) {
+    /** Which edge of the part that is cut is nearer to what lies in the cut. */
+    static String nearerEdge(MadeJoint made) {
         Part panel = made.joint().left();
         int axis = panel.placing().map(p -> p.thickness().axis()).orElse(2);
         Length below = GrooveSizes.below(made.meeting());

@@ -281,7 +281,7 @@ public final class Joinery {
         return Optional.ofNullable(seen.get(stopped.of()))
                 .flatMap(of -> Meeting.Placed.of(of).map(placed -> additions.grown(of, placed.box())))
                 .stream()
-                .flatMap(ends -> GrooveStop.hollows(stopped, ends));
+                .flatMap(ends -> CutStop.hollows(stopped, ends));
     }
 
     private static Solid cut(Box box, List<Cut> cuts) {

@@ -17,6 +17,7 @@ import dev.treen.solid.BoxContact;
 import dev.treen.solid.Side;
 import dev.treen.solid.Vec3;
 import dev.treen.source.Span;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -41,7 +42,13 @@ final class Rebate implements JointKind {
                             "deep",
                             new Shape.LengthOrAuto(),
                             "what the lip leaves",
-                            "How deep the step is cut into the right part. Write this or the lip, not both.")));
+                            "How deep the step is cut into the right part. Write this or the lip, not both."),
+                    PropertySchema.optional(
+                            "stop",
+                            new Shape.LengthOrAuto(),
+                            "none: it runs through",
+                            "How far the step stays from both ends of the right part, or from the one named with `from`, so"
+                                    + " that it does not show in an open corner; `auto` goes as far as the left part does.")));
 
     @Override
     public JointSchema schema() {
@@ -51,7 +58,7 @@ final class Rebate implements JointKind {
     @Override
     public Effect make(Meeting meeting, Surroundings surroundings) {
         Optional<Side> end = meeting.face().or(meeting::endOfLeft);
-        if (end.isEmpty()) {
+        if (end.isEmpty() || meeting.left().measure(end.get().axis()) == 2) {
             return Effect.only(Groove.meetsWrongly(
                     meeting, "A rebate wants the end or edge of the left part at the right part."));
         }
@@ -67,14 +74,40 @@ final class Rebate implements JointKind {
         if (deep.value().signum() <= 0) {
             return Effect.only(faults.getFirst());
         }
-        return Effect.of(
-                additions(meeting, end.get(), covering, deep),
-                List.of(
-                        new Figure("deep", deep, meeting.joint().given("deep").isEmpty()),
-                        new Figure("lip", lip, meeting.joint().given("lip").isEmpty())),
-                List.of(new Cut.Hollow(meeting.right().part().name(), space(meeting, end.get(), deep),
-                        meeting.origin())))
-                .saying(faults);
+        List<Figure> figures = new ArrayList<>(List.of(
+                new Figure("deep", deep, meeting.joint().given("deep").isEmpty()),
+                new Figure("lip", lip, meeting.joint().given("lip").isEmpty()),
+                new Figure("wide", meeting.left().along(beside(meeting, end.get())), true)));
+        Optional<CutStop> stop = CutStop.of(meeting, end.get(), deep);
+        Optional<Finding> wrong = stop.flatMap(each -> runsThrough(meeting, end.get())
+                ? each.fault(meeting, surroundings) : Optional.of(endsWithIt(meeting)));
+        List<Finding> said = new ArrayList<>(faults);
+        wrong.ifPresent(said::add);
+        List<Cut> cuts = new ArrayList<>();
+        Box space = space(meeting, end.get(), deep);
+        if (stop.isPresent() && wrong.isEmpty()) {
+            cuts.addAll(stop.get().cuts(meeting, space, Length.ZERO, meeting.origin()));
+            figures.add(new Figure("stop", stop.get().length(), meeting.joint().given("stop").isEmpty()));
+        } else {
+            cuts.add(new Cut.Hollow(meeting.right().part().name(), space, meeting.origin()));
+        }
+        return Effect.of(additions(meeting, end.get(), covering, deep), figures, cuts).saying(said);
+    }
+
+    /** A step across the grain, or at a corner, is as long as what lies in it. */
+    private static Finding endsWithIt(Meeting meeting) {
+        Joint joint = meeting.joint();
+        return Finding.of(
+                JoineryFindings.DOES_NOT_FIT,
+                joint.given("stop").map(Setting::valueAt).orElse(joint.at()),
+                "The rebate for `" + joint.left().name() + "` has no ends to stop short of")
+                .found("It runs across the grain of `" + joint.right().name() + "`, or at its corner, as far as `"
+                        + joint.left().name() + "` does.")
+                .because("Only a step along the grain is planed through to both ends.")
+                .about(joint.left().name())
+                .about(joint.name())
+                .remedy(Remedy.choice("leave out `stop`"))
+                .build();
     }
 
     private static List<Addition> additions(
@@ -149,13 +182,20 @@ final class Rebate implements JointKind {
     /** What is taken away: planed through to both ends where it runs along the grain, for the strip is rebated whole. */
     private static Box space(Meeting meeting, Side end, Measure deep) {
         Box step = step(meeting.left().box(), end, deep.value());
-        if (meeting.edge().isPresent()) {
+        if (!runsThrough(meeting, end)) {
             return step;
         }
         Axis along = running(meeting, end);
-        return meeting.right().measure(along) == 0
-                ? new Box(step.min().with(along, Groove.FAR.negate()), step.max().with(along, Groove.FAR))
-                : step;
+        return new Box(step.min().with(along, Groove.FAR.negate()), step.max().with(along, Groove.FAR));
+    }
+
+    private static boolean runsThrough(Meeting meeting, Side end) {
+        return meeting.edge().isEmpty() && meeting.right().measure(running(meeting, end)) == 0;
+    }
+
+    /** The axis on which the step is as wide as the left part is there. */
+    private static Axis beside(Meeting meeting, Side end) {
+        return Meeting.third(end.axis(), running(meeting, end));
     }
 
     /** The space that the left part fills when it is moved by {@code deep} toward {@code side}. */
@@ -171,36 +211,11 @@ final class Rebate implements JointKind {
 
     @Override
     public List<Work> works(List<MadeJoint> statement) {
-        List<String> cut = statement.stream().map(m -> m.joint().right().name()).distinct().toList();
-        List<String> lying = statement.stream().map(m -> m.joint().left().name()).distinct().toList();
-        boolean along = statement.stream().allMatch(Rebate::alongTheGrain);
-        return List.of(
-                new Work(
-                        along ? Work.Stage.ALONG_STRIP : Work.Stage.AFTER_LENGTH,
-                        along
-                                ? "Plane the rebates, while the strips are whole"
-                                : "Cut the rebates, their width scribed from the parts that lie in them",
-                        cut,
-                        along ? List.of() : lying,
-                        along ? "rebate plane with a fence" : "fine saw and rebate plane, gauge",
-                        List.of(new Work.GaugeSetting("depth", Work.figure(statement, "deep"))),
-                        "the inside face",
-                        "the lip is equally thick from end to end",
-                        "Clamp the work; keep both hands behind the edge."),
-                new Work(
-                        Work.Stage.GLUE,
-                        "Glue and pin the rebates",
-                        names(statement),
-                        List.of(),
-                        "clamps, brads",
-                        List.of(),
-                        "",
-                        "square by its diagonals",
-                        "Bore for brads near an end, so that the wood does not split."));
+        return RebateWorks.of(statement);
     }
 
     /** Whether the step runs along the grain of the part it is cut in. */
-    private static boolean alongTheGrain(MadeJoint made) {
+    static boolean alongTheGrain(MadeJoint made) {
         Meeting meeting = made.meeting();
         return meeting.contact() instanceof BoxContact.Edge edge
                 ? meeting.right().measure(edge.along()) == 0

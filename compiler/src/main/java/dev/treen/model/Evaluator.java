@@ -120,7 +120,8 @@ public final class Evaluator {
                 .flatMap(b -> b.board().stream())
                 .toList();
         Map<String, Part> parts = parts(settings);
-        Joints joints = new Joints(session, expressions, reader, jointSchemas, parts, earlier);
+        Joints joints = new Joints(session, expressions, reader, declarations.instances(), jointSchemas, parts,
+                earlier);
         declared.all(Sequence.ToJoin.class).forEach(joints::make);
         session.instances.values().forEach(i -> session.within(
                 i.use().instance(), () -> i.overrules().reportUnmet(session, i, joints.namesIn(i))));

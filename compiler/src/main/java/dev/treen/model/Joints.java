@@ -20,6 +20,7 @@ final class Joints {
     private final Session session;
     private final Expressions expressions;
     private final Reader reader;
+    private final Instances instances;
     private final Map<String, JointSchema> schemas;
     private final Map<String, Part> parts;
     private final Map<InstanceEntry, Set<String>> names = new LinkedHashMap<>();
@@ -30,6 +31,7 @@ final class Joints {
             Session session,
             Expressions expressions,
             Reader reader,
+            Instances instances,
             Map<String, JointSchema> schemas,
             Map<String, Part> parts,
             EarlierValues earlier) {
@@ -37,6 +39,7 @@ final class Joints {
         this.session = session;
         this.expressions = expressions;
         this.reader = reader;
+        this.instances = instances;
         this.schemas = schemas;
         this.parts = parts;
     }
@@ -169,7 +172,20 @@ final class Joints {
                 tails(given, property.name(), settings);
             }));
         }
+        scope.instance().map(instances::pose).ifPresent(pose -> settings.replaceAll(
+                (name, setting) -> pointsSomewhere(name, schema) ? setting.turned(pose) : setting));
         return settings;
+    }
+
+    /** Whether a direction is a direction there: `stop from left`; a part may be called left too. */
+    private static boolean pointsSomewhere(String name, JointSchema schema) {
+        return name.contains(".")
+                || schema.block()
+                        .property(name)
+                        .filter(property -> property.shape() == Shape.Plain.DIRECTION
+                                || (property.shape() instanceof Shape.OneOf(List<String> words)
+                                        && words.containsAll(Direction.words())))
+                        .isPresent();
     }
 
     /** Where a parameter chooses the kind, what only the other kinds know is passed over. */

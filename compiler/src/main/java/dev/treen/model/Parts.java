@@ -43,10 +43,11 @@ final class Parts {
                 .filter(given -> !leftOpen(given))
                 .findFirst()
                 .flatMap(this::boardOf);
+        Pose pose = entry.scope().instance().map(instances::pose).orElse(Pose.PLAIN);
         Optional<Placing> placing = entry.properties()
                 .inner(session, "place", Schemas.PLACE)
                 .flatMap(p -> placing(p, entry))
-                .map(p -> entry.scope().instance().map(i -> instances.pose(i).place(p)).orElse(p));
+                .map(pose::place);
         if (length.isEmpty() || width.isEmpty() || thickness.isEmpty()) {
             return Optional.empty();
         }
@@ -74,7 +75,9 @@ final class Parts {
                 planned.map(Part::placing).orElse(placing),
                 planned.map(Part::seen),
                 flaws.seenOn(
-                        flaws.read(entry.properties()).orElse(settings.layout().takes()), entry.path(), placing),
+                        flaws.read(entry.properties()).map(takes -> takes.turned(pose))
+                                .orElse(settings.layout().takes()),
+                        entry.path(), placing),
                 new ServiceReader(session, reader, settingsReader.rooms()).read(entry.properties()),
                 settingsReader.allowances(entry.properties(), standard),
                 settingsReader.tolerances(entry.properties()).within(settings.tolerances()),

@@ -16,4 +16,13 @@ public record Setting(String name, Span nameAt, Span valueAt, Datum value, Deriv
     public boolean auto() {
         return Auto.is(value);
     }
+
+    /** The same in a thing that stands turned: a direction is written as its pattern draws it. */
+    Setting turned(Pose pose) {
+        return value instanceof Datum.Word(String word)
+                ? Direction.named(word)
+                        .map(way -> new Setting(name, nameAt, valueAt, new Datum.Word(pose.turned(way).word()), how))
+                        .orElse(this)
+                : this;
+    }
 }

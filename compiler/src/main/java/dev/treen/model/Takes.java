@@ -26,6 +26,13 @@ public record Takes(List<Taken> flaws) {
      */
     public record Taken(String kind, Optional<Direction> on, Span at) {}
 
+    /** The same in a thing that stands turned: a face is named as its pattern draws it. */
+    Takes turned(Pose pose) {
+        return new Takes(flaws.stream()
+                .map(flaw -> new Taken(flaw.kind(), flaw.on().map(pose::turned), flaw.at()))
+                .toList());
+    }
+
     /** Whether it says anything. */
     public boolean any() {
         return !flaws.isEmpty();

@@ -27,6 +27,7 @@ final class StockWork {
         StockWork work = new StockWork(shop, draft);
         work.strips();
         work.lengths();
+        work.sheets();
     }
 
     private void strips() {
@@ -107,7 +108,7 @@ final class StockWork {
     }
 
     private void lengths() {
-        List<FinishedPart> known = shop.named(shop.first());
+        List<FinishedPart> known = shop.named(shop.first()).stream().filter(p -> !Workshop.sheet(p)).toList();
         by(known, p -> p.length().value()).forEach((length, parts) -> draft.add(Operation.of(
                 Phase.LENGTH,
                 shop.tool("Shoot both ends square, to ", "Crosscut to ") + shop.format().text(length) + " over all"
@@ -121,8 +122,26 @@ final class StockWork {
                 .taking(shop.times().of("end", 2.0 * parts.size()))));
     }
 
-    private static Map<Length, List<FinishedPart>> by(List<FinishedPart> parts, Function<FinishedPart, Length> size) {
-        Map<Length, List<FinishedPart>> groups = new LinkedHashMap<>();
+    private record Size(Length length, Length width) {}
+
+    /** A sheet has its thickness and true faces; all four edges are brought to size at once. */
+    private void sheets() {
+        List<FinishedPart> known = shop.named(shop.first()).stream().filter(Workshop::sheet).toList();
+        by(known, p -> new Size(p.length().value(), p.width().value())).forEach((size, parts) -> draft.add(Operation.of(
+                Phase.LENGTH,
+                shop.tool("Plane the edges square, to ", "Saw to ") + shop.format().text(size.length()) + " x "
+                        + shop.format().text(size.width()),
+                Workshop.names(parts),
+                shop.tool("straight edge, knife, square, block plane", "saw with rip fence, crosscut fence and stop"))
+                .setting(List.of(new GaugeSetting("length", size.length()), new GaugeSetting("width", size.width())))
+                .from("one long edge made straight")
+                .checking("the diagonals agree, and the good face has not chipped")
+                .minding(shop.tool("", "Hold the whole sheet down flat; push stick for narrow strips."))
+                .taking(shop.times().of("end", 4.0 * parts.size()))));
+    }
+
+    private static <K> Map<K, List<FinishedPart>> by(List<FinishedPart> parts, Function<FinishedPart, K> size) {
+        Map<K, List<FinishedPart>> groups = new LinkedHashMap<>();
         parts.forEach(p -> groups.computeIfAbsent(size.apply(p), s -> new ArrayList<>()).add(p));
         return groups;
     }

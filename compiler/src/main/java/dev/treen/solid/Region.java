@@ -107,6 +107,11 @@ public final class Region {
         return new Region(plane, all);
     }
 
+    /** Its areas one by one: what hangs together along an edge; two that touch at a point only are two. */
+    public List<Region> apart() {
+        return Clusters.of(polys).stream().map(area -> new Region(plane, area)).toList();
+    }
+
     /** Whether a point of the plane lies in the area or on its border. */
     public boolean contains(Vec3 point) {
         Vec2 flat = Frame.of(plane).flatten(point);

@@ -160,7 +160,7 @@ class EveryRuleTest {
             part side  { length 300; width 60; thickness 18; from cherry; place { length right; width up; at 0, -18, 0 } }
             part panel { length 200; width 100; thickness 8; from cherry; place { length right; width back; at 0, 0, 20 } }
             part peg   { length 40; width 30; thickness 6; from cherry; place { length back; width right; at 240, 0, 32 } }
-            joint groove panel into side { wide 8; deep 6; gap auto }
+            joint groove panel into side { wide 8; deep 6; gap auto; stop 6 from right }
             joint butt peg to side
             """.formatted(CLIMATE);
 

@@ -50,6 +50,25 @@ class FinishedCutsTest {
         assertThat(finding.numbers().get("length")).isLessThanOrEqualTo(6.0).isGreaterThan(3);
     }
 
+    /** Two staves are one panel: its groove passes the mortise of the rail that only the lower one enters. */
+    @ParameterizedTest
+    @CsvSource({"joint edge low to high, false", "'', true"})
+    void stavesOfOnePanelMayPassTheMortiseOfItsRail(String glued, boolean told) {
+        Bench bench = Bench.of("""
+                project "Frame" { units mm; %s }
+                board ash { species white_ash; size 2400 x 180 x 24; rings quarter; moisture 9%% }
+                part stile { length 500; width 50; thickness 20; from ash; place { length up; width right; at -50, 0, 0 } }
+                part rail { length 300; width 40; thickness 20; from ash; place { length right; width up; at 0, 0, 60 } }
+                part low { length 300; width 120; thickness 6; from ash; place { length right; width up; at 0, 7, 100 } }
+                part high like low { place { at 0, 7, 220 } }
+                joint mortise_tenon rail into stile
+                joint groove low into rail, stile { wide 6; stop auto }
+                joint groove high into stile { wide 6 }
+                %s
+                """.formatted(CLIMATE, glued));
+        assertThat(bench.codes().contains("cuts-meet")).isEqualTo(told);
+    }
+
     /** A groove is ploughed through, whatever it meets: corners, housings and other grooves are crossed by right. */
     @ParameterizedTest
     @CsvSource({"mitre", "finger", "dovetail"})

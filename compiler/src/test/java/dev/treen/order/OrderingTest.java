@@ -2,8 +2,10 @@ package dev.treen.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.treen.joinery.Work;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Projects;
+import dev.treen.quantity.Length;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
@@ -65,6 +67,27 @@ class OrderingTest {
             assertThat(groove).isLessThan(first(CADDY, Phase.JOINTS, part));
             steps(CADDY, Phase.APART, part).forEach(s -> assertThat(groove).isLessThan(s.number()));
         }
+    }
+
+    /** A sheet is brought to length and width at once, by its edges (common practice, no source). */
+    @Test
+    void aSheetIsSizedByItsEdges() {
+        Compilation tray = Projects.compile("""
+                project "Letter tray" { units mm; climate { humidity 35%..65%; temperature 18degC..24degC } }
+                board ash { species white_ash; size 1200 x 120 x 20; rings quarter; moisture 9% }
+                sheet ply { size 600 x 300 x 4 }
+                part rail { length 200; width 40; thickness 12; from ash; place { length right; width up; at 0, -12, 0 } }
+                part base { length 200; width 80; thickness 4; from ply; place { length right; width back; at 0, 0, 0 } }
+                joint rebate base into rail { deep 4 }
+                """);
+        List<Step> steps = steps(tray, Phase.LENGTH, "base");
+        assertThat(steps).singleElement().satisfies(step -> {
+            assertThat(step.operation().action()).isEqualTo("Plane the edges square, to 200 mm x 84 mm");
+            assertThat(step.operation().settings()).extracting(Work.GaugeSetting::value)
+                    .containsExactly(Length.ofMm(200), Length.ofMm(84));
+        });
+        assertThat(steps(tray, Phase.SIZE, "base")).isEmpty();
+        assertThat(steps(tray, Phase.LENGTH, "rail").getFirst().operation().action()).startsWith("Shoot both ends");
     }
 
     /** Noyes, Handwork in Wood, ch. V: dry first; rules of the trade O-07: walls, measure, base. */

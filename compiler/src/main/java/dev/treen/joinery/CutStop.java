@@ -17,21 +17,21 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * How far a groove stays from the finished ends of the part it is cut in (rules of the trade J-05c): so far that it does
- * not show, and near enough for the panel's corner to enter.
+ * How far a groove or a rebate stays from the finished ends of the part it is cut in (rules of the trade J-05c): so far
+ * that it does not show, and near enough for the corner of what lies in it to enter.
  *
  * @param length how far
- * @param along the axis along which the groove runs
+ * @param along the axis along which the cut runs
  * @param end the only end at which it stops; absent for both
  */
-record GrooveStop(Measure length, Axis along, Optional<Side> end) {
+record CutStop(Measure length, Axis along, Optional<Side> end) {
 
     /** The stop that a project asks for. */
-    static Optional<GrooveStop> of(Meeting meeting, Side face, Measure deep) {
+    static Optional<CutStop> of(Meeting meeting, Side face, Measure deep) {
         Joint joint = meeting.joint();
         Optional<Setting> setting = Optional.ofNullable(joint.settings().get("stop"));
         Axis along = Rebate.running(meeting, face);
-        return setting.map(each -> new GrooveStop(
+        return setting.map(each -> new CutStop(
                 joint.length("stop").orElseGet(() -> usual(meeting, face, deep, each)), along, end(joint)));
     }
 
@@ -39,16 +39,16 @@ record GrooveStop(Measure length, Axis along, Optional<Side> end) {
         return joint.word("stop.from").flatMap(Direction::named).map(d -> Side.of(Axes.of(d.axis()), d.sign()));
     }
 
-    /** What the neighbour is thick, less what the panel's corner goes into it. */
+    /** What the neighbour is thick, less what the corner goes into it. */
     private static Measure usual(Meeting meeting, Side face, Measure deep, Setting setting) {
         Measure wall = meeting.right().along(face.axis());
         Length value = wall.value().minus(deep.value()).max(Length.ZERO);
         return Ruled.at(setting.valueAt(), "stop", value,
-                "the wall less the groove, so that the panel's corner still enters",
+                "the wall less the cut, so that the corner of what lies in it still enters",
                 "from the corner of two walls of one thickness", List.of(wall.how(), deep.how()));
     }
 
-    /** A stop that leaves no groove, or at an end that the groove does not run to. */
+    /** A stop that leaves no cut, or at an end that the cut does not run to. */
     Optional<Finding> fault(Meeting meeting, Surroundings surroundings) {
         Joint joint = meeting.joint();
         Length room = meeting.right().along(along).value();
@@ -61,8 +61,8 @@ record GrooveStop(Measure length, Axis along, Optional<Side> end) {
                 JoineryFindings.DOES_NOT_FIT,
                 length.at(),
                 noEnd
-                        ? "The groove for `" + joint.left().name() + "` does not run to that end"
-                        : "The stop leaves no groove for `" + joint.left().name() + "`")
+                        ? "The " + joint.kind() + " for `" + joint.left().name() + "` does not run to that end"
+                        : "The stop leaves no " + joint.kind() + " for `" + joint.left().name() + "`")
                 .found(noEnd
                         ? "It runs from " + Direction.of(Axes.number(along), -1).surface() + " to "
                                 + Direction.of(Axes.number(along), 1).surface() + "."
@@ -79,14 +79,14 @@ record GrooveStop(Measure length, Axis along, Optional<Side> end) {
     }
 
     /**
-     * The groove between its stops, and the corners of the panel's tongue that would strike them. Left to Treen it goes as
-     * far as the panel does and keeps the same gap there, so that nothing is to be notched.
+     * The cut between its stops, and the corners of what lies in it that would strike them. Left to Treen it goes as far as
+     * the left part does and keeps the same gap there, so that nothing is to be notched.
      */
-    List<Cut> cuts(Meeting meeting, Box trench, Measure gap, Origin origin) {
+    List<Cut> cuts(Meeting meeting, Box trench, Length gap, Origin origin) {
         String right = meeting.right().part().name();
         String left = meeting.left().part().name();
         if (meeting.joint().given("stop").isEmpty()) {
-            Length past = gap.value().negate();
+            Length past = gap.negate();
             return List.of(new Cut.Stopped(right, trench, along, left, at(-1, past), at(1, past), true, origin));
         }
         Optional<Length> low = at(-1, length.value());
