@@ -9,6 +9,7 @@ import dev.treen.joinery.Joined;
 import dev.treen.joinery.JointKinds;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.model.Settings;
+import dev.treen.quantity.Exact;
 import dev.treen.quantity.Length;
 import dev.treen.solid.Axis;
 import dev.treen.solid.Box;
@@ -73,7 +74,7 @@ final class GrooveShows implements BodyCheck {
         BigFraction behind = standing.all().stream()
                 .flatMap(part -> part.solid().bounds().stream())
                 .map(box -> box.max().get(Axis.Y))
-                .max(BigFraction::compareTo)
+                .max(Exact::compare)
                 .orElse(BigFraction.ZERO);
         List<Finding> findings = new ArrayList<>();
         Set<Told> told = new HashSet<>();
@@ -134,8 +135,8 @@ final class GrooveShows implements BodyCheck {
         Side looks = end.plane().side().orElseThrow();
         boolean throughout = Arrays.stream(Axis.values())
                 .filter(axis -> axis != looks.axis())
-                .anyMatch(axis -> extent.along(axis).compareTo(end.box().extent(axis)) >= 0);
-        return !throughout && looks != Side.BOTTOM && extent.max().get(Axis.Y).compareTo(behind) < 0;
+                .anyMatch(axis -> Exact.compare(extent.along(axis), end.box().extent(axis)) >= 0);
+        return !throughout && looks != Side.BOTTOM && Exact.compare(extent.max().get(Axis.Y), behind) < 0;
     }
 
     private static double narrowest(Region hole, End end) {
