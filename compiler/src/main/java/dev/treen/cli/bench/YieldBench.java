@@ -6,6 +6,7 @@ import dev.treen.yield.Outcome;
 import dev.treen.yield.Progress;
 import dev.treen.yield.Rect;
 import dev.treen.yield.Settings;
+import dev.treen.yield.TimeLimit;
 import dev.treen.yield.YieldProblem;
 import dev.treen.yield.YieldSolver;
 import java.io.IOException;
@@ -27,12 +28,13 @@ public final class YieldBench {
      * How to measure.
      *
      * @param seconds time for each instance
+     * @param clock what counts as time, for the limit and in all that is printed
      * @param steps steps for each instance
      * @param seed start of the random choices
      * @param every takes every so many-th instance only
      * @param only takes instances with this in their name only
      */
-    public record Options(double seconds, long steps, long seed, int every, String only) {}
+    public record Options(double seconds, TimeLimit.Clock clock, long steps, long seed, int every, String only) {}
 
     private YieldBench(PrintStream out, Options how) {
         this.out = out;
@@ -58,30 +60,29 @@ public final class YieldBench {
     private void solve(Instances.Instance instance, YieldProblem given) {
         Settings settings = given.settings()
                 .steps(how.steps())
-                .within(Duration.ofNanos((long) (how.seconds() * 1e9)))
+                .within(new TimeLimit(Duration.ofNanos((long) (how.seconds() * 1e9)), how.clock()))
                 .seed(how.seed());
         var problem = new YieldProblem(given.stocks(), given.pieces(), given.runs(), settings);
-        double cpu = java.lang.management.ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9;
-        long start = System.nanoTime();
+        long start = how.clock().nanos();
         double[] found = {0, -1};
         Progress watch = report -> {
             if (report.better()) {
-                found[0] = (System.nanoTime() - start) / 1e9;
+                found[0] = (how.clock().nanos() - start) / 1e9;
                 if (found[1] < 0 && report.unplaced() == 0) {
                     found[1] = found[0];
                 }
             }
         };
         Outcome outcome = YieldSolver.solve(problem, watch, Cancel.never());
-        double spent = (System.nanoTime() - start) / 1e9;
+        double spent = (how.clock().nanos() - start) / 1e9;
         switch (outcome) {
-            case Layout layout -> print(instance, layout, found, spent, cpu);
+            case Layout layout -> print(instance, layout, found, spent);
             case Outcome.Refusal refusal -> out.println(
                     "{\"name\":\"" + instance.name() + "\",\"refused\":\"" + refusal.faults().getFirst() + "\"}");
         }
     }
 
-    private void print(Instances.Instance instance, Layout layout, double[] found, double spent, double cpu) {
+    private void print(Instances.Instance instance, Layout layout, double[] found, double spent) {
         long offcut = layout.boards().stream()
                 .flatMap(board -> board.offcuts().stream())
                 .mapToLong(Rect::area)
@@ -90,14 +91,13 @@ public final class YieldBench {
         out.printf(
                 Locale.ROOT,
                 "{\"name\":\"%s\",\"value\":%d,\"bound\":%d,\"proved\":%b,\"secondsToBest\":%.3f,\"seconds\":%.3f,"
-                        + "\"cpu\":%.3f,\"known\":%d,\"left\":%d,\"first\":%.4f,\"offcut\":%d,\"steps\":%d,\"how\":\"%s\"}%n",
+                        + "\"known\":%d,\"left\":%d,\"first\":%.4f,\"offcut\":%d,\"steps\":%d,\"how\":\"%s\"}%n",
                 instance.name(),
                 layout.score(),
                 layout.bound().value(),
                 layout.proved(),
                 found[0],
                 spent,
-                java.lang.management.ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9 - cpu,
                 instance.known(),
                 layout.unplaced().stream().mapToInt(left -> left.copies()).sum(),
                 found[1],
