@@ -55,8 +55,7 @@ final class BenchCommand implements Subcommand {
                     Math.max(1, Integer.parseInt(arguments.option("--every").orElse("1"))),
                     arguments.option("--only").orElse(""));
             List<Path> files = names.stream().skip(1).map(Path::of).toList();
-            YieldBench.run(files, how, streams.out());
-            return 0;
+            return YieldBench.run(files, how, streams.out()) ? 0 : 1;
         } catch (NumberFormatException notANumber) {
             return Terminal.wrongUse(streams, "that is not a number: " + notANumber.getMessage(), USAGE);
         } catch (IOException unreadable) {

@@ -2,6 +2,7 @@ package dev.treen.cli.bench;
 
 import dev.treen.yield.Cancel;
 import dev.treen.yield.Layout;
+import dev.treen.yield.Objective;
 import dev.treen.yield.Outcome;
 import dev.treen.yield.Progress;
 import dev.treen.yield.Rect;
@@ -23,6 +24,7 @@ import java.util.Locale;
 public final class YieldBench {
     private final PrintStream out;
     private final Options how;
+    private boolean sound = true;
 
     /**
      * How to measure.
@@ -41,8 +43,8 @@ public final class YieldBench {
         this.how = how;
     }
 
-    /** Solves all instances of the files. */
-    public static void run(List<Path> files, Options how, PrintStream out) throws IOException {
+    /** Solves all instances of the files; false if a layout failed its check or came out better than its own bound. */
+    public static boolean run(List<Path> files, Options how, PrintStream out) throws IOException {
         var bench = new YieldBench(out, how);
         for (Path file : files) {
             int n = 0;
@@ -55,6 +57,7 @@ public final class YieldBench {
                 }
             }
         }
+        return bench.sound;
     }
 
     private void solve(Instances.Instance instance, YieldProblem given) {
@@ -77,12 +80,27 @@ public final class YieldBench {
         double spent = (how.clock().nanos() - start) / 1e9;
         switch (outcome) {
             case Layout layout -> print(instance, layout, found, spent);
-            case Outcome.Refusal refusal -> out.println(
-                    "{\"name\":\"" + instance.name() + "\",\"refused\":\"" + refusal.faults().getFirst() + "\"}");
+            case Outcome.Refusal refusal -> {
+                sound &= refusal.faults().stream().noneMatch(fault -> fault.kind() == Outcome.Kind.FAILED_CHECK);
+                out.println(
+                        "{\"name\":\"" + instance.name() + "\",\"refused\":\"" + refusal.faults().getFirst() + "\"}");
+            }
         }
     }
 
+    // A layout better than what was proved to be the best possible: then one of the two is wrong.
+    private static boolean beyond(Layout layout) {
+        long value = layout.score();
+        long bound = layout.bound().value();
+        return layout.objective() == Objective.MOST_VALUE ? value > bound
+                : layout.unplaced().isEmpty() && value < bound;
+    }
+
     private void print(Instances.Instance instance, Layout layout, double[] found, double spent) {
+        if (beyond(layout)) {
+            sound = false;
+            out.println("{\"name\":\"" + instance.name() + "\",\"wrong\":\"better than its own bound\"}");
+        }
         long offcut = layout.boards().stream()
                 .flatMap(board -> board.offcuts().stream())
                 .mapToLong(Rect::area)

@@ -90,6 +90,12 @@ final class Budget {
         return steps && (!timed || operations / OPERATIONS_A_NANOSECOND < deadline - clock.nanos());
     }
 
+    /** About how many operations of a table still fit into what is left. */
+    double room() {
+        double bySteps = (double) (steps - done) * Endless.WORK_A_STEP;
+        return timed ? Math.min(bySteps, (deadline - clock.nanos()) * OPERATIONS_A_NANOSECOND) : bySteps;
+    }
+
     boolean over() {
         return over;
     }
