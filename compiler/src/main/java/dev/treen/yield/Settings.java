@@ -23,7 +23,7 @@ public record Settings(
         long minOffcutLength,
         long minOffcutWidth,
         long steps,
-        Optional<Duration> timeLimit,
+        Optional<TimeLimit> timeLimit,
         Objective objective,
         long seed) {
 
@@ -42,8 +42,13 @@ public record Settings(
                 kerf, endWaste, edgeWaste, minOffcutLength, minOffcutWidth, count, timeLimit, objective, seed);
     }
 
-    /** The same with a limit in time. */
+    /** The same with a limit in time as it passes. */
     public Settings within(Duration limit) {
+        return within(new TimeLimit(limit, TimeLimit.Clock.WALL));
+    }
+
+    /** The same with a limit in time by some clock. */
+    public Settings within(TimeLimit limit) {
         return new Settings(
                 kerf, endWaste, edgeWaste, minOffcutLength, minOffcutWidth, steps, Optional.of(limit), objective, seed);
     }

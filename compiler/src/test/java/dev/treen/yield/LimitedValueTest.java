@@ -97,6 +97,38 @@ class LimitedValueTest {
         }
     }
 
+    // Generated: a board of tens of thousands of units and parts of a few hundred, as often as wished; no table over all
+    // cuts fits into memory there.
+    @Test
+    void wastesNextToNothingOfAVastBoardWithoutLimits() {
+        var random = new Random(5);
+        int[][] parts = new int[80][];
+        for (int i = 0; i < parts.length; i++) {
+            int l = 150 + random.nextInt(1500);
+            int w = 120 + random.nextInt(1600);
+            parts[i] = new int[]{l, w, Piece.UNLIMITED, l * w};
+        }
+        var layout = solved(26_001, 31_003, parts, 10_000);
+        assertThat(layout.score()).isBetween((long) (0.999 * 26_001 * 31_003), 26_001L * 31_003);
+    }
+
+    // Generated after the way of Cui and Huang: wide boards, parts of up to 500 units, up to ten of each.
+    @Test
+    void fillsLargeBoardsWithinTheLimitsAndTheSameWayEveryTime() {
+        for (int seed = 1; seed <= 3; seed++) {
+            var random = new Random(seed);
+            int[][] parts = new int[40][];
+            for (int i = 0; i < parts.length; i++) {
+                int l = 50 + random.nextInt(450);
+                int w = 50 + random.nextInt(450);
+                parts[i] = new int[]{l, w, 2 + random.nextInt(9), l * w};
+            }
+            var layout = solved(2500, 1300, parts, 4000);
+            assertThat(layout.score()).as("seed %d", seed).isBetween(2500L * 1300 * 98 / 100, layout.bound().value());
+            assertThat(solved(2500, 1300, parts, 4000)).isEqualTo(layout);
+        }
+    }
+
     @Test
     void neverClaimsMoreThanItsBoundWhenStoppedEarly() {
         for (int seed = 0; seed < 20; seed++) {

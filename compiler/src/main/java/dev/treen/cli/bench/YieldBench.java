@@ -2,10 +2,12 @@ package dev.treen.cli.bench;
 
 import dev.treen.yield.Cancel;
 import dev.treen.yield.Layout;
+import dev.treen.yield.Objective;
 import dev.treen.yield.Outcome;
 import dev.treen.yield.Progress;
 import dev.treen.yield.Rect;
 import dev.treen.yield.Settings;
+import dev.treen.yield.TimeLimit;
 import dev.treen.yield.YieldProblem;
 import dev.treen.yield.YieldSolver;
 import java.io.IOException;
@@ -22,25 +24,27 @@ import java.util.Locale;
 public final class YieldBench {
     private final PrintStream out;
     private final Options how;
+    private boolean sound = true;
 
     /**
      * How to measure.
      *
      * @param seconds time for each instance
+     * @param clock what counts as time, for the limit and in all that is printed
      * @param steps steps for each instance
      * @param seed start of the random choices
      * @param every takes every so many-th instance only
      * @param only takes instances with this in their name only
      */
-    public record Options(double seconds, long steps, long seed, int every, String only) {}
+    public record Options(double seconds, TimeLimit.Clock clock, long steps, long seed, int every, String only) {}
 
     private YieldBench(PrintStream out, Options how) {
         this.out = out;
         this.how = how;
     }
 
-    /** Solves all instances of the files. */
-    public static void run(List<Path> files, Options how, PrintStream out) throws IOException {
+    /** Solves all instances of the files; false if a layout failed its check or came out better than its own bound. */
+    public static boolean run(List<Path> files, Options how, PrintStream out) throws IOException {
         var bench = new YieldBench(out, how);
         for (Path file : files) {
             int n = 0;
@@ -53,35 +57,50 @@ public final class YieldBench {
                 }
             }
         }
+        return bench.sound;
     }
 
     private void solve(Instances.Instance instance, YieldProblem given) {
         Settings settings = given.settings()
                 .steps(how.steps())
-                .within(Duration.ofNanos((long) (how.seconds() * 1e9)))
+                .within(new TimeLimit(Duration.ofNanos((long) (how.seconds() * 1e9)), how.clock()))
                 .seed(how.seed());
         var problem = new YieldProblem(given.stocks(), given.pieces(), given.runs(), settings);
-        double cpu = java.lang.management.ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9;
-        long start = System.nanoTime();
+        long start = how.clock().nanos();
         double[] found = {0, -1};
         Progress watch = report -> {
             if (report.better()) {
-                found[0] = (System.nanoTime() - start) / 1e9;
+                found[0] = (how.clock().nanos() - start) / 1e9;
                 if (found[1] < 0 && report.unplaced() == 0) {
                     found[1] = found[0];
                 }
             }
         };
         Outcome outcome = YieldSolver.solve(problem, watch, Cancel.never());
-        double spent = (System.nanoTime() - start) / 1e9;
+        double spent = (how.clock().nanos() - start) / 1e9;
         switch (outcome) {
-            case Layout layout -> print(instance, layout, found, spent, cpu);
-            case Outcome.Refusal refusal -> out.println(
-                    "{\"name\":\"" + instance.name() + "\",\"refused\":\"" + refusal.faults().getFirst() + "\"}");
+            case Layout layout -> print(instance, layout, found, spent);
+            case Outcome.Refusal refusal -> {
+                sound &= refusal.faults().stream().noneMatch(fault -> fault.kind() == Outcome.Kind.FAILED_CHECK);
+                out.println(
+                        "{\"name\":\"" + instance.name() + "\",\"refused\":\"" + refusal.faults().getFirst() + "\"}");
+            }
         }
     }
 
-    private void print(Instances.Instance instance, Layout layout, double[] found, double spent, double cpu) {
+    // A layout better than what was proved to be the best possible: then one of the two is wrong.
+    private static boolean beyond(Layout layout) {
+        long value = layout.score();
+        long bound = layout.bound().value();
+        return layout.objective() == Objective.MOST_VALUE ? value > bound
+                : layout.unplaced().isEmpty() && value < bound;
+    }
+
+    private void print(Instances.Instance instance, Layout layout, double[] found, double spent) {
+        if (beyond(layout)) {
+            sound = false;
+            out.println("{\"name\":\"" + instance.name() + "\",\"wrong\":\"better than its own bound\"}");
+        }
         long offcut = layout.boards().stream()
                 .flatMap(board -> board.offcuts().stream())
                 .mapToLong(Rect::area)
@@ -90,14 +109,13 @@ public final class YieldBench {
         out.printf(
                 Locale.ROOT,
                 "{\"name\":\"%s\",\"value\":%d,\"bound\":%d,\"proved\":%b,\"secondsToBest\":%.3f,\"seconds\":%.3f,"
-                        + "\"cpu\":%.3f,\"known\":%d,\"left\":%d,\"first\":%.4f,\"offcut\":%d,\"steps\":%d,\"how\":\"%s\"}%n",
+                        + "\"known\":%d,\"left\":%d,\"first\":%.4f,\"offcut\":%d,\"steps\":%d,\"how\":\"%s\"}%n",
                 instance.name(),
                 layout.score(),
                 layout.bound().value(),
                 layout.proved(),
                 found[0],
                 spent,
-                java.lang.management.ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9 - cpu,
                 instance.known(),
                 layout.unplaced().stream().mapToInt(left -> left.copies()).sum(),
                 found[1],

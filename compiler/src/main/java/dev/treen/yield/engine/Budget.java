@@ -1,7 +1,7 @@
 package dev.treen.yield.engine;
 
 import dev.treen.yield.Cancel;
-import java.time.Duration;
+import dev.treen.yield.TimeLimit;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -14,29 +14,32 @@ final class Budget {
     private final long steps;
     private final long deadline;
     private final boolean timed;
+    private final TimeLimit.Clock clock;
     private final Cancel cancel;
     private long done;
     private boolean over;
 
-    private Budget(long steps, boolean timed, long deadline, Cancel cancel) {
+    private Budget(long steps, boolean timed, TimeLimit.Clock clock, long deadline, Cancel cancel) {
         this.steps = steps;
         this.timed = timed;
+        this.clock = clock;
         this.deadline = deadline;
         this.cancel = cancel;
     }
 
-    Budget(long steps, Optional<Duration> limit, Cancel cancel) {
+    Budget(long steps, Optional<TimeLimit> limit, Cancel cancel) {
         this.steps = steps;
         this.cancel = cancel;
         timed = limit.isPresent();
-        deadline = System.nanoTime() + limit.map(Duration::toNanos).orElse(0L);
+        clock = limit.map(TimeLimit::clock).orElse(TimeLimit.Clock.WALL);
+        deadline = clock.nanos() + limit.map(l -> l.length().toNanos()).orElse(0L);
     }
 
     /** The same budget under a lower limit: this share of what is still left. */
     Budget part(double share) {
         var part = new Budget(
-                Math.max(1, (long) ((steps - done) * share)), timed,
-                System.nanoTime() + (long) ((deadline - System.nanoTime()) * share), cancel);
+                Math.max(1, (long) ((steps - done) * share)), timed, clock,
+                clock.nanos() + (long) ((deadline - clock.nanos()) * share), cancel);
         part.whole = this;
         return part;
     }
@@ -70,7 +73,7 @@ final class Budget {
     }
 
     private void look() {
-        if (cancel.asked() || (timed && System.nanoTime() - deadline >= 0)) {
+        if (cancel.asked() || (timed && clock.nanos() - deadline >= 0)) {
             over = true;
         }
     }
@@ -84,7 +87,13 @@ final class Budget {
     /** Whether about so many operations of a table still fit into what is left. */
     boolean affords(double operations) {
         boolean steps = done + operations / Endless.WORK_A_STEP < this.steps;
-        return steps && (!timed || operations / OPERATIONS_A_NANOSECOND < deadline - System.nanoTime());
+        return steps && (!timed || operations / OPERATIONS_A_NANOSECOND < deadline - clock.nanos());
+    }
+
+    /** About how many operations of a table still fit into what is left. */
+    double room() {
+        double bySteps = (double) (steps - done) * Endless.WORK_A_STEP;
+        return timed ? Math.min(bySteps, (deadline - clock.nanos()) * OPERATIONS_A_NANOSECOND) : bySteps;
     }
 
     boolean over() {

@@ -113,7 +113,7 @@ final class Endless {
     }
 
     // For each cut up to the middle of mark j, the mark that the rest comes down to.
-    private static int[] rests(long[] marks, int j) {
+    static int[] rests(long[] marks, int j) {
         int n = 0;
         while (n + 1 < marks.length && 2 * marks[n + 1] <= marks[j]) {
             n++;

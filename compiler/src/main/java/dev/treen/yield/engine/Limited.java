@@ -1,6 +1,5 @@
 package dev.treen.yield.engine;
 
-import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,37 +42,13 @@ final class Limited {
 
     /** Prepares a board; null where marks are too many. */
     static @Nullable Limited of(Folded f, int stock) {
-        int n = 0;
-        var l = new long[2 * f.types];
-        var w = new long[2 * f.types];
-        var type = new int[2 * f.types];
-        var limit = new int[f.types];
-        long sideL = f.boardLength[stock];
-        long sideW = f.boardWidth[stock];
-        for (int t = 0; t < f.spare; t++) {
-            for (int turn = 0; turn < (f.turns[t] ? 2 : 1); turn++) {
-                l[n] = turn == 0 ? f.length[t] : f.width[t];
-                w[n] = turn == 0 ? f.width[t] : f.length[t];
-                type[n] = t;
-                if (f.ok[t][stock] && f.copies[t] > 0 && l[n] <= sideL && w[n] <= sideW) {
-                    // Straight and turned parts may mix, so area is what limits them.
-                    long room = f.turns[t] ? sideL * sideW / f.area[t] : (sideL / l[n]) * (sideW / w[n]);
-                    limit[t] = (int) Math.min(f.copies[t], room);
-                    n++;
-                }
-            }
-        }
-        l = Arrays.copyOf(l, n);
-        w = Arrays.copyOf(w, n);
-        type = Arrays.copyOf(type, n);
-        var limits = new int[n];
-        for (int k = 0; k < n; k++) {
-            limits[k] = limit[type[k]];
-        }
-        long[] xs = Raster.limitedSums(sideL, l, limits);
-        long[] ys = Raster.limitedSums(sideW, w, limits);
-        Endless table = Endless.over(xs, ys, l, w, type, MOST_WORK);
-        return table == null ? null : new Limited(f, stock, l, w, type, f.value, limit, xs, ys, table);
+        Kinds kinds = Kinds.of(f, stock);
+        long[] l = kinds.l;
+        long[] w = kinds.w;
+        long[] xs = Raster.limitedSums(f.boardLength[stock], l, kinds.limits());
+        long[] ys = Raster.limitedSums(f.boardWidth[stock], w, kinds.limits());
+        Endless table = Endless.over(xs, ys, l, w, kinds.type, MOST_WORK);
+        return table == null ? null : new Limited(f, stock, l, w, kinds.type, f.value, kinds.limit, xs, ys, table);
     }
 
     /** The same with other values. */

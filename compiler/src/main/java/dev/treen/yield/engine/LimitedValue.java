@@ -7,6 +7,14 @@ import dev.treen.yield.Bound;
  * is one clear board the exact {@link BlockSearch}.
  */
 final class LimitedValue {
+    /** Sketches in a row that bring nothing before it is the turn of ruin and recreate. */
+    private static final int QUIET = 3;
+
+    /** The share of what is left that such a turn takes, and where sketches bring nothing. */
+    private static final double TURN = 0.06;
+
+    private static final double LONG_TURN = 0.5;
+
     private final Folded f;
     private final Improver improver;
     private final Budget budget;
@@ -29,6 +37,7 @@ final class LimitedValue {
         if (board != null) {
             priced(board);
         }
+        sketch(budget);
         improver.improve(budget, bound.value());
         return bound;
     }
@@ -47,9 +56,39 @@ final class LimitedValue {
         if (done() || boards > 1 || f.flaws[0].length > 0) {
             return;
         }
+        sketch(budget.part(0.25));
+        if (done()) {
+            return;
+        }
         Endless table = prices.settled(budget);
         if (table != null) {
             blocks(board, table, prices);
+        }
+    }
+
+    // Sketches while they bring something, then ruin and recreate for a while, in turns.
+    private void sketch(Budget part) {
+        if (boards == 0 || f.flaws[0].length > 0 || done()) {
+            return;
+        }
+        var sketches = new Sketches(f, 0, new Dice(f.problem.settings().seed() + 7 * part.done()), part);
+        int round = 0;
+        double turn = TURN;
+        while (sketches.any() && !part.over() && !done()) {
+            long first = improver.best.value;
+            for (int quiet = 0; quiet < QUIET && !part.over() && !done(); quiet++) {
+                long before = improver.best.value;
+                State made = sketches.round(improver.best, boards, round++, ++stamp, part);
+                if (made != null) {
+                    improver.take(made, ++stamp);
+                }
+                quiet = improver.best.value > before ? -1 : quiet;
+            }
+            long second = improver.best.value;
+            // Whoever brings something has the longer turns.
+            turn = second > first ? turn : LONG_TURN;
+            improver.improve(part.part(turn), bound.value());
+            turn = improver.best.value > second ? LONG_TURN : TURN;
         }
     }
 
