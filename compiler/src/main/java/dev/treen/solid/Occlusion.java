@@ -1,15 +1,18 @@
 package dev.treen.solid;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Decides exactly what of an edge or a face is hidden behind the pieces of some parts.
  *
  * <p>A point is hidden by a convex piece when the ray from it to the viewer runs through the piece's inside: for every
- * face {@code a·(p + s v) < d} for some {@code s > 0}. Along an edge {@code p} is linear in a parameter {@code t}, so
- * eliminating {@code s} (each lower bound against each upper one) leaves linear conditions on {@code t} alone, and the
- * hidden part of the edge is one open stretch between fractions.
+ * face {@code a·(p + s v) < d} for some {@code s > 0}. That is so when the point lies within the piece's shadow on paper
+ * and before none of its faces that look to the viewer. Along an edge {@code p} is linear in a parameter {@code t}, so
+ * these are linear conditions on {@code t}, and the hidden part of the edge is one open stretch between fractions.
  *
  * <p>Where an edge lies exactly behind the seam of two pieces its rays run in the seam and pass through the inside of
  * neither, though nobody could see it; and where it lies behind a silhouette, one side of it is open. So each edge is
@@ -19,7 +22,7 @@ import java.util.List;
  */
 final class Occlusion {
     private final View view;
-    private final List<Convex> pieces = new ArrayList<>();
+    private final List<Screen> screens = new ArrayList<>();
     private final BoxTree tree;
 
     /** Receives the parts of an edge. */
@@ -29,8 +32,52 @@ final class Occlusion {
 
     Occlusion(List<Placed> parts, View view) {
         this.view = view;
-        parts.forEach(part -> pieces.addAll(part.solid().pieces()));
-        this.tree = new BoxTree(pieces.stream().map(piece -> onPaper(piece.vertices())).toList());
+        parts.forEach(part -> part.solid().pieces().forEach(piece -> screens.add(new Screen(piece))));
+        this.tree = new BoxTree(screens.stream().map(screen -> onPaper(screen.piece.vertices())).toList());
+    }
+
+    /** A piece that may hide something, with its shadow on paper, made when it is first asked for. */
+    final class Screen {
+        private final Convex piece;
+        private @Nullable Poly shadow;
+
+        private Screen(Convex piece) {
+            this.piece = piece;
+        }
+
+        Convex piece() {
+            return piece;
+        }
+
+        /** All that the piece covers on paper. */
+        Poly shadow() {
+            Poly known = shadow;
+            if (known == null) {
+                known = flat(piece).orElseThrow();
+                shadow = known;
+            }
+            return known;
+        }
+
+        /** What the part of the piece that lies before a plane covers on paper. */
+        private Optional<Poly> before(Plane plane) {
+            boolean before = false;
+            boolean behind = false;
+            for (Vec3 corner : piece.vertices()) {
+                int side = plane.side(corner);
+                before |= side > 0;
+                behind |= side < 0;
+            }
+            if (!before) {
+                return Optional.empty();
+            }
+            return behind ? piece.clip(plane.flip(), Origin.STOCK).flatMap(Occlusion.this::flat)
+                    : Optional.of(shadow());
+        }
+    }
+
+    private Optional<Poly> flat(Convex piece) {
+        return Poly.around(piece.vertices().stream().map(view::flatten).toList());
     }
 
     private Span onPaper(List<Vec3> points) {
@@ -38,10 +85,10 @@ final class Occlusion {
     }
 
     /** All pieces that may lie between the given points and the viewer. */
-    private List<Convex> before(List<Vec3> points) {
+    private List<Screen> before(List<Vec3> points) {
         Span span = onPaper(points);
-        List<Convex> found = new ArrayList<>();
-        tree.near(span.openTowardsZ(), number -> found.add(pieces.get(number)));
+        List<Screen> found = new ArrayList<>();
+        tree.near(span.openTowardsZ(), number -> found.add(screens.get(number)));
         return found;
     }
 
@@ -61,8 +108,8 @@ final class Occlusion {
     private Intervals hidden(SurfaceEdge edge, Vec3 way, Vec3 aside) {
         List<Intervals.Stretch> left = new ArrayList<>();
         List<Intervals.Stretch> right = new ArrayList<>();
-        for (Convex piece : before(List.of(edge.from(), edge.to()))) {
-            if (new HiddenStretch(edge.from(), way, view.toViewer(), aside).behind(piece, left, right)) {
+        for (Screen screen : before(List.of(edge.from(), edge.to()))) {
+            if (new HiddenStretch(view, edge.from(), way, aside).behind(screen, left, right)) {
                 break;
             }
         }
@@ -91,14 +138,23 @@ final class Occlusion {
 
     /** What is left visible of a convex bit of a face that looks to the viewer. */
     List<Poly> open(List<Vec3> bit, Plane plane) {
-        List<Poly> left = List.of(new Poly(bit.stream().map(view::flatten).toList()));
-        for (Convex piece : before(bit)) {
+        Poly whole = new Poly(bit.stream().map(view::flatten).toList());
+        List<Screen> near = new ArrayList<>(before(bit));
+        near.removeIf(screen -> screen.shadow().apart(whole));
+        // What covers much comes first: little is left then to be cut up by the rest, and often nothing.
+        near.sort(Comparator.comparingDouble((Screen screen) -> screen.shadow().extent()).reversed());
+        List<Poly> left = List.of(whole);
+        for (Screen screen : near) {
+            if (left.stream().allMatch(poly -> poly.apart(screen.shadow()))) {
+                continue;
+            }
             // Only what lies before the face's plane can hide it.
-            List<Poly> shadow = piece.clip(plane.flip(), Origin.STOCK)
-                    .flatMap(front -> Poly.around(front.vertices().stream().map(view::flatten).toList()))
-                    .stream().toList();
-            for (Poly cover : shadow) {
-                left = left.stream().flatMap(poly -> poly.minus(cover).stream()).toList();
+            Optional<Poly> cover = screen.before(plane);
+            if (cover.isPresent()) {
+                left = left.stream().flatMap(poly -> poly.minus(cover.get()).stream()).toList();
+            }
+            if (left.isEmpty()) {
+                return left;
             }
         }
         return left;

@@ -43,6 +43,11 @@ final class Poly {
         return highU < other.lowU || other.highU < lowU || highV < other.lowV || other.highV < lowV;
     }
 
+    /** The area of the upright rectangle around it, nearly. */
+    double extent() {
+        return (highU - lowU) * (highV - lowV);
+    }
+
     /** Whether a point lies in the polygon or on its border. */
     boolean contains(Vec2 point) {
         for (int i = 0; i < corners.size(); i++) {
