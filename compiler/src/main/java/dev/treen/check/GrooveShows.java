@@ -13,7 +13,6 @@ import dev.treen.quantity.Length;
 import dev.treen.solid.Axis;
 import dev.treen.solid.Box;
 import dev.treen.solid.Holes;
-import dev.treen.solid.Neighbours;
 import dev.treen.solid.Placed;
 import dev.treen.solid.Plane;
 import dev.treen.solid.Region;
@@ -67,7 +66,6 @@ final class GrooveShows implements BodyCheck {
     @Override
     public List<Finding> run(Joined joined, Standing standing) {
         CutFaces cuts = new CutFaces(joined);
-        Neighbours neighbours = new Neighbours(standing.all());
         List<Finding> findings = new ArrayList<>();
         Set<Told> told = new HashSet<>();
         for (Placed placed : standing.all()) {
@@ -76,7 +74,7 @@ final class GrooveShows implements BodyCheck {
                 CutFaces.bare(part)
                         .flatMap(solid -> End.of(part, solid, side))
                         .filter(End::open)
-                        .ifPresent(end -> holes(end, neighbours.near(end.box())).forEach(hole -> maker(
+                        .ifPresent(end -> holes(end, standing.near(end.box())).forEach(hole -> maker(
                                 end, hole, cuts, standing)
                                 .filter(made -> told.add(new Told(CutFaces.mate(made, placed.name()), placed.name())))
                                 .ifPresent(made -> findings.add(
