@@ -21,6 +21,10 @@ import java.util.regex.Pattern;
  * Each round makes one seeded edit somewhere in a generated project, waits for its diagnostics, and asks for completion,
  * hover and the change of the colours. The first quarter of the rounds warms up and is not counted. The table goes into
  * DEVELOPERS.md. On a busy machine look at the processor time of a round, which does not count waiting for others.
+ *
+ * <p>With {@code -Dtreen.memory=true} it also says, after each tenth of the rounds, what the server's heap holds once all
+ * that nobody needs is cleared away, which {@code jcmd} of the same Java is asked for: a session that lets go of what it
+ * has done holds the same from the second tenth to the last.
  */
 final class EditorBench {
     private static final int LINES_A_BOX = 26;
@@ -68,6 +72,10 @@ final class EditorBench {
                     before = used(server);
                 }
                 bench.round(random, round);
+                if (Boolean.getBoolean("treen.memory") && (round + 1) % Math.max(1, rounds / 10) == 0) {
+                    System.out.printf(Locale.ROOT, "| %,d | heap after %,d rounds, MB | %.1f | | |%n", lines, round + 1,
+                            held(server));
+                }
             }
             double processor = used(server).minus(before).toNanos() / 1e6 / (rounds - rounds / 4);
             bench.report(lines, processor);
@@ -76,6 +84,26 @@ final class EditorBench {
         } finally {
             server.destroy();
         }
+    }
+
+    /** Megabytes that are in use after a full collection. */
+    private static double held(Process server) throws IOException {
+        long pid = server.descendants().map(ProcessHandle::pid).reduce((first, last) -> last).orElse(server.pid());
+        asked(pid, "GC.run");
+        // One line each for the young and the old: "used 12345K".
+        var found = Pattern.compile("(?m)^ *(?:def new|tenured|DefNew|Tenured|garbage-first|total)\\b.*?used (\\d+)K")
+                .matcher(asked(pid, "GC.heap_info"));
+        double kilobytes = 0;
+        while (found.find()) {
+            kilobytes += Double.parseDouble(found.group(1));
+        }
+        return kilobytes / 1024;
+    }
+
+    private static String asked(long pid, String what) throws IOException {
+        Process jcmd = new ProcessBuilder(System.getProperty("java.home") + "/bin/jcmd", Long.toString(pid), what)
+                .redirectErrorStream(true).start();
+        return new String(jcmd.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     }
 
     private static Duration used(Process server) {

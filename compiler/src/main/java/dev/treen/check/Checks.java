@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 
 /** Every check, run over a project; then what the project accepts is taken away and the rest put in order. */
@@ -75,13 +76,15 @@ public final class Checks {
     /** What looks at the bodies of a whole project. */
     private static final List<BodyCheck> OF_ALL_BODIES = List.of(
             new PartsClash(),
-            new SlidesOut(),
+            new SlidesOut());
+
+    /** What looks at the bodies of parts that joints tie together, and at what stands near those. */
+    private static final List<BodyCheck> OF_TIED_BODIES = List.of(
+            new JointTouches(),
+            new GoesTogether(),
             new GrooveShows(),
             new CutsMeet(),
             new WallThin());
-
-    /** What looks at the bodies of parts that joints tie together. */
-    private static final List<BodyCheck> OF_TIED_BODIES = List.of(new JointTouches(), new GoesTogether());
 
     private Checks() {
     }
@@ -108,7 +111,7 @@ public final class Checks {
     /** The project with all that Treen has to say of it. */
     public static Checked check(Joined joined) {
         Checked quick = quickly(joined, new Remembered());
-        return quick.with(bodies(quick, new Remembered()));
+        return quick.with(bodies(quick, new Remembered(), () -> false));
     }
 
     /** The project with what can be said at every keystroke: without what only finished bodies show. */
@@ -136,22 +139,28 @@ public final class Checks {
     /**
      * What the finished bodies of a project show, whatever joints made them; it takes longer. Nothing where there is an
      * error already: with a joint that could not be made the bodies are not those that are meant.
+     *
+     * @param stopped asked between subassemblies; what has been said of those before is remembered
+     * @throws java.util.concurrent.CancellationException once it is stopped
      */
-    public static List<Finding> bodies(Checked quick, Remembered remembered) {
+    public static List<Finding> bodies(Checked quick, Remembered remembered, BooleanSupplier stopped) {
         if (quick.found().stream().anyMatch(finding -> finding.severity() == Severity.ERROR)) {
             return List.of();
         }
         Joined joined = quick.joined();
         Standing standing = Standing.of(joined);
-        List<Finding> found = new ArrayList<>();
-        OF_ALL_BODIES.forEach(check -> found.addAll(check.run(joined, standing)));
-        found.addAll(remembered.bodies(joined.subassemblies(), each -> tiedBodies(each.joined())));
+        List<Finding> found = new ArrayList<>(
+                remembered.bodies(joined.subassemblies(), standing, Checks::tiedBodies, stopped));
+        for (BodyCheck check : OF_ALL_BODIES) {
+            Remembered.goOnUnless(stopped);
+            found.addAll(check.run(joined, standing));
+        }
         found.replaceAll(finding -> Instance.atUse(finding, joined.project().instances()));
         return found;
     }
 
-    private static List<Finding> tiedBodies(Joined joined) {
-        Standing standing = Standing.of(joined);
+    /** What the bodies of parts that joints tie together show, all that there are in {@code joined}. */
+    static List<Finding> tiedBodies(Joined joined, Standing standing) {
         List<Finding> found = new ArrayList<>();
         OF_TIED_BODIES.forEach(check -> found.addAll(check.run(joined, standing)));
         return found;

@@ -14,7 +14,6 @@ import dev.treen.quantity.Length;
 import dev.treen.solid.Axis;
 import dev.treen.solid.Box;
 import dev.treen.solid.Holes;
-import dev.treen.solid.Neighbours;
 import dev.treen.solid.Placed;
 import dev.treen.solid.Plane;
 import dev.treen.solid.Region;
@@ -70,7 +69,6 @@ final class GrooveShows implements BodyCheck {
     @Override
     public List<Finding> run(Joined joined, Standing standing) {
         CutFaces cuts = new CutFaces(joined);
-        Neighbours neighbours = new Neighbours(standing.all());
         BigFraction behind = standing.all().stream()
                 .flatMap(part -> part.solid().bounds().stream())
                 .map(box -> box.max().get(Axis.Y))
@@ -84,7 +82,7 @@ final class GrooveShows implements BodyCheck {
                 CutFaces.bare(part)
                         .flatMap(solid -> End.of(part, solid, side))
                         .filter(End::open)
-                        .ifPresent(end -> openings(end, neighbours.near(end.box()), behind).forEach(opening -> maker(
+                        .ifPresent(end -> openings(end, standing.near(end.box()), behind).forEach(opening -> maker(
                                 end, opening.area(), cuts, standing)
                                 .filter(made -> opening.closed()
                                         || made.joint().right().name().equals(placed.name()))

@@ -3,9 +3,12 @@ package dev.treen.check;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
+import dev.treen.joinery.Subassembly;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.solid.Axis;
+import dev.treen.solid.Box;
+import dev.treen.solid.Neighbours;
 import dev.treen.solid.Placed;
 import dev.treen.solid.Solid;
 import dev.treen.solid.Vec3;
@@ -22,8 +25,9 @@ final class Standing {
     private final Map<String, FinishedPart> parts = new LinkedHashMap<>();
     private final List<Placed> placed = new ArrayList<>();
     private final Map<String, Solid> solids = new LinkedHashMap<>();
+    private final Neighbours neighbours;
 
-    private Standing(Joined joined) {
+    private Standing(Joined joined, Optional<Standing> whole) {
         for (FinishedPart part : joined.parts()) {
             String name = part.part().name();
             part.solid().filter(solid -> !solid.isEmpty()).ifPresent(solid -> {
@@ -32,11 +36,31 @@ final class Standing {
                 solids.put(name, solid);
             });
         }
+        neighbours = whole.map(all -> all.neighbours).orElseGet(() -> new Neighbours(placed));
     }
 
     /** The parts of {@code joined} that have a place and a body. */
     static Standing of(Joined joined) {
-        return new Standing(joined);
+        return new Standing(joined, Optional.empty());
+    }
+
+    /** The same of a subassembly, which has all parts of {@code this} around it. */
+    Standing of(Subassembly subassembly) {
+        return new Standing(subassembly.joined(), Optional.of(this));
+    }
+
+    /** The parts of the whole project, in its order, whose extents share at least a point with {@code place}, or nearly. */
+    List<Placed> near(Box place) {
+        return neighbours.near(place);
+    }
+
+    /** All bodies that these parts can have to do with: their own and those near any of them. */
+    List<Solid> within() {
+        return placed.stream()
+                .flatMap(part -> part(part.name()).bare().flatMap(Solid::bounds).stream())
+                .reduce(Box::join)
+                .map(place -> near(place).stream().map(Placed::solid).toList())
+                .orElse(List.of());
     }
 
     /** All of them, in the order of the project. */

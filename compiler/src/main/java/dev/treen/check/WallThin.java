@@ -10,7 +10,6 @@ import dev.treen.joinery.MadeJoint;
 import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
 import dev.treen.solid.Box;
-import dev.treen.solid.Neighbours;
 import dev.treen.solid.Placed;
 import dev.treen.solid.ThinPlace;
 import dev.treen.wood.Figures;
@@ -42,7 +41,6 @@ final class WallThin implements BodyCheck {
     @Override
     public List<Finding> run(Joined joined, Standing standing) {
         CutFaces cuts = new CutFaces(joined);
-        Neighbours neighbours = new Neighbours(standing.all());
         BigFraction least = Length.nearest(Figures.standard().value(LEAST), Length.ofMm(1).dividedBy(100)).mm();
         Set<String> told = told(joined);
         List<Finding> findings = new ArrayList<>();
@@ -54,7 +52,7 @@ final class WallThin implements BodyCheck {
                     .map(place -> new Wall(makers(place, cuts), place))
                     .filter(wall -> !wall.makers().isEmpty() && !ofOneJoint(wall))
                     .filter(wall -> wall.makers().stream().noneMatch(made -> told.contains(made.joint().name())))
-                    .filter(wall -> !enters(wall.place().place(), placed, neighbours))
+                    .filter(wall -> !enters(wall.place().place(), placed, standing))
                     .sorted(Comparator.comparingDouble(wall -> wall.place().thickness().doubleValue()))
                     .filter(wall -> done.add(wall.makers()))
                     .forEach(wall -> findings.add(finding(wall, part, joined.project().settings())));
@@ -81,8 +79,8 @@ final class WallThin implements BodyCheck {
     }
 
     /** Whether the thin wood lies in the space of another part, which was cut to take it in. */
-    private static boolean enters(Box place, Placed part, Neighbours neighbours) {
-        return neighbours.near(place).stream()
+    private static boolean enters(Box place, Placed part, Standing standing) {
+        return standing.near(place).stream()
                 .filter(other -> !other.name().equals(part.name()))
                 .anyMatch(other -> other.solid().bounds().orElseThrow().overlap(place).isPresent());
     }

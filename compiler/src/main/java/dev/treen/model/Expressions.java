@@ -4,6 +4,7 @@ import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
 import dev.treen.quantity.Outcome;
 import dev.treen.quantity.Quantity;
+import dev.treen.quantity.Unit;
 import dev.treen.source.Span;
 import dev.treen.syntax.Expr;
 import dev.treen.syntax.Name;
@@ -12,6 +13,8 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 
 /** Works out expressions. A fault is reported once, where it is; its value is unknown from there on. */
 final class Expressions {
@@ -43,13 +46,13 @@ final class Expressions {
             case Expr.SlopeFigure slope -> slope(slope);
             case Expr.Text text -> written(new Datum.Text(text.value()), text.span());
             case Expr.Truth truth -> written(new Datum.Truth(truth.value()), truth.span());
-            case Expr.Word word -> word(word, scope);
+            case Expr.Word word -> word(word, scope, scope::names);
             case Expr.Member member -> member(member, scope);
             case Expr.Element element -> element(element, scope);
             case Expr.Prefix prefix -> prefix(prefix, scope);
             case Expr.Infix infix -> chosen(infix, scope)
                     .orElseGet(() -> arithmetic.infix(
-                            infix, evaluate(infix.left(), scope), evaluate(infix.right(), scope)));
+                            infix, reckoned(infix.left(), scope), reckoned(infix.right(), scope)));
             case Expr.Sizes sizes -> sizes(sizes, scope);
             case Expr.Between between -> between(between, scope);
             case Expr.Choice choice -> choice(choice, scope);
@@ -78,13 +81,31 @@ final class Expressions {
         };
     }
 
-    private Derived word(Expr.Word word, Scope scope) {
+    /** The same where only something that is reckoned with will do: no part or board is offered for a wrong name. */
+    Derived reckoned(Expr expr, Scope scope) {
+        return expr instanceof Expr.Word word ? word(word, scope, scope::figures) : evaluate(expr, scope);
+    }
+
+    private Derived word(Expr.Word word, Scope scope, Supplier<Set<String>> fitting) {
         Optional<Scope.Entry> found = scope.find(word.name());
         if (found.isEmpty()) {
-            unknownName(word.span(), word.name(), scope.names());
+            if (Unit.spelled(word.name()).isPresent()) {
+                loneUnit(word);
+            } else {
+                unknownName(word.span(), word.name(), fitting.get());
+            }
             return unknown(word.span());
         }
         return use(word.span(), found.get());
+    }
+
+    /** Half of a figure is no misspelt name, however near one is. */
+    private void loneUnit(Expr.Word word) {
+        session.add(Finding.of(
+                ModelFindings.UNKNOWN_NAME, word.span(), "Nothing is called `" + word.name() + "`")
+                .about(word.name())
+                .found("It is a unit: a figure goes before it, as in `20" + word.name() + "`.")
+                .build());
     }
 
     private Derived use(Span at, Scope.Entry entry) {
@@ -366,13 +387,13 @@ final class Expressions {
         if (prefix.operator() == Operator.MINUS && prefix.operand() instanceof Expr.Figure figure) {
             return figure(new Expr.Figure(prefix.span(), figure.amount().negate(), figure.unit()), scope);
         }
-        return arithmetic.prefix(prefix, evaluate(prefix.operand(), scope));
+        return arithmetic.prefix(prefix, reckoned(prefix.operand(), scope));
     }
 
     private Derived sizes(Expr.Sizes sizes, Scope scope) {
         List<Derived> measures = new ArrayList<>();
         for (Expr each : sizes.measures()) {
-            measures.add(evaluate(each, scope));
+            measures.add(reckoned(each, scope));
         }
         if (measures.stream().anyMatch(m -> m.value() instanceof Datum.Unknown)) {
             return unknown(sizes.span());
@@ -383,8 +404,8 @@ final class Expressions {
     }
 
     private Derived between(Expr.Between between, Scope scope) {
-        Datum low = evaluate(between.low(), scope).value();
-        Datum high = evaluate(between.high(), scope).value();
+        Datum low = reckoned(between.low(), scope).value();
+        Datum high = reckoned(between.high(), scope).value();
         boolean known = !(low instanceof Datum.Unknown) && !(high instanceof Datum.Unknown);
         return written(known ? new Datum.Between(low, high) : Datum.UNKNOWN, between.span());
     }
@@ -407,7 +428,7 @@ final class Expressions {
 
     private Derived call(Expr.Call call, Scope scope) {
         List<Derived> arguments = new ArrayList<>();
-        call.arguments().forEach(each -> arguments.add(evaluate(each, scope)));
+        call.arguments().forEach(each -> arguments.add(reckoned(each, scope)));
         if (!Arithmetic.FUNCTIONS.contains(call.function().text())) {
             unknownName(call.function().span(), call.function().text(), Arithmetic.FUNCTIONS);
             return unknown(call.span());

@@ -83,7 +83,7 @@ final class Reader {
 
     /** A length, which may be negative: a place. */
     Optional<Measure> length(String label, Expr expr, Scope scope, String what) {
-        Derived derived = expressions.evaluate(expr, scope);
+        Derived derived = expressions.reckoned(expr, scope);
         if (derived.value() instanceof Datum.Unknown) {
             return Optional.empty();
         }
@@ -306,7 +306,7 @@ final class Reader {
 
     /** What an expression comes to. */
     Datum value(Expr expr, Scope scope) {
-        return expressions.evaluate(expr, scope).value();
+        return expressions.reckoned(expr, scope).value();
     }
 
     /** A pure number above zero, and not above {@code most}. */
@@ -339,7 +339,7 @@ final class Reader {
         if (expr.isEmpty()) {
             return Optional.empty();
         }
-        Datum value = expressions.evaluate(expr.get(), given.scope()).value();
+        Datum value = expressions.reckoned(expr.get(), given.scope()).value();
         OptionalDouble read = natural(value, given, expr.get().span(), Dimension.NUMBER, 0, high, "%");
         return read.isPresent() ? Optional.of(read.getAsDouble()) : Optional.empty();
     }
@@ -354,7 +354,7 @@ final class Reader {
             return Optional.empty();
         }
         Span at = expr.get().span();
-        Datum value = expressions.evaluate(expr.get(), given.scope()).value();
+        Datum value = expressions.reckoned(expr.get(), given.scope()).value();
         Datum from = value instanceof Datum.Between(Datum l, Datum h) ? l : value;
         Datum to = value instanceof Datum.Between(Datum l, Datum h) ? h : value;
         OptionalDouble a = natural(from, given, at, dimension, low, high, unit);
@@ -460,7 +460,7 @@ final class Reader {
 
     /** The value of a count, an angle or a weight; what is none is said. */
     private Optional<Derived> ofKind(Expr expr, Given given, Shape.Plain plain) {
-        Derived derived = expressions.evaluate(expr, given.scope());
+        Derived derived = expressions.reckoned(expr, given.scope());
         boolean count = plain == Shape.Plain.COUNT;
         Dimension wanted = count
                 ? Dimension.NUMBER

@@ -211,6 +211,25 @@ final class Scope {
         return names;
     }
 
+    /** Those of the names that can be said here that stand for a value, and not for a thing or for settings. */
+    Set<String> figures() {
+        Set<String> names = new LinkedHashSet<>();
+        for (Scope at = this; at != null; at = at.outer) {
+            names.addAll(at.choices.keySet());
+            addFigures(at, names);
+            at.used.forEach(file -> addFigures(file.scope(), names));
+        }
+        return names;
+    }
+
+    private static void addFigures(Scope scope, Set<String> names) {
+        scope.entries.forEach((name, entry) -> {
+            if (entry.held().isPresent()) {
+                names.add(name);
+            }
+        });
+    }
+
     /** The names declared here and nowhere else. */
     Set<String> ownNames() {
         Set<String> names = new LinkedHashSet<>(entries.keySet());

@@ -2,6 +2,7 @@ package dev.treen.plan;
 
 import dev.treen.check.Checked;
 import dev.treen.check.Checks;
+import dev.treen.check.Remembered;
 import dev.treen.cutting.Cutter;
 import dev.treen.cutting.Cutting;
 import dev.treen.cutting.CuttingFindings;
@@ -26,6 +27,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 
 /**
  * A project on its way from text to plan, each stage worked out once, when it is first asked for. Up to
@@ -39,6 +41,7 @@ public final class Compilation {
     private final Lazy<SyntaxTree> tree;
     private final Lazy<Evaluation> evaluation;
     private final Lazy<Checked> quick;
+    private final Remembered remembered;
     private final Lazy<List<Finding>> bodies;
     private final Lazy<Checked> checked;
     private final Lazy<Cutting> cutting;
@@ -54,7 +57,8 @@ public final class Compilation {
                 () -> shownIn(shown, Evaluator.evaluate(tree(), loader, JointKinds.schemas(), kept.values())));
         quick = new Lazy<>(() -> settled(
                 Checks.quickly(kept.subassemblies().join(evaluation().project()), kept.remembered())));
-        bodies = new Lazy<>(() -> Checks.bodies(quick(), kept.remembered()));
+        remembered = kept.remembered();
+        bodies = new Lazy<>(() -> Checks.bodies(quick(), remembered, () -> false));
         checked = new Lazy<>(() -> settled(quick().with(bodies())));
         cutting = new Lazy<>(() -> Cutter.cut(joined(), earlier));
         order = new Lazy<>(() -> Ordering.order(joined(), cutting()));
@@ -113,6 +117,15 @@ public final class Compilation {
     /** What its finished bodies show, whatever joints made them. */
     public List<Finding> bodies() {
         return bodies.get();
+    }
+
+    /**
+     * The same, for somebody who may soon want another version instead: what has been looked at by then need not be again.
+     *
+     * @throws java.util.concurrent.CancellationException once {@code stopped} says so
+     */
+    public List<Finding> bodies(BooleanSupplier stopped) {
+        return bodies.get(() -> Checks.bodies(quick(), remembered, stopped));
     }
 
     /** With all that is to be said of it before boards are cut. */

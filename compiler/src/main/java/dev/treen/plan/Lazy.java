@@ -14,10 +14,15 @@ public final class Lazy<T> {
     }
 
     /** The value; the same one at every call. */
-    public synchronized T get() {
+    public T get() {
+        return get(make);
+    }
+
+    /** The value, made by {@code other} where it is not known yet; should that throw, it stays unknown. */
+    public synchronized T get(Supplier<T> other) {
         T known = value;
         if (known == null) {
-            known = make.get();
+            known = other.get();
             value = known;
         }
         return known;

@@ -39,6 +39,22 @@ class SubassembliesTest {
     }
 
     @Test
+    void bodiesShowTheSameSubassemblyBySubassembly() throws Exception {
+        int found = 0;
+        for (String text : texts()) {
+            Joined joined = Compilation.of(new SourceFile("bench.treen", text), FileLoader.NONE).joined();
+            Standing standing = Standing.of(joined);
+            List<Finding> whole = Checks.tiedBodies(joined, standing);
+            List<Finding> apart = joined.subassemblies().stream()
+                    .flatMap(each -> Checks.tiedBodies(each.joined(), standing.of(each)).stream())
+                    .toList();
+            assertThat(apart).as(text).containsExactlyInAnyOrderElementsOf(whole);
+            found += whole.size();
+        }
+        assertThat(found).isGreaterThan(5);
+    }
+
+    @Test
     void everyPartIsInOneOfThem() throws Exception {
         for (String text : texts()) {
             Joined joined = Compilation.of(new SourceFile("bench.treen", text), FileLoader.NONE).joined();

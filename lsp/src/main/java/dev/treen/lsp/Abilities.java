@@ -19,6 +19,7 @@ import org.eclipse.lsp4j.FileOperationOptions;
 import org.eclipse.lsp4j.FileOperationPattern;
 import org.eclipse.lsp4j.FileOperationPatternKind;
 import org.eclipse.lsp4j.FileOperationsServerCapabilities;
+import org.eclipse.lsp4j.InlayHintRegistrationOptions;
 import org.eclipse.lsp4j.RenameOptions;
 import org.eclipse.lsp4j.SemanticTokensServerFull;
 import org.eclipse.lsp4j.SemanticTokensWithRegistrationOptions;
@@ -74,7 +75,9 @@ final class Abilities {
         can.setCallHierarchyProvider(true);
         can.setFoldingRangeProvider(true);
         can.setSelectionRangeProvider(true);
-        can.setInlayHintProvider(true);
+        InlayHintRegistrationOptions hints = new InlayHintRegistrationOptions();
+        hints.setResolveProvider(true);
+        can.setInlayHintProvider(hints);
         can.setCodeLensProvider(new CodeLensOptions(false));
         can.setDocumentLinkProvider(new DocumentLinkOptions(false));
         SemanticTokensWithRegistrationOptions colours = new SemanticTokensWithRegistrationOptions(Colours.legend());
@@ -86,10 +89,12 @@ final class Abilities {
     private static void changing(ServerCapabilities can) {
         can.setCompletionProvider(new CompletionOptions(true, List.of(".", " ")));
         can.setSignatureHelpProvider(new SignatureHelpOptions(List.of("{", ";", " ")));
-        can.setCodeActionProvider(new CodeActionOptions(List.of(
+        CodeActionOptions actions = new CodeActionOptions(List.of(
                 CodeActionKind.QuickFix, CodeActionKind.RefactorExtract, CodeActionKind.RefactorInline,
                 CodeActionKind.RefactorRewrite,
-                CodeActionKind.SourceFixAll)));
+                CodeActionKind.SourceFixAll));
+        actions.setResolveProvider(true);
+        can.setCodeActionProvider(actions);
         can.setRenameProvider(new RenameOptions(true));
         can.setLinkedEditingRangeProvider(true);
         can.setDocumentFormattingProvider(true);

@@ -7,10 +7,11 @@ import dev.treen.source.SourceFile;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.logging.Level;
@@ -25,13 +26,15 @@ final class BodyJobs {
     private static final long REST_MILLIS = 200;
 
     private final Map<String, Document> asked = new ConcurrentHashMap<>();
+    private final Map<String, ScheduledFuture<?>> waiting = new ConcurrentHashMap<>();
     private final Map<String, List<Finding>> shown = new ConcurrentHashMap<>();
-    private final ScheduledExecutorService worker = Executors.newSingleThreadScheduledExecutor(
+    private final ScheduledThreadPoolExecutor worker = new ScheduledThreadPoolExecutor(1,
             Thread.ofPlatform().daemon().name("treen-bodies").stackSize(16L << 20).factory());
     private final Consumer<Document> done;
 
     /** Jobs that tell {@code done} of each text whose bodies have been looked at. */
     BodyJobs(Consumer<Document> done) {
+        worker.setRemoveOnCancelPolicy(true);
         this.done = done;
     }
 
@@ -40,11 +43,21 @@ final class BodyJobs {
         asked.put(document.uri(), document);
         Compilation analysis = document.analysis();
         try {
-            var _ = worker.schedule(() -> run(document, analysis), REST_MILLIS, TimeUnit.MILLISECONDS);
+            // One waits for each text: a version that has been overtaken is let go at once, with all that it holds.
+            ScheduledFuture<?> before = waiting.put(document.uri(),
+                    worker.schedule(() -> run(document, analysis), REST_MILLIS, TimeUnit.MILLISECONDS));
+            if (before != null) {
+                before.cancel(false);
+            }
         } catch (RejectedExecutionException over) {
             // The session has ended meanwhile.
             asked.remove(document.uri(), document);
         }
+    }
+
+    /** A text has changed: what is being looked at stops, and goes on from there once the new text is asked for. */
+    void overtaken(String uri) {
+        asked.remove(uri);
     }
 
     /** What is known of the bodies of a text; empty while nothing is. */
@@ -57,6 +70,10 @@ final class BodyJobs {
     void forget(String uri) {
         asked.remove(uri);
         shown.remove(uri);
+        ScheduledFuture<?> before = waiting.remove(uri);
+        if (before != null) {
+            before.cancel(false);
+        }
     }
 
     void stop() {
@@ -72,11 +89,13 @@ final class BodyJobs {
             return;
         }
         try {
-            List<Finding> found = analysis.bodies();
+            List<Finding> found = analysis.bodies(() -> !isNewest(document));
             if (isNewest(document)) {
                 shown.put(document.uri(), found);
                 done.accept(document);
             }
+        } catch (CancellationException overtaken) {
+            // The next version goes on from what is remembered.
         } catch (RuntimeException | StackOverflowError fault) {
             LOG.log(Level.SEVERE, "A fault in Treen while looking at the bodies of " + document.uri(), fault);
         }

@@ -3,6 +3,7 @@ package dev.treen.lsp;
 import dev.treen.cutting.Cutting;
 import dev.treen.finding.Finding;
 import dev.treen.lsp.feature.Diagnostics;
+import dev.treen.lsp.feature.HintSettings;
 import dev.treen.lsp.position.PositionEncoding;
 import dev.treen.plan.Compilation;
 import java.util.List;
@@ -17,12 +18,16 @@ import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.CodeActionCapabilities;
 import org.eclipse.lsp4j.CodeLensWorkspaceCapabilities;
 import org.eclipse.lsp4j.CompletionCapabilities;
 import org.eclipse.lsp4j.CompletionItemCapabilities;
+import org.eclipse.lsp4j.ConfigurationItem;
+import org.eclipse.lsp4j.ConfigurationParams;
 import org.eclipse.lsp4j.DiagnosticTag;
 import org.eclipse.lsp4j.DiagnosticWorkspaceCapabilities;
 import org.eclipse.lsp4j.HoverCapabilities;
+import org.eclipse.lsp4j.InlayHintWorkspaceCapabilities;
 import org.eclipse.lsp4j.MarkupKind;
 import org.eclipse.lsp4j.PublishDiagnosticsCapabilities;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
@@ -60,6 +65,10 @@ final class Desk {
     private volatile boolean refreshesDiagnostics;
     private volatile boolean snippets;
     private volatile boolean pictures;
+    private volatile boolean editsLater;
+    private volatile boolean tellsSettings;
+    private volatile boolean refreshesHints;
+    private volatile HintSettings hints = HintSettings.ALL;
     private volatile PositionEncoding encoding = PositionEncoding.UTF16;
     private volatile Diagnostics diagnostics = new Diagnostics(
             PositionEncoding.UTF16, this::findings, this::page, () -> fades);
@@ -93,6 +102,15 @@ final class Desk {
                 .map(WorkspaceClientCapabilities::getCodeLens)
                 .map(CodeLensWorkspaceCapabilities::getRefreshSupport)
                 .orElse(false);
+        var everywhere = Optional.ofNullable(can).map(ClientCapabilities::getWorkspace);
+        tellsSettings = everywhere.map(WorkspaceClientCapabilities::getConfiguration).orElse(false);
+        refreshesHints = everywhere.map(WorkspaceClientCapabilities::getInlayHint)
+                .map(InlayHintWorkspaceCapabilities::getRefreshSupport)
+                .orElse(false);
+        editsLater = Optional.ofNullable(can).map(ClientCapabilities::getTextDocument)
+                .map(TextDocumentClientCapabilities::getCodeAction)
+                .map(Desk::resolvesEdits)
+                .orElse(false);
         refreshesDiagnostics = Optional.ofNullable(can).map(ClientCapabilities::getWorkspace)
                 .map(WorkspaceClientCapabilities::getDiagnostics)
                 .map(DiagnosticWorkspaceCapabilities::getRefreshSupport)
@@ -113,6 +131,49 @@ final class Desk {
                 .map(HoverCapabilities::getContentFormat)
                 .filter(formats -> formats.contains(MarkupKind.MARKDOWN))
                 .isPresent();
+    }
+
+    /** Whether the client asks for the edits of an action once the user has chosen it. */
+    private static boolean resolvesEdits(CodeActionCapabilities can) {
+        return Boolean.TRUE.equals(can.getDataSupport()) && can.getResolveSupport() != null
+                && can.getResolveSupport().getProperties().contains("edit");
+    }
+
+    /** Whether the edits of an action over the whole file may wait until it is chosen. */
+    boolean editsLater() {
+        return editsLater;
+    }
+
+    /** Which hints are wanted. */
+    HintSettings hints() {
+        return hints;
+    }
+
+    /** The settings may have changed: the client is asked for them, or has {@code told} them where it cannot be asked. */
+    void settings(@Nullable Object told) {
+        LanguageClient to = client;
+        if (to == null || !tellsSettings) {
+            hints(HintSettings.of(told));
+            return;
+        }
+        ConfigurationItem section = new ConfigurationItem();
+        section.setSection("treen");
+        var _ = to.configuration(new ConfigurationParams(List.of(section)))
+                .thenAccept(all -> hints(HintSettings.of(all.isEmpty() ? null : all.getFirst())));
+    }
+
+    /** Whether the client can be asked for settings. */
+    boolean tellsSettings() {
+        return tellsSettings;
+    }
+
+    private void hints(HintSettings wanted) {
+        boolean anew = !wanted.equals(hints);
+        hints = wanted;
+        LanguageClient to = client;
+        if (anew && refreshesHints && to != null) {
+            var _ = to.refreshInlayHints();
+        }
     }
 
     /** Whether the client shows Markdown in a hover, and so may show a picture. */
@@ -221,6 +282,7 @@ final class Desk {
 
     /** A text has changed: it is looked at afresh, and so is every other that uses it. */
     void changed(Document document) {
+        bodies.overtaken(document.uri());
         publishSoon(document);
         workspace.afresh();
         documents.afreshWhereUsed(document.file().name()).forEach(this::publishSoon);

@@ -7,9 +7,9 @@ import dev.treen.plan.Compilation;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.logging.Level;
@@ -25,7 +25,7 @@ final class LayoutJobs {
     private static final long REST_MILLIS = 250;
 
     private final Map<String, Job> newest = new ConcurrentHashMap<>();
-    private final ScheduledExecutorService worker = Executors.newSingleThreadScheduledExecutor(
+    private final ScheduledThreadPoolExecutor worker = new ScheduledThreadPoolExecutor(1,
             Thread.ofPlatform().daemon().name("treen-layout").stackSize(16L << 20).factory());
     private final Progressing progressing;
     private final Consumer<Document> done;
@@ -36,6 +36,7 @@ final class LayoutJobs {
         volatile Document document;
         volatile boolean cancelled;
         volatile @Nullable Cutting result;
+        volatile @Nullable ScheduledFuture<?> waiting;
 
         Job(Object input, Document document) {
             this.input = input;
@@ -47,6 +48,7 @@ final class LayoutJobs {
      * Jobs that tell {@code progressing} how they go, and {@code done} of each text whose layout is known.
      */
     LayoutJobs(Progressing progressing, Consumer<Document> done) {
+        worker.setRemoveOnCancelPolicy(true);
         this.progressing = progressing;
         this.done = done;
     }
@@ -71,7 +73,7 @@ final class LayoutJobs {
         Job job = new Job(input, document);
         newest.put(document.uri(), job);
         try {
-            var _ = worker.schedule(() -> run(job), REST_MILLIS, TimeUnit.MILLISECONDS);
+            job.waiting = worker.schedule(() -> run(job), REST_MILLIS, TimeUnit.MILLISECONDS);
         } catch (RejectedExecutionException over) {
             // The session has ended meanwhile: nobody waits for the layout.
             newest.remove(document.uri(), job);
@@ -90,6 +92,11 @@ final class LayoutJobs {
         Job job = newest.remove(uri);
         if (job != null) {
             job.cancelled = true;
+            ScheduledFuture<?> waiting = job.waiting;
+            if (waiting != null) {
+                // What waits holds a whole version; it is let go at once.
+                waiting.cancel(false);
+            }
         }
     }
 

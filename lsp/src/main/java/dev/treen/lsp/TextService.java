@@ -84,11 +84,15 @@ import org.eclipse.lsp4j.SemanticTokensRangeParams;
 import org.eclipse.lsp4j.SignatureHelp;
 import org.eclipse.lsp4j.SignatureHelpParams;
 import org.eclipse.lsp4j.SymbolInformation;
+import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.TypeDefinitionParams;
 import org.eclipse.lsp4j.WorkspaceEdit;
+import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.jsonrpc.messages.Either3;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import org.eclipse.lsp4j.services.TextDocumentService;
 import org.jspecify.annotations.Nullable;
 
@@ -167,7 +171,16 @@ final class TextService implements TextDocumentService {
 
     @Override
     public CompletableFuture<List<InlayHint>> inlayHint(InlayHintParams params) {
-        return desk.answer(params.getTextDocument(), List.of(), d -> new InlayHints().in(d, params.getRange()));
+        return desk.answer(params.getTextDocument(), List.of(),
+                d -> new InlayHints(desk.hints()).in(d, params.getRange()));
+    }
+
+    @Override
+    public CompletableFuture<InlayHint> resolveInlayHint(InlayHint hint) {
+        return InlayHints.file(hint)
+                .map(uri -> desk.answer(new TextDocumentIdentifier(uri), hint,
+                        d -> InlayHints.resolved(hint, d, desk.pictures())))
+                .orElseGet(() -> CompletableFuture.completedFuture(hint));
     }
 
     @Override
@@ -177,7 +190,7 @@ final class TextService implements TextDocumentService {
                 List.of(),
                 d -> {
                     List<Either<Command, CodeAction>> all = new ArrayList<>(
-                            new QuickFixes(desk.diagnostics()).at(d, params.getRange()));
+                            new QuickFixes(desk.diagnostics(), desk.editsLater()).at(d, params.getRange()));
                     new Refactorings().at(d, around(d), params.getRange()).forEach(a -> all.add(Either.forRight(a)));
                     new UnitChange().at(d, params.getRange()).forEach(a -> all.add(Either.forRight(a)));
                     return wanted(all, params.getContext().getOnly());
@@ -206,6 +219,20 @@ final class TextService implements TextDocumentService {
                 params.getTextDocument(),
                 List.of(),
                 d -> new Formatting().typed(d, params.getCh(), params.getPosition()));
+    }
+
+    @Override
+    public CompletableFuture<CodeAction> resolveCodeAction(CodeAction action) {
+        return QuickFixes.file(action)
+                .map(uri -> desk.answer(new TextDocumentIdentifier(uri), Optional.<CodeAction>empty(),
+                        d -> new QuickFixes(desk.diagnostics(), true).resolved(action, d))
+                        .thenApply(found -> found.orElseThrow(TextService::overtaken)))
+                .orElseGet(() -> CompletableFuture.completedFuture(action));
+    }
+
+    private static ResponseErrorException overtaken() {
+        return new ResponseErrorException(new ResponseError(ResponseErrorCode.ContentModified,
+                "The text has changed since this was offered.", null));
     }
 
     /** Clients may ask for some kinds of action alone; a kind holds those below it. */

@@ -2,6 +2,7 @@ package dev.treen.lsp;
 
 import dev.treen.lsp.position.PositionEncoding;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.DidChangeWatchedFilesRegistrationOptions;
@@ -24,6 +25,7 @@ import org.eclipse.lsp4j.services.WorkspaceService;
 public final class TreenServer implements LanguageServer, LanguageClientAware {
     private final Desk desk = new Desk();
     private volatile boolean watch;
+    private volatile boolean hearsOfSettings;
     private final TextService text = new TextService(desk);
     private final WorkspaceFiles workspace = new WorkspaceFiles(desk);
 
@@ -40,19 +42,36 @@ public final class TreenServer implements LanguageServer, LanguageClientAware {
             params.getWorkspaceFolders().forEach(folder -> desk.workspace().add(folder.getUri()));
         }
         watch = watches(params.getCapabilities());
+        hearsOfSettings = hearsOfSettings(params.getCapabilities());
         return CompletableFuture.completedFuture(new InitializeResult(Abilities.in(encoding), new ServerInfo("treen")));
     }
 
     @Override
     public void initialized(InitializedParams params) {
+        if (desk.tellsSettings()) {
+            desk.settings(null);
+        }
+        if (hearsOfSettings) {
+            register(
+                    new Registration("treen-settings", "workspace/didChangeConfiguration", Map.of("section", "treen")));
+        }
         if (watch) {
             Registration files = new Registration("treen-files", "workspace/didChangeWatchedFiles",
                     new DidChangeWatchedFilesRegistrationOptions(
                             List.of(new FileSystemWatcher(Either.forLeft("**/*.treen")))));
-            desk.client().ifPresent(client -> {
-                var _ = client.registerCapability(new RegistrationParams(List.of(files)));
-            });
+            register(files);
         }
+    }
+
+    private void register(Registration ability) {
+        desk.client().ifPresent(client -> {
+            var _ = client.registerCapability(new RegistrationParams(List.of(ability)));
+        });
+    }
+
+    private static boolean hearsOfSettings(ClientCapabilities can) {
+        return can != null && can.getWorkspace() != null && can.getWorkspace().getDidChangeConfiguration() != null
+                && Boolean.TRUE.equals(can.getWorkspace().getDidChangeConfiguration().getDynamicRegistration());
     }
 
     private static boolean watches(ClientCapabilities can) {

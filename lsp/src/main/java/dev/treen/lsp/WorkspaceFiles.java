@@ -31,7 +31,7 @@ final class WorkspaceFiles implements WorkspaceService {
 
     @Override
     public void didChangeConfiguration(DidChangeConfigurationParams params) {
-        // There is nothing to set.
+        desk.settings(params.getSettings());
     }
 
     @Override

@@ -24,7 +24,7 @@ class AbilitiesTest {
     /** Methods that belong to an ability of another name. */
     private static final Set<String> BESIDES = Set.of("rangesFormatting", "prepareRename", "semanticTokensRange",
             "semanticTokensFullDelta", "callHierarchyIncomingCalls", "callHierarchyOutgoingCalls", "didOpen",
-            "didChange", "didClose", "didSave", "resolveCompletionItem");
+            "didChange", "didClose", "didSave", "resolveCompletionItem", "resolveInlayHint", "resolveCodeAction");
 
     private static Set<String> handled() {
         return Arrays.stream(TextService.class.getDeclaredMethods())

@@ -17,6 +17,7 @@ import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DocumentDiagnosticParams;
 import org.eclipse.lsp4j.DocumentSymbolParams;
 import org.eclipse.lsp4j.HoverParams;
+import org.eclipse.lsp4j.InlayHint;
 import org.eclipse.lsp4j.InlayHintParams;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.SemanticTokensDeltaParams;
@@ -38,7 +39,8 @@ class EditFuzzTest {
     private static final int REST = 10;
     private static final Duration PATIENCE = Duration.ofSeconds(20);
     private static final Set<String> OF_BODIES = Set.of("parts-clash", "joint-touches-nothing", "cannot-go-together",
-            "assembly-not-searched", "cannot-slide-out", "accept-matches-nothing");
+            "assembly-not-searched", "cannot-slide-out", "groove-shows", "cuts-meet", "wall-too-thin",
+            "accept-matches-nothing");
 
     @TestFactory
     List<DynamicTest> editsComeToTheSameAsAFreshText() throws Exception {
@@ -104,7 +106,10 @@ class EditFuzzTest {
     /** Sizes and values in the lines, what stands at the place of the edit, and the outline. */
     private static String shown(Editor editor, String uri, SeededEdits.Edit edit) throws Exception {
         Position at = Positions.of(editor.text(uri), PositionEncoding.UTF16).position(edit.start());
-        return get(editor.document().inlayHint(new InlayHintParams(file(uri), editor.whole(uri)))) + "\n"
+        List<InlayHint> hints = get(editor.document().inlayHint(new InlayHintParams(file(uri), editor.whole(uri))));
+        // By its data a hint is asked about again: the address and the version of the text, which differ.
+        hints.forEach(each -> each.setData(null));
+        return hints + "\n"
                 + get(editor.document().hover(new HoverParams(file(uri), at))) + "\n"
                 + get(editor.document().documentSymbol(new DocumentSymbolParams(file(uri))));
     }

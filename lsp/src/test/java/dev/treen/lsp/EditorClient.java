@@ -11,6 +11,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
 import org.eclipse.lsp4j.ApplyWorkspaceEditResponse;
+import org.eclipse.lsp4j.ConfigurationParams;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.MessageActionItem;
 import org.eclipse.lsp4j.MessageParams;
@@ -39,7 +40,16 @@ public final class EditorClient implements LanguageClient {
     /** Which refreshes were asked for, as they come. */
     public final BlockingQueue<String> refreshed = new LinkedBlockingQueue<>();
 
+    /** What the user has set under `treen`. */
+    public volatile Object settings = new com.google.gson.JsonObject();
+
     EditorClient() {
+    }
+
+    @Override
+    public CompletableFuture<List<Object>> configuration(ConfigurationParams params) {
+        return CompletableFuture.completedFuture(
+                params.getItems().stream().map(item -> "treen".equals(item.getSection()) ? settings : null).toList());
     }
 
     /** Waits for the diagnostics of {@code version}. */

@@ -1,5 +1,6 @@
 package dev.treen.lsp.feature;
 
+import com.google.gson.JsonObject;
 import dev.treen.check.RoomYear;
 import dev.treen.joinery.Figure;
 import dev.treen.joinery.FinishedPart;
@@ -14,6 +15,7 @@ import dev.treen.source.Span;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.eclipse.lsp4j.InlayHint;
 import org.eclipse.lsp4j.InlayHintKind;
@@ -22,8 +24,27 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
 /** What Treen worked out, shown in the line: finished sizes of parts, values left to it, units of bare numbers. */
 public final class InlayHints {
-    /** Makes the hints of one kind of client; there is nothing to set yet. */
-    public InlayHints() {
+    private final HintSettings wanted;
+
+    /** Makes hints of the kinds that are wanted. */
+    public InlayHints(HintSettings wanted) {
+        this.wanted = wanted;
+    }
+
+    /** The same hint with what resting on its place shows, if that is still the text that the hint was made of. */
+    public static InlayHint resolved(InlayHint hint, Document document, boolean pictures) {
+        if (hint.getData() instanceof JsonObject place && place.get("version").getAsInt() == document.version()) {
+            new Hovers(pictures).at(document, place.get("at").getAsInt()).ifPresent(
+                    hover -> hint.setTooltip(hover.getContents().getRight()));
+        }
+        return hint;
+    }
+
+    /** The address of the file that a hint is of. */
+    public static Optional<String> file(InlayHint hint) {
+        return hint.getData() instanceof JsonObject place && place.has("uri") && place.has("at") && place.has("version")
+                ? Optional.of(place.get("uri").getAsString())
+                : Optional.empty();
     }
 
     /** The hints inside {@code range}. */
@@ -32,10 +53,10 @@ public final class InlayHints {
         LengthFormat format = document.analysis().evaluation().project().settings().format();
         List<InlayHint> hints = new ArrayList<>();
         Set<Integer> taken = new HashSet<>();
-        for (FinishedPart part : document.analysis().joined().parts()) {
+        for (FinishedPart part : wanted.sizes() ? document.analysis().joined().parts() : List.<FinishedPart>of()) {
             add(document, asked, part.part().nameAt(), finished(part, format), hints, taken);
         }
-        for (MadeJoint joint : document.analysis().joined().joints()) {
+        for (MadeJoint joint : wanted.values() ? document.analysis().joined().joints() : List.<MadeJoint>of()) {
             for (Figure figure : joint.figures()) {
                 Setting setting = joint.joint().settings().get(figure.name());
                 if (setting != null && setting.auto()) {
@@ -46,13 +67,13 @@ public final class InlayHints {
         }
         Set<Integer> told = new HashSet<>();
         for (RoomYear year : document.analysis().quick().facts().years(
-                at -> isIn(document, asked, at))) {
+                at -> wanted.seasons() && isIn(document, asked, at))) {
             // Beside what a value comes to: a second hint in the same place.
             // Editors set two hints at one place close together.
             String before = taken.contains(year.writtenAt().end()) ? "; " : "";
             add(document, asked, year.writtenAt(), before + YearText.hint(year, format), hints, told);
         }
-        for (Measure bare : document.analysis().evaluation().bareNumbers()) {
+        for (Measure bare : wanted.units() ? document.analysis().evaluation().bareNumbers() : List.<Measure>of()) {
             add(document, asked, bare.at(), format.unit(), hints, taken);
         }
         return hints;
@@ -79,6 +100,11 @@ public final class InlayHints {
             InlayHint hint = new InlayHint(document.positions().position(at.end()), Either.forLeft(text));
             hint.setKind(InlayHintKind.Type);
             hint.setPaddingLeft(true);
+            JsonObject place = new JsonObject();
+            place.addProperty("uri", document.uri());
+            place.addProperty("version", document.version());
+            place.addProperty("at", at.start());
+            hint.setData(place);
             hints.add(hint);
         }
     }

@@ -1,5 +1,6 @@
 package dev.treen.lsp.feature;
 
+import com.google.gson.JsonObject;
 import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.Command;
@@ -25,10 +27,34 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
 /** The remedies of findings as quick-fixes: each changes only what its finding says. */
 public final class QuickFixes {
     private final Diagnostics diagnostics;
+    private final boolean later;
 
-    /** Ranges as {@code diagnostics} gives them. */
-    public QuickFixes(Diagnostics diagnostics) {
+    /**
+     * Ranges as {@code diagnostics} gives them.
+     *
+     * @param later whether the client asks for the edits of an action once it is chosen: those over the whole file are only
+     *     worked out then
+     */
+    public QuickFixes(Diagnostics diagnostics, boolean later) {
         this.diagnostics = diagnostics;
+        this.later = later;
+    }
+
+    /** The address of the file that an action is of whose edits are still to come. */
+    public static Optional<String> file(CodeAction action) {
+        return action.getData() instanceof JsonObject of && of.has("uri") && of.has("version")
+                ? Optional.of(of.get("uri").getAsString())
+                : Optional.empty();
+    }
+
+    /** The action with its edits; nothing where it was offered for another version of the text. */
+    public Optional<CodeAction> resolved(CodeAction action, Document document) {
+        boolean same = action.getData() instanceof JsonObject of && of.get("version").getAsInt() == document.version();
+        if (!same) {
+            return Optional.empty();
+        }
+        action.setEdit(new WorkspaceEdit(byFile(document, safe(document))));
+        return Optional.of(action);
     }
 
     /** The fixes for findings that {@code range} touches. */
@@ -52,24 +78,41 @@ public final class QuickFixes {
         return actions;
     }
 
-    /** Everything at once that is safe to apply, where there is any; of two fixes that touch, the first. */
+    /** Everything at once that is safe to apply, where there is any. */
     private Optional<CodeAction> allSafe(Document document) {
+        boolean any = diagnostics.findings(document).stream().anyMatch(each -> safe(each).findAny().isPresent());
+        if (!any) {
+            return Optional.empty();
+        }
+        CodeAction action = new CodeAction("Apply all fixes that are safe");
+        action.setKind(CodeActionKind.SourceFixAll);
+        if (later) {
+            JsonObject of = new JsonObject();
+            of.addProperty("uri", document.uri());
+            of.addProperty("version", document.version());
+            action.setData(of);
+        } else {
+            action.setEdit(new WorkspaceEdit(byFile(document, safe(document))));
+        }
+        return Optional.of(action);
+    }
+
+    /** The edits of all safe fixes; of two that touch, the first. */
+    private List<Edit> safe(Document document) {
         List<Edit> edits = new ArrayList<>();
         for (Finding finding : diagnostics.findings(document)) {
-            finding.remedies().stream()
-                    .filter(remedy -> remedy.grade() == Remedy.Grade.SAFE && !remedy.edits().isEmpty())
+            safe(finding)
                     .filter(remedy -> remedy.edits().stream().noneMatch(edit -> edits.stream().anyMatch(
                             other -> touch(edit.at(), other.at()))))
                     .findFirst()
                     .ifPresent(remedy -> edits.addAll(remedy.edits()));
         }
-        if (edits.isEmpty()) {
-            return Optional.empty();
-        }
-        CodeAction action = new CodeAction("Apply all fixes that are safe");
-        action.setKind(CodeActionKind.SourceFixAll);
-        action.setEdit(new WorkspaceEdit(byFile(document, edits)));
-        return Optional.of(action);
+        return edits;
+    }
+
+    private static Stream<Remedy> safe(Finding finding) {
+        return finding.remedies().stream()
+                .filter(remedy -> remedy.grade() == Remedy.Grade.SAFE && !remedy.edits().isEmpty());
     }
 
     private static boolean touch(Span one, Span other) {

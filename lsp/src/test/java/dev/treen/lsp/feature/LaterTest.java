@@ -1,0 +1,151 @@
+package dev.treen.lsp.feature;
+
+import static dev.treen.lsp.Editor.applied;
+import static dev.treen.lsp.Editor.file;
+import static dev.treen.lsp.Editor.get;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.google.gson.JsonObject;
+import dev.treen.lsp.Editor;
+import dev.treen.lsp.EditorClient;
+import java.util.List;
+import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.CodeActionCapabilities;
+import org.eclipse.lsp4j.CodeActionContext;
+import org.eclipse.lsp4j.CodeActionKind;
+import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.CodeActionResolveSupportCapabilities;
+import org.eclipse.lsp4j.DidChangeConfigurationCapabilities;
+import org.eclipse.lsp4j.DidChangeConfigurationParams;
+import org.eclipse.lsp4j.HoverCapabilities;
+import org.eclipse.lsp4j.InlayHint;
+import org.eclipse.lsp4j.InlayHintParams;
+import org.eclipse.lsp4j.InlayHintWorkspaceCapabilities;
+import org.eclipse.lsp4j.MarkupKind;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.TextDocumentClientCapabilities;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
+import org.junit.jupiter.api.Test;
+
+/** What is only worked out once it is asked for, and what the user has set. The project is invented. */
+class LaterTest {
+    private static final String RAIL = """
+            project "Spoon rack" { units mm; climate { humidity 35%..65%; temperature 18degC..24degC } }
+            board plank { species black_cherry; size 2000 x 140 x 18; rings rift; moisture 9% }
+            part rail { lenght 300; widht 60; thickness 12; from plank }
+            """;
+
+    private static List<CodeAction> fixAll(Editor editor, String uri) throws Exception {
+        return get(editor.document().codeAction(new CodeActionParams(file(uri), new Range(editor.at(uri, "lenght", 0),
+                editor.at(uri, "lenght", 0)), new CodeActionContext(List.of(), List.of(CodeActionKind.SourceFixAll)))))
+                .stream().map(each -> each.getRight()).toList();
+    }
+
+    private static ClientCapabilities later() {
+        ClientCapabilities can = new ClientCapabilities();
+        CodeActionCapabilities actions = new CodeActionCapabilities();
+        actions.setDataSupport(true);
+        actions.setResolveSupport(new CodeActionResolveSupportCapabilities(List.of("edit")));
+        TextDocumentClientCapabilities text = new TextDocumentClientCapabilities();
+        text.setCodeAction(actions);
+        text.setHover(new HoverCapabilities(List.of(MarkupKind.MARKDOWN), false));
+        can.setTextDocument(text);
+        return can;
+    }
+
+    @Test
+    void theEditsOfAllFixesComeWhenTheyAreChosen() throws Exception {
+        String mended = RAIL.replace("lenght", "length").replace("widht", "width");
+        try (Editor editor = new Editor(later())) {
+            String uri = editor.open(RAIL);
+            CodeAction offered = fixAll(editor, uri).getFirst();
+            assertThat(offered.getEdit()).isNull();
+            CodeAction whole = get(editor.document().resolveCodeAction(offered));
+            assertThat(applied(RAIL, whole.getEdit().getChanges().get(uri))).isEqualTo(mended);
+            editor.type(uri, editor.range(uri, "60"), "70");
+            assertThatThrownBy(() -> get(editor.document().resolveCodeAction(offered)))
+                    .hasMessageContaining("The text has changed");
+        }
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(RAIL);
+            CodeAction offered = fixAll(editor, uri).getFirst();
+            assertThat(applied(RAIL, offered.getEdit().getChanges().get(uri))).isEqualTo(mended);
+            assertThat(get(editor.document().resolveCodeAction(offered)).getEdit()).isEqualTo(offered.getEdit());
+        }
+    }
+
+    private static List<InlayHint> hints(Editor editor, String uri) throws Exception {
+        return get(editor.document().inlayHint(new InlayHintParams(file(uri), editor.whole(uri))));
+    }
+
+    @Test
+    void aHintSaysMoreWhenItIsPointedAt() throws Exception {
+        try (Editor editor = new Editor(later())) {
+            String uri = editor.open(RAIL.replace("lenght", "length").replace("widht", "width"));
+            InlayHint size = hints(editor, uri).stream()
+                    .filter(each -> each.getLabel().getLeft().contains("300"))
+                    .findFirst().orElseThrow();
+            assertThat(size.getTooltip()).isNull();
+            assertThat(get(editor.document().resolveInlayHint(size)).getTooltip().getRight().getValue())
+                    .contains("rail");
+            editor.type(uri, editor.range(uri, "60"), "70");
+            assertThat(get(editor.document().resolveInlayHint(size)).getTooltip()).isNull();
+        }
+    }
+
+    private static Object wanted(String kind) {
+        JsonObject kinds = new JsonObject();
+        kinds.addProperty(kind, false);
+        JsonObject treen = new JsonObject();
+        treen.add("inlayHints", kinds);
+        return treen;
+    }
+
+    private static boolean some(List<InlayHint> hints, String label) {
+        return hints.stream().anyMatch(each -> each.getLabel().getLeft().contains(label));
+    }
+
+    @Test
+    void hintsAreOfTheKindsThatTheUserHasSet() throws Exception {
+        ClientCapabilities can = new ClientCapabilities();
+        WorkspaceClientCapabilities workspace = new WorkspaceClientCapabilities();
+        workspace.setConfiguration(true);
+        workspace.setDidChangeConfiguration(new DidChangeConfigurationCapabilities(true));
+        workspace.setInlayHint(new InlayHintWorkspaceCapabilities(true));
+        can.setWorkspace(workspace);
+        try (Editor editor = new Editor(can)) {
+            String uri = editor.open(RAIL.replace("lenght", "length").replace("widht", "width"));
+            assertThat(EditorClient.next(editor.client().registrations).getRegistrations())
+                    .extracting(each -> each.getMethod()).containsExactly("workspace/didChangeConfiguration");
+            assertThat(some(hints(editor, uri), "300")).isTrue();
+            assertThat(some(hints(editor, uri), "mm")).isTrue();
+            editor.client().settings = wanted("sizes");
+            editor.server().getWorkspaceService().didChangeConfiguration(
+                    new DidChangeConfigurationParams(new JsonObject()));
+            assertThat(EditorClient.next(editor.client().refreshed)).isEqualTo("hints");
+            assertThat(some(hints(editor, uri), "300")).isFalse();
+            editor.client().settings = wanted("units");
+            editor.server().getWorkspaceService().didChangeConfiguration(
+                    new DidChangeConfigurationParams(new JsonObject()));
+            assertThat(EditorClient.next(editor.client().refreshed)).isEqualTo("hints");
+            assertThat(hints(editor, uri)).noneMatch(each -> each.getLabel().getLeft().equals("mm"));
+            assertThat(some(hints(editor, uri), "300")).isTrue();
+        }
+    }
+
+    @Test
+    void aClientThatCannotBeAskedTellsItsSettings() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(RAIL.replace("lenght", "length").replace("widht", "width"));
+            JsonObject all = new JsonObject();
+            all.add("treen", (JsonObject) wanted("units"));
+            editor.server().getWorkspaceService().didChangeConfiguration(new DidChangeConfigurationParams(all));
+            assertThat(hints(editor, uri)).noneMatch(each -> each.getLabel().getLeft().equals("mm"));
+            editor.server().getWorkspaceService().didChangeConfiguration(
+                    new DidChangeConfigurationParams("nonsense"));
+            assertThat(hints(editor, uri)).anyMatch(each -> each.getLabel().getLeft().equals("mm"));
+        }
+    }
+}
