@@ -1,11 +1,14 @@
 package dev.treen.page;
 
 import dev.treen.cutting.BoardCut;
+import dev.treen.drawing.Corners;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.plan.CutList;
 import dev.treen.plan.Plan;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 
@@ -25,6 +28,12 @@ public final class Labels {
         Html.said(body, "p",
                 "One label a part: on its face side, the lower edge of the label at the face edge, the arrow along"
                         + " the grain, its left end at the part's left end.");
+        Corners corners = Corners.of(plan.joined());
+        if (!corners.pairs().isEmpty()) {
+            Html.said(body, "p",
+                    "Two parts that are joined bear the same number, at the end where they meet: write it on both"
+                            + " before the first is cut, and fit each to its own mate.");
+        }
         Element list = Html.add(body, "ul");
         CutList rows = CutList.of(plan);
         Map<String, String> boards = new HashMap<>();
@@ -34,13 +43,14 @@ public final class Labels {
         for (CutList.Row row : rows.rows()) {
             for (String part : row.parts()) {
                 plan.joined().part(part).ifPresent(
-                        made -> label(plan, list, row, made, boards.getOrDefault(part, "")));
+                        made -> label(plan, list, row, made, boards.getOrDefault(part, ""), corners.on(part)));
             }
         }
         return document.outerHtml() + "\n";
     }
 
-    private static void label(Plan plan, Element list, CutList.Row row, FinishedPart part, String board) {
+    private static void label(Plan plan, Element list, CutList.Row row, FinishedPart part, String board,
+            List<Corners.Mark> corners) {
         Element label = Html.add(list, "li");
         Html.said(label, "span", row.mark(), "class", "mark");
         Html.name(label, part.part().name());
@@ -52,7 +62,28 @@ public final class Labels {
             Html.text(lines, ", from ");
             Html.name(lines, board);
         }
-        Html.said(label, "p", "⟵ grain ⟶", "class", "grain");
-        Html.said(label, "p", "face side · left end · face edge below", "class", "edge");
+        Element grain = Html.add(label, "p");
+        grain.addClass("grain");
+        // What is at an end stands at that end of the label.
+        numbers(grain, corners, Corners.Spot.LEFT_END);
+        Html.text(grain, " ⟵ grain ⟶ ");
+        numbers(grain, corners, Corners.Spot.RIGHT_END);
+        Element edge = Html.add(label, "p");
+        edge.addClass("edge");
+        Html.text(edge, "face side · left end · face edge below");
+        if (corners.stream().anyMatch(mark -> mark.spot() == Corners.Spot.BETWEEN)) {
+            Html.text(edge, " · between: ");
+            numbers(edge, corners, Corners.Spot.BETWEEN);
+        }
+    }
+
+    private static void numbers(Element line, List<Corners.Mark> corners, Corners.Spot spot) {
+        String numbers = corners.stream()
+                .filter(mark -> mark.spot() == spot)
+                .map(mark -> Integer.toString(mark.number()))
+                .collect(Collectors.joining(" "));
+        if (!numbers.isEmpty()) {
+            Html.said(line, "span", numbers, "class", "corner", "title", spot.words());
+        }
     }
 }

@@ -2,11 +2,14 @@ package dev.treen.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.treen.drawing.Corners;
 import dev.treen.plan.Plan;
 import dev.treen.plan.Projects;
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.jsoup.Jsoup;
@@ -29,6 +32,40 @@ class LabelsAndShoppingTest {
         assertThat(page.select("li").first().text()).contains("A", "front", "178 × 94 × 9 mm", "plank leaf 1", "grain");
         assertThat(Jsoup.parse(Labels.of(Projects.compile(HOSTILE).plan())).select("h1").text())
                 .isEqualTo("=1+1 <b>, \"x\" 😀");
+    }
+
+    /** Each corner's number stands on both its parts and on no other; the panels, which lie loose, have none. */
+    @Test
+    void bothPartsOfACornerBearItsNumber() {
+        Plan plan = Projects.example("tea-caddy").plan();
+        Map<String, List<String>> numbers = new HashMap<>();
+        Jsoup.parse(Labels.of(plan)).select("li").forEach(label -> numbers.put(
+                label.select(".name").first().text(), label.select(".corner").eachText()));
+        assertThat(numbers.get("base")).isEmpty();
+        assertThat(numbers.get("lid")).isEmpty();
+        for (String side : List.of("front", "back", "left", "right")) {
+            assertThat(numbers.get(side)).as(side).hasSize(2).doesNotHaveDuplicates();
+        }
+        assertThat(numbers.values().stream().flatMap(List::stream).sorted())
+                .containsExactly("1", "1", "2", "2", "3", "3", "4", "4");
+    }
+
+    @Test
+    void aNumberStandsAtTheEndWhereThePartsMeet() {
+        // The stile stands at the left of the rail; as the rail lies before its maker, that is one of its two ends.
+        Corners corners = Corners.of(Projects.compile("""
+                project "Frame" { units mm; climate { humidity 35%..65%; temperature 18degC..24degC } }
+                board ash { species white_ash; size 2400 x 180 x 24; rings quarter; moisture 9% }
+                part stile { length 500; width 50; thickness 20; from ash; place { length up; width right; at -50, 0, 0 } }
+                part other like stile { place { at 300, 0, 0 } }
+                part rail { length 300; width 40; thickness 20; from ash; place { length right; width up; at 0, 0, 230 } }
+                joint mortise_tenon rail into stile, other
+                """).joined());
+        assertThat(corners.pairs()).containsExactly(
+                new Corners.Pair(1, "rail", "stile"), new Corners.Pair(2, "rail", "other"));
+        assertThat(corners.on("rail")).extracting(Corners.Mark::spot)
+                .containsExactlyInAnyOrder(Corners.Spot.LEFT_END, Corners.Spot.RIGHT_END);
+        assertThat(corners.on("stile")).containsExactly(new Corners.Mark(1, Corners.Spot.BETWEEN));
     }
 
     @Test
