@@ -23,8 +23,10 @@ import dev.treen.solid.SurfaceEdge;
 import dev.treen.wood.Figures;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -69,11 +71,7 @@ final class GrooveShows implements BodyCheck {
     @Override
     public List<Finding> run(Joined joined, Standing standing) {
         CutFaces cuts = new CutFaces(joined);
-        BigFraction behind = standing.all().stream()
-                .flatMap(part -> part.solid().bounds().stream())
-                .map(box -> box.max().get(Axis.Y))
-                .max(Exact::compare)
-                .orElse(BigFraction.ZERO);
+        Map<String, BigFraction> behind = behind(joined, standing);
         List<Finding> findings = new ArrayList<>();
         Set<Told> told = new HashSet<>();
         for (Placed placed : standing.all()) {
@@ -82,16 +80,33 @@ final class GrooveShows implements BodyCheck {
                 CutFaces.bare(part)
                         .flatMap(solid -> End.of(part, solid, side))
                         .filter(End::open)
-                        .ifPresent(end -> openings(end, standing.near(end.box()), behind).forEach(opening -> maker(
-                                end, opening.area(), cuts, standing)
-                                .filter(made -> opening.closed()
-                                        || made.joint().right().name().equals(placed.name()))
-                                .filter(made -> told.add(new Told(CutFaces.mate(made, placed.name()), placed.name())))
-                                .ifPresent(made -> findings.add(
-                                        finding(made, end, opening, joined.project().settings())))));
+                        .ifPresent(end -> openings(end, standing.near(end.box()),
+                                behind.getOrDefault(placed.name(), end.box().coordinate(Side.BACK)))
+                                .forEach(opening -> maker(
+                                        end, opening.area(), cuts, standing)
+                                        .filter(made -> opening.closed()
+                                                || made.joint().right().name().equals(placed.name()))
+                                        .filter(made -> told
+                                                .add(new Told(CutFaces.mate(made, placed.name()), placed.name())))
+                                        .ifPresent(made -> findings.add(
+                                                finding(made, end, opening, joined.project().settings())))));
             }
         }
         return findings;
+    }
+
+    /** How far back the thing reaches that each part is joined into. */
+    private static Map<String, BigFraction> behind(Joined joined, Standing standing) {
+        Map<String, BigFraction> behind = new HashMap<>();
+        for (List<Placed> group : standing.joinedGroups(joined.joints())) {
+            BigFraction back = group.stream()
+                    .flatMap(part -> part.solid().bounds().stream())
+                    .map(box -> box.coordinate(Side.BACK))
+                    .max(Exact::compare)
+                    .orElse(BigFraction.ZERO);
+            group.forEach(part -> behind.put(part.name(), back));
+        }
+        return behind;
     }
 
     private static List<Side> ends(FinishedPart part) {
