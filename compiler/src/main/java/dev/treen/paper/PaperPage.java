@@ -7,6 +7,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.NavigableSet;
+import java.util.stream.Collectors;
 import org.jsoup.nodes.DataNode;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -20,6 +22,7 @@ final class PaperPage {
     private static final int LONG = 24;
     private static final int ON_ONE_SHEET = 16;
     private static final int CUT_COLUMNS = 3;
+    private static final int MOST_LACKING = 12;
 
     private final Document page;
     private final PaperSize size;
@@ -31,6 +34,7 @@ final class PaperPage {
 
     static Document of(Document page, PaperSize size) {
         PaperPage ready = new PaperPage(page.clone(), size);
+        ready.lacking();
         ready.head();
         ready.ruler();
         ready.drawings();
@@ -39,6 +43,21 @@ final class PaperPage {
         ready.columns();
         ready.together();
         return ready.page;
+    }
+
+    /** Says by their numbers which letters a box stands for, so that a name is not lost without a word. */
+    private void lacking() {
+        NavigableSet<Integer> letters = Typefaces.lacking(page.text());
+        Element title = page.selectFirst("h1");
+        if (!letters.isEmpty() && title != null) {
+            String named = letters.stream().limit(MOST_LACKING).map("U+%04X"::formatted)
+                    .collect(Collectors.joining(", "));
+            int more = letters.size() - MOST_LACKING;
+            title.after(new Element("p").addClass("lacking")
+                    .text("On these sheets a box \u25a1 stands for letters that the"
+                            + " file does not carry: " + named + (more > 0 ? " and " + more + " more" : "")
+                            + ". The page plan.html shows them."));
+        }
     }
 
     private void head() {

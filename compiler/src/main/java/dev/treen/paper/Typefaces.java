@@ -7,7 +7,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -28,6 +32,9 @@ final class Typefaces {
     private static final int REGULAR = 400;
     private static final int BOLD = 700;
 
+    /** Every font has the letters before this one: Latin, its accents, what European languages need of them. */
+    private static final int BEYOND = 0x250;
+
     private record Face(String file, String family, int weight, FontStyle style) {}
 
     private static final List<Face> FACES = List.of(
@@ -47,6 +54,39 @@ final class Typefaces {
     static void give(PdfRendererBuilder builder, PDDocument document) {
         for (Face each : FACES) {
             builder.useFont(new Late(document, each.file()), each.family(), each.weight(), each.style(), true);
+        }
+    }
+
+    /** The letters of {@code text} that no font here has, by their numbers: a box is set for them. */
+    static NavigableSet<Integer> lacking(String text) {
+        NavigableSet<Integer> lacking = new TreeSet<>();
+        text.codePoints().filter(letter -> letter >= BEYOND && !Character.isWhitespace(letter)
+                && Character.getType(letter) != Character.FORMAT).forEach(lacking::add);
+        for (Face each : FACES) {
+            // Only what is read by nobody so far is looked for in the next font.
+            if (!lacking.isEmpty() && (each.family().equals(SANS) || each.family().equals(REST))
+                    && each.weight() == REGULAR && each.style() == FontStyle.NORMAL) {
+                lacking.removeIf(knownTo(each.file()));
+            }
+        }
+        return lacking;
+    }
+
+    private static Predicate<Integer> knownTo(String file) {
+        try (TrueTypeFont letters = letters(file)) {
+            CmapLookup numbers = letters.getUnicodeCmapLookup();
+            return letter -> numbers.getGlyphId(letter) != 0;
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    private static TrueTypeFont letters(String file) throws IOException {
+        try (InputStream in = Typefaces.class.getResourceAsStream(file)) {
+            if (in == null) {
+                throw new IllegalStateException("the letters " + file + " are not among the resources");
+            }
+            return new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
         }
     }
 
@@ -71,11 +111,8 @@ final class Typefaces {
         }
 
         private PDFont read() {
-            try (InputStream in = Typefaces.class.getResourceAsStream(file)) {
-                if (in == null) {
-                    throw new IllegalStateException("the letters " + file + " are not among the resources");
-                }
-                TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            try {
+                TrueTypeFont letters = letters(file);
                 // Joined letters such as fi would cost a quarter of the time, and some readers do not find them.
                 letters.setEnableGsub(false);
                 return PDType0Font.load(document, letters, true);

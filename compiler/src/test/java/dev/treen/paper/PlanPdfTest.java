@@ -205,6 +205,14 @@ class PlanPdfTest {
         assertThat(text.replaceAll("\\s+", "")).contains("x".repeat(500));
     }
 
+    /** Letters that no font here has are named by their numbers; a name is never lost without a word. */
+    @Test
+    void lettersThatAreNotCarriedAreNamed() throws IOException {
+        String text = text(pdf(page(Projects.text("tea-caddy").replace("Tea caddy", "Caddy 木箱 ω")), PaperSize.A4));
+        assertThat(text).contains("U+6728, U+7BB1", "Caddy", "ω").doesNotContain("U+03C9");
+        assertThat(text(caddy)).doesNotContain("does not carry");
+    }
+
     @Test
     void aProjectWithoutPartsGivesASheet() throws IOException {
         assertThat(text(pdf(page("project \"Nothing yet\" { units mm }\n"), PaperSize.A4)))
