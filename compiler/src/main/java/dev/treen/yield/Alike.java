@@ -86,22 +86,12 @@ final class Alike {
     }
 
     private static CutTree named(CutTree from, BoardLayout board, Map<Place, String> lies) {
-        List<CutTree.Cut> chain = new ArrayList<>();
-        CutTree node = from;
-        while (node instanceof CutTree.Cut cut) {
-            chain.add(cut);
-            node = cut.second();
-        }
-        CutTree done = node;
-        if (node instanceof CutTree.PieceLeaf leaf) {
-            String id = lies.getOrDefault(Place.of(board.stockId(), leaf.area()), leaf.pieceId());
-            done = new CutTree.PieceLeaf(leaf.area(), id, leaf.copy(), leaf.turned());
-        }
-        for (int i = chain.size() - 1; i >= 0; i--) {
-            CutTree.Cut cut = chain.get(i);
-            done = new CutTree.Cut(
-                    cut.area(), cut.direction(), cut.position(), named(cut.first(), board, lies), done);
-        }
-        return done;
+        return Rebuilt.of(from, leaf -> leaf instanceof CutTree.PieceLeaf part
+                ? new CutTree.PieceLeaf(
+                        part.area(),
+                        lies.getOrDefault(Place.of(board.stockId(), part.area()), part.pieceId()),
+                        part.copy(),
+                        part.turned())
+                : leaf, Rebuilt.Join.SAME);
     }
 }

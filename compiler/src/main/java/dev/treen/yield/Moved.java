@@ -4,8 +4,6 @@ import dev.treen.yield.CutTree.Cut;
 import dev.treen.yield.CutTree.OffcutLeaf;
 import dev.treen.yield.CutTree.PieceLeaf;
 import dev.treen.yield.CutTree.WasteLeaf;
-import java.util.ArrayList;
-import java.util.List;
 
 /** Shapes on a board, counted from another corner. */
 final class Moved {
@@ -32,22 +30,13 @@ final class Moved {
         };
     }
 
-    // Rows of many parts make the tree as deep as the row is long, so the second half of a cut is a loop, not a call.
     static CutTree by(CutTree from, long dx, long dy) {
-        List<Cut> chain = new ArrayList<>();
-        CutTree node = from;
-        while (node instanceof Cut cut) {
-            chain.add(cut);
-            node = cut.second();
-        }
-        CutTree done = leaf(node, dx, dy);
-        for (int i = chain.size() - 1; i >= 0; i--) {
-            Cut cut = chain.get(i);
-            long shift = cut.direction() == CutTree.Direction.ACROSS ? dx : dy;
-            done = new Cut(
-                    by(cut.area(), dx, dy), cut.direction(), cut.position() + shift, by(cut.first(), dx, dy), done);
-        }
-        return done;
+        return Rebuilt.of(from, leaf -> leaf(leaf, dx, dy), (cut, first, second) -> new Cut(
+                by(cut.area(), dx, dy),
+                cut.direction(),
+                cut.position() + (cut.direction() == CutTree.Direction.ACROSS ? dx : dy),
+                first,
+                second));
     }
 
     private static CutTree leaf(CutTree leaf, long dx, long dy) {

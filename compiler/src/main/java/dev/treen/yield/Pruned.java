@@ -29,7 +29,7 @@ final class Pruned {
     Pruned(CutTree tree, Rect usable, Predicate<String> stays) {
         this.stays = stays;
         this.usable = usable;
-        this.tree = pruned(tree);
+        this.tree = Rebuilt.of(tree, this::withoutPart, this::joined);
     }
 
     /** The places in which a part may be put. */
@@ -53,23 +53,7 @@ final class Pruned {
 
     /** The tree with the places in {@code filled} sawn so; others as they were, or as {@code leftover} says. */
     CutTree filled(Map<Rect, CutTree> filled, Function<Rect, CutTree> leftover) {
-        return filled(tree, filled, leftover);
-    }
-
-    private CutTree filled(CutTree from, Map<Rect, CutTree> filled, Function<Rect, CutTree> leftover) {
-        List<Cut> chain = new ArrayList<>();
-        CutTree node = from;
-        while (node instanceof Cut cut) {
-            chain.add(cut);
-            node = cut.second();
-        }
-        CutTree done = leaf(node, filled, leftover);
-        for (int i = chain.size() - 1; i >= 0; i--) {
-            Cut cut = chain.get(i);
-            done = new Cut(
-                    cut.area(), cut.direction(), cut.position(), filled(cut.first(), filled, leftover), done);
-        }
-        return done;
+        return Rebuilt.of(tree, leaf -> leaf(leaf, filled, leftover), Rebuilt.Join.SAME);
     }
 
     private CutTree leaf(CutTree leaf, Map<Rect, CutTree> filled, Function<Rect, CutTree> leftover) {
@@ -85,20 +69,6 @@ final class Pruned {
                 : before.getOrDefault(leaf.area(), leaf);
     }
 
-    private CutTree pruned(CutTree from) {
-        List<Cut> chain = new ArrayList<>();
-        CutTree node = from;
-        while (node instanceof Cut cut) {
-            chain.add(cut);
-            node = cut.second();
-        }
-        CutTree done = withoutPart(node);
-        for (int i = chain.size() - 1; i >= 0; i--) {
-            done = joined(chain.get(i), pruned(chain.get(i).first()), done);
-        }
-        return done;
-    }
-
     private CutTree withoutPart(CutTree leaf) {
         if (leaf instanceof PieceLeaf piece && !stays.test(piece.pieceId())) {
             emptied.add(leaf.area());
@@ -108,9 +78,8 @@ final class Pruned {
     }
 
     private CutTree joined(Cut cut, CutTree first, CutTree second) {
-        Cut same = new Cut(cut.area(), cut.direction(), cut.position(), first, second);
         if (!free(first) || !free(second) || !usable.holds(cut.area())) {
-            return same;
+            return Rebuilt.Join.SAME.of(cut, first, second);
         }
         if (emptied.contains(first.area()) || emptied.contains(second.area())) {
             emptied.add(cut.area());

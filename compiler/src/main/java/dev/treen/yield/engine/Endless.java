@@ -47,31 +47,18 @@ final class Endless {
      * keep only the value of the whole board.
      */
     static @Nullable Endless of(Folded f, int stock, long most, boolean all) {
-        int n = 0;
-        var l = new long[2 * f.types];
-        var w = new long[2 * f.types];
-        var type = new int[2 * f.types];
+        Kinds kinds = Kinds.of(f, stock);
+        long[] l = kinds.l;
+        long[] w = kinds.w;
         long sideL = f.boardLength[stock];
         long sideW = f.boardWidth[stock];
-        for (int t = 0; t < f.spare; t++) {
-            for (int turn = 0; turn < (f.turns[t] ? 2 : 1); turn++) {
-                l[n] = turn == 0 ? f.length[t] : f.width[t];
-                w[n] = turn == 0 ? f.width[t] : f.length[t];
-                type[n] = t;
-                if (f.ok[t][stock] && f.copies[t] > 0 && l[n] <= sideL && w[n] <= sideW) {
-                    n++;
-                }
-            }
-        }
-        l = Arrays.copyOf(l, n);
-        w = Arrays.copyOf(w, n);
         long[] xs = all ? Raster.sums(sideL, l) : Raster.points(sideL, l);
         long[] ys = all ? Raster.sums(sideW, w) : Raster.points(sideW, w);
         double work = (double) xs.length * ys.length * (xs.length + ys.length) / 4;
         if (xs.length == 0 || ys.length == 0 || (double) xs.length * ys.length > 40e6 || work > most) {
             return null;
         }
-        return new Endless(xs, ys, l, w, Arrays.copyOf(type, n));
+        return new Endless(xs, ys, l, w, kinds.type);
     }
 
     /** The table over given marks, for parts in both lists, each of a type; null if it would be too large. */
