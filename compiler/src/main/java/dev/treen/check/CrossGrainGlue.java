@@ -187,8 +187,7 @@ final class CrossGrainGlue implements Check {
         return made.figure(MortiseTenon.GLUED).isPresent()
                 ? List.of(
                         "glue only the middle of the joint, no more than " + widest
-                                + ", and leave the rest dry with a little"
-                                + " room beside it",
+                                + ", and leave the rest dry with a little room beside it",
                         "make what is glued narrower, or the rail")
                 : List.of(
                         "fix it over no more than " + widest + " at its middle, and screw the rest through slots",

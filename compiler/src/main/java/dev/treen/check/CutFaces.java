@@ -4,6 +4,7 @@ import dev.treen.joinery.Edge;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
+import dev.treen.joinery.Ties;
 import dev.treen.solid.Origin;
 import dev.treen.solid.Solid;
 import java.util.HashMap;
@@ -15,11 +16,14 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Whose the cut faces of finished bodies are: only which two parts a cut joins is asked, never what kind of joint it is. */
+/**
+ * Whose the cut faces of finished bodies are: only which two parts a cut joins is asked. Of the kinds of joint one counts:
+ * what is glued edge to edge is one board.
+ */
 final class CutFaces {
     private final Map<String, MadeJoint> byName = new HashMap<>();
     private final Map<String, Integer> numbers = new HashMap<>();
-    private final Map<String, String> boards = new HashMap<>();
+    private final Ties boards = new Ties();
     private final Set<Set<String>> joined;
 
     CutFaces(Joined joined) {
@@ -29,11 +33,7 @@ final class CutFaces {
         }
         for (MadeJoint made : joined.joints()) {
             if (made.joint().kind().equals(Edge.KIND)) {
-                String one = board(made.joint().left().name());
-                String other = board(made.joint().right().name());
-                if (!one.equals(other)) {
-                    boards.put(other, one);
-                }
+                boards.tie(made.joint().left().name(), made.joint().right().name());
             }
         }
         this.joined = joined.joints().stream().map(this::pair).collect(Collectors.toSet());
@@ -41,17 +41,8 @@ final class CutFaces {
 
     private Set<String> pair(MadeJoint made) {
         return Stream.of(made.joint().left().name(), made.joint().right().name())
-                .map(this::board)
+                .map(boards::leader)
                 .collect(Collectors.toSet());
-    }
-
-    /** The stave that stands for all that are glued edge to edge with one: together they are one board. */
-    private String board(String stave) {
-        String board = stave;
-        while (boards.containsKey(board)) {
-            board = boards.get(board);
-        }
-        return board;
     }
 
     /** The joint that cut a face; nothing for the faces of the stock. */
@@ -77,8 +68,8 @@ final class CutFaces {
 
     /** Whether two parts are joined to each other, or are one; staves glued to each other count as one. */
     boolean together(String one, String other) {
-        String first = board(one);
-        String second = board(other);
+        String first = boards.leader(one);
+        String second = boards.leader(other);
         return first.equals(second) || joined.contains(Set.of(first, second));
     }
 

@@ -76,21 +76,19 @@ final class GrooveShows implements BodyCheck {
         Set<Told> told = new HashSet<>();
         for (Placed placed : standing.all()) {
             FinishedPart part = standing.part(placed.name());
-            for (Side side : ends(part)) {
-                CutFaces.bare(part)
-                        .flatMap(solid -> End.of(part, solid, side))
-                        .filter(End::open)
-                        .ifPresent(end -> openings(end, standing.near(end.box()),
-                                behind.getOrDefault(placed.name(), end.box().coordinate(Side.BACK)))
-                                .forEach(opening -> maker(
-                                        end, opening.area(), cuts, standing)
-                                        .filter(made -> opening.closed()
-                                                || made.joint().right().name().equals(placed.name()))
-                                        .filter(made -> told
-                                                .add(new Told(CutFaces.mate(made, placed.name()), placed.name())))
-                                        .ifPresent(made -> findings.add(
-                                                finding(made, end, opening, joined.project().settings())))));
-            }
+            CutFaces.bare(part).stream()
+                    .flatMap(solid -> ends(part).stream().flatMap(side -> End.of(part, solid, side).stream()))
+                    .filter(End::open)
+                    .forEach(end -> {
+                        BigFraction back = behind.getOrDefault(placed.name(), end.box().coordinate(Side.BACK));
+                        for (Opening opening : openings(end, standing.near(end.box()), back)) {
+                            maker(end, opening, cuts, standing)
+                                    .filter(made -> told
+                                            .add(new Told(CutFaces.mate(made, placed.name()), placed.name())))
+                                    .map(made -> finding(made, end, opening, joined.project().settings()))
+                                    .ifPresent(findings::add);
+                        }
+                    });
         }
         return findings;
     }
@@ -168,11 +166,11 @@ final class GrooveShows implements BodyCheck {
      * or a sliding lid with room round it is meant to be seen, and a cut that the other part does not enter takes in a loose
      * dowel, key or tongue.
      */
-    private static Optional<MadeJoint> maker(End end, Region hole, CutFaces cuts, Standing standing) {
+    private static Optional<MadeJoint> maker(End end, Opening opening, CutFaces cuts, Standing standing) {
         String part = end.part().part().name();
         List<MadeJoint> makers = new ArrayList<>();
         for (SurfaceEdge edge : end.solid().surface().edges()) {
-            if (hole.contains(edge.from()) && hole.contains(edge.to())) {
+            if (opening.area().contains(edge.from()) && opening.area().contains(edge.to())) {
                 edge.rims().forEach(rim -> cuts.joint(rim.origin()).ifPresent(makers::add));
             }
         }
@@ -181,7 +179,8 @@ final class GrooveShows implements BodyCheck {
                         .filter(mate -> enters(mate, end))
                         .filter(mate -> mate.section(end.plane()).intersect(end.whole()).isEmpty())
                         .isPresent())
-                .findFirst();
+                .findFirst()
+                .filter(made -> opening.closed() || made.joint().right().name().equals(part));
     }
 
     private static boolean enters(Solid mate, End end) {

@@ -4,6 +4,7 @@ import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Subassembly;
+import dev.treen.joinery.Ties;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.solid.Axis;
@@ -13,7 +14,6 @@ import dev.treen.solid.Placed;
 import dev.treen.solid.Solid;
 import dev.treen.solid.Vec3;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -90,24 +90,12 @@ final class Standing {
 
     /** The parts in groups that the given joints tie together, each in the order of the project; single parts are left out. */
     List<List<Placed>> joinedGroups(List<MadeJoint> joints) {
-        Map<String, String> leaders = new HashMap<>();
-        for (MadeJoint made : joints) {
-            leaders.put(leader(made.joint().left().name(), leaders), leader(made.joint().right().name(), leaders));
-        }
+        Ties ties = new Ties();
+        joints.forEach(made -> ties.tie(made.joint().left().name(), made.joint().right().name()));
         Map<String, List<Placed>> groups = new LinkedHashMap<>();
         for (Placed part : placed) {
-            groups.computeIfAbsent(leader(part.name(), leaders), l -> new ArrayList<>()).add(part);
+            groups.computeIfAbsent(ties.leader(part.name()), l -> new ArrayList<>()).add(part);
         }
         return groups.values().stream().filter(group -> group.size() > 1).toList();
-    }
-
-    private static String leader(String part, Map<String, String> leaders) {
-        String at = part;
-        String next = leaders.getOrDefault(at, at);
-        while (!next.equals(at)) {
-            at = next;
-            next = leaders.getOrDefault(at, at);
-        }
-        return at;
     }
 }

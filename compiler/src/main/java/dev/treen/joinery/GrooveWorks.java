@@ -21,10 +21,10 @@ final class GrooveWorks {
             return new Setting(
                     alongTheGrain(made),
                     nearerEdge(made),
-                    figure(made, "up"),
-                    figure(made, "wide"),
-                    figure(made, "deep"),
-                    figure(made, "stop"));
+                    Work.figure(made, "up"),
+                    Work.figure(made, "wide"),
+                    Work.figure(made, "deep"),
+                    Work.figure(made, "stop"));
         }
     }
 
@@ -81,13 +81,13 @@ final class GrooveWorks {
         List<Work.GaugeSetting> settings = new ArrayList<>();
         first.figure("tongue").ifPresent(f -> {
             settings.add(new Work.GaugeSetting("tongue", f.measure().value()));
-            settings.add(new Work.GaugeSetting("tongue thickness", figure(first, "wide")));
+            settings.add(new Work.GaugeSetting("tongue thickness", Work.figure(first, "wide")));
         });
         first.figure("raise").ifPresent(f -> settings.add(new Work.GaugeSetting("bevel", f.measure().value())));
         statement.stream()
                 .map(made -> new Work.GaugeSetting(
                         "gap at the " + made.meeting().face().map(f -> end(made, f)).orElse("edge"),
-                        figure(made, "gap")))
+                        Work.figure(made, "gap")))
                 .distinct()
                 .forEach(settings::add);
         return new Work(
@@ -147,10 +147,6 @@ final class GrooveWorks {
         Length below = GrooveSizes.below(made.meeting());
         Length above = GrooveSizes.above(made.meeting());
         return Direction.of(axis, below.compareTo(above) <= 0 ? -1 : 1).surface();
-    }
-
-    private static Length figure(MadeJoint made, String name) {
-        return made.figure(name).map(f -> f.measure().value()).orElse(Length.ZERO);
     }
 
     private static String listed(List<String> names) {

@@ -19,9 +19,9 @@ final class RebateWorks {
                     along,
                     along ? GrooveWorks.nearerEdge(made) : "",
                     // Across the grain it is scribed, whatever it measures.
-                    along ? Work.figure(List.of(made), "wide") : Length.ZERO,
-                    Work.figure(List.of(made), "deep"),
-                    Work.figure(List.of(made), "stop"));
+                    along ? Work.figure(made, "wide") : Length.ZERO,
+                    Work.figure(made, "deep"),
+                    Work.figure(made, "stop"));
         }
     }
 

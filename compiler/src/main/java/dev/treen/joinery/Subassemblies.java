@@ -56,41 +56,26 @@ public final class Subassemblies {
 
     /** Parts tied together by joints, those of one statement too, in the order of the project. */
     private static List<Group> groups(Project project) {
-        Map<String, String> leaders = new HashMap<>();
+        Ties ties = new Ties();
         Map<Integer, String> ofStatements = new HashMap<>();
         for (Joint joint : project.joints()) {
-            String one = leader(joint.left().name(), leaders);
-            leaders.put(leader(joint.right().name(), leaders), one);
-            String other = ofStatements.putIfAbsent(joint.statement(), one);
-            if (other != null) {
-                leaders.put(leader(other, leaders), leader(one, leaders));
-            }
+            String one = joint.left().name();
+            ties.tie(one, joint.right().name());
+            ties.tie(ofStatements.computeIfAbsent(joint.statement(), s -> one), one);
         }
         Map<String, Group> groups = new LinkedHashMap<>();
         for (Part part : project.parts()) {
-            group(part.name(), leaders, groups).parts().add(part);
+            group(part.name(), ties, groups).parts().add(part);
         }
         for (Joint joint : project.joints()) {
-            group(joint.left().name(), leaders, groups).joints().add(joint);
+            group(joint.left().name(), ties, groups).joints().add(joint);
         }
         return List.copyOf(groups.values());
     }
 
-    private static Group group(String part, Map<String, String> leaders, Map<String, Group> groups) {
+    private static Group group(String part, Ties ties, Map<String, Group> groups) {
         return groups.computeIfAbsent(
-                leader(part, leaders), leader -> new Group(new ArrayList<>(), new ArrayList<>()));
-    }
-
-    private static String leader(String part, Map<String, String> leaders) {
-        String at = part;
-        String next = leaders.getOrDefault(at, at);
-        while (!next.equals(at)) {
-            String beyond = leaders.getOrDefault(next, next);
-            leaders.put(at, beyond);
-            at = next;
-            next = beyond;
-        }
-        return at;
+                ties.leader(part), leader -> new Group(new ArrayList<>(), new ArrayList<>()));
     }
 
     /** The joints of a subassembly with the numbers that their statements have now. */

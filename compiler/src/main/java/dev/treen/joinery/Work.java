@@ -72,6 +72,11 @@ public record Work(
 
     /** A figure that all pairs of a statement share. */
     static Length figure(List<MadeJoint> statement, String name) {
-        return statement.getFirst().figure(name).map(f -> f.measure().value()).orElse(Length.ZERO);
+        return figure(statement.getFirst(), name);
+    }
+
+    /** A figure of one pair; none counts as zero. */
+    static Length figure(MadeJoint made, String name) {
+        return made.figure(name).map(f -> f.measure().value()).orElse(Length.ZERO);
     }
 }
