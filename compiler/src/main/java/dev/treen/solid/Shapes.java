@@ -61,6 +61,28 @@ final class Shapes {
         }
         List<Vec3> base = way < 0 ? outline : outline.reversed();
         List<Vec3> top = way < 0 ? other : other.reversed();
+        Vec3 down = way < 0 ? area : area.negate();
+        return between(
+                base, top, Plane.through(base.getFirst(), down), Plane.through(top.getFirst(), down.negate()), origin);
+    }
+
+    private static Convex prism(List<Vec3> outline, Vec3 along, Origin origin, boolean checked) {
+        Vec3 area = new Face(Plane.of(along, Rat.ZERO), outline, origin).areaVector();
+        int way = area.inner(along).signum();
+        if (outline.size() < 3 || way == 0) {
+            throw new IllegalArgumentException("a prism needs an outline with area and an arrow out of its plane");
+        }
+        List<Vec3> base = way < 0 ? outline : outline.reversed();
+        Plane bottom = Plane.through(base.getFirst(), way < 0 ? area : area.negate());
+        if (checked) {
+            checkConvex(base, bottom);
+        }
+        List<Vec3> top = base.stream().map(corner -> corner.plus(along)).toList();
+        return between(base, top, bottom, bottom.flip().translate(along), origin);
+    }
+
+    /** What lies between two outlines, corner for corner, the edges of which run the same way. */
+    private static Convex between(List<Vec3> base, List<Vec3> top, Plane bottom, Plane lid, Origin origin) {
         int n = base.size();
         List<Vec3> vertices = new ArrayList<>(base);
         vertices.addAll(top);
@@ -71,43 +93,13 @@ final class Shapes {
             int j = (i + 1) % n;
             low[i] = i;
             high[i] = 2 * n - 1 - i;
-            // Both edges run the same way, so that the four corners lie in one plane.
+            // The base runs counter-clockwise as seen from below, so each side runs back along it and up. Both its edges run
+            // the same way, so that the four corners lie in one plane.
             Plane side = Plane.through(base.get(j), base.get(i), top.get(i));
             facets.add(new Facet(side, new int[]{j, i, n + i, n + j}, origin));
         }
-        Vec3 down = way < 0 ? area : area.negate();
-        facets.add(new Facet(Plane.through(base.getFirst(), down), low, origin));
-        facets.add(new Facet(Plane.through(top.getFirst(), down.negate()), high, origin));
-        return new Convex(vertices, facets);
-    }
-
-    private static Convex prism(List<Vec3> outline, Vec3 along, Origin origin, boolean checked) {
-        Vec3 area = new Face(Plane.of(along, Rat.ZERO), outline, origin).areaVector();
-        int way = area.inner(along).signum();
-        if (outline.size() < 3 || way == 0) {
-            throw new IllegalArgumentException("a prism needs an outline with area and an arrow out of its plane");
-        }
-        List<Vec3> base = way < 0 ? outline : outline.reversed();
-        int n = base.size();
-        Plane bottom = Plane.through(base.getFirst(), way < 0 ? area : area.negate());
-        if (checked) {
-            checkConvex(base, bottom);
-        }
-        List<Vec3> vertices = new ArrayList<>(base);
-        base.forEach(corner -> vertices.add(corner.plus(along)));
-        List<Facet> facets = new ArrayList<>(n + 2);
-        int[] low = new int[n];
-        int[] high = new int[n];
-        for (int i = 0; i < n; i++) {
-            int j = (i + 1) % n;
-            low[i] = i;
-            high[i] = 2 * n - 1 - i;
-            // The base runs counter-clockwise as seen from below, so each side runs back along it and up.
-            Plane side = Plane.through(base.get(j), base.get(i), base.get(i).plus(along));
-            facets.add(new Facet(side, new int[]{j, i, n + i, n + j}, origin));
-        }
         facets.add(new Facet(bottom, low, origin));
-        facets.add(new Facet(bottom.flip().translate(along), high, origin));
+        facets.add(new Facet(lid, high, origin));
         return new Convex(vertices, facets);
     }
 
