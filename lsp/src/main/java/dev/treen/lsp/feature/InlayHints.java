@@ -1,6 +1,5 @@
 package dev.treen.lsp.feature;
 
-import com.google.gson.JsonObject;
 import dev.treen.check.RoomYear;
 import dev.treen.joinery.Figure;
 import dev.treen.joinery.FinishedPart;
@@ -33,18 +32,16 @@ public final class InlayHints {
 
     /** The same hint with what resting on its place shows, if that is still the text that the hint was made of. */
     public static InlayHint resolved(InlayHint hint, Document document, boolean pictures) {
-        if (hint.getData() instanceof JsonObject place && place.get("version").getAsInt() == document.version()) {
-            new Hovers(pictures).at(document, place.get("at").getAsInt()).ifPresent(
-                    hover -> hint.setTooltip(hover.getContents().getRight()));
-        }
+        Offer.in(hint.getData())
+                .filter(offer -> offer.isOf(document))
+                .flatMap(offer -> new Hovers(pictures).at(document, offer.at()))
+                .ifPresent(hover -> hint.setTooltip(hover.getContents().getRight()));
         return hint;
     }
 
     /** The address of the file that a hint is of. */
     public static Optional<String> file(InlayHint hint) {
-        return hint.getData() instanceof JsonObject place && place.has("uri") && place.has("at") && place.has("version")
-                ? Optional.of(place.get("uri").getAsString())
-                : Optional.empty();
+        return Offer.in(hint.getData()).map(Offer::uri);
     }
 
     /** The hints inside {@code range}. */
@@ -100,11 +97,7 @@ public final class InlayHints {
             InlayHint hint = new InlayHint(document.positions().position(at.end()), Either.forLeft(text));
             hint.setKind(InlayHintKind.Type);
             hint.setPaddingLeft(true);
-            JsonObject place = new JsonObject();
-            place.addProperty("uri", document.uri());
-            place.addProperty("version", document.version());
-            place.addProperty("at", at.start());
-            hint.setData(place);
+            hint.setData(Offer.of(document, at.start()).json());
             hints.add(hint);
         }
     }

@@ -1,6 +1,5 @@
 package dev.treen.lsp.feature;
 
-import com.google.gson.JsonObject;
 import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
@@ -42,15 +41,12 @@ public final class QuickFixes {
 
     /** The address of the file that an action is of whose edits are still to come. */
     public static Optional<String> file(CodeAction action) {
-        return action.getData() instanceof JsonObject of && of.has("uri") && of.has("version")
-                ? Optional.of(of.get("uri").getAsString())
-                : Optional.empty();
+        return Offer.in(action.getData()).map(Offer::uri);
     }
 
     /** The action with its edits; nothing where it was offered for another version of the text. */
     public Optional<CodeAction> resolved(CodeAction action, Document document) {
-        boolean same = action.getData() instanceof JsonObject of && of.get("version").getAsInt() == document.version();
-        if (!same) {
+        if (Offer.in(action.getData()).filter(offer -> offer.isOf(document)).isEmpty()) {
             return Optional.empty();
         }
         action.setEdit(new WorkspaceEdit(byFile(document, safe(document))));
@@ -87,10 +83,7 @@ public final class QuickFixes {
         CodeAction action = new CodeAction("Apply all fixes that are safe");
         action.setKind(CodeActionKind.SourceFixAll);
         if (later) {
-            JsonObject of = new JsonObject();
-            of.addProperty("uri", document.uri());
-            of.addProperty("version", document.version());
-            action.setData(of);
+            action.setData(Offer.of(document, 0).json());
         } else {
             action.setEdit(new WorkspaceEdit(byFile(document, safe(document))));
         }
