@@ -29,7 +29,8 @@ public final class CutListCsv {
                 "grain along",
                 "joints included",
                 "notes");
-        for (CutList.Row each : CutList.of(plan).rows()) {
+        CutList list = CutList.of(plan);
+        for (CutList.Row each : list.rows()) {
             Size finished = each.finished();
             Size rough = each.rough();
             row(
@@ -49,7 +50,7 @@ public final class CutListCsv {
                     "yes",
                     notes(each));
         }
-        for (CutList.Loose each : CutList.of(plan).loose()) {
+        for (CutList.Loose each : list.loose()) {
             Size size = each.piece().size();
             row(
                     out,

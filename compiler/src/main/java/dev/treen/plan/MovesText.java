@@ -21,10 +21,9 @@ public final class MovesText {
             return List.of();
         }
         List<String> lines = new ArrayList<>();
-        String stay = moves.stayed() == 0 ? "nothing lies" : moves.stayed() == 1 ? "1 part lies"
-                : moves.stayed() + " parts lie";
-        lines.add("Since the last plan: " + stay + " where it was."
-                .replace("it was", moves.stayed() > 1 ? "they were" : "it was")
+        String stay = moves.stayed() == 0 ? "nothing lies where it was"
+                : moves.stayed() == 1 ? "1 part lies where it was" : moves.stayed() + " parts lie where they were";
+        lines.add("Since the last plan: " + stay + "."
                 + (moves.anew() ? " All is laid out anew: no layout that moves less takes nearly as little wood." : "")
                 + (moves.more() > 0 ? " A layout made anew would take " + share(moves.more()) + " % less wood." : ""));
         moves.moved().stream().limit(MANY).forEach(move -> lines.add(
