@@ -51,6 +51,12 @@ final class Amounts {
         return settings.units() == Unit.IN ? INCH_STEP : MM_STEP;
     }
 
+    /** As much as may be, in words: down to a mark of the rule, or fine where that would leave nothing. */
+    static String atMost(double mm, Settings settings) {
+        Length marked = Length.nearest(mm, Length.ofMm(1).dividedBy(100)).roundDownTo(step(settings));
+        return marked.signum() > 0 ? settings.format().text(marked) : fine(mm, settings);
+    }
+
     /** A moisture content in words. */
     static String moisture(double percent) {
         return DecimalText.write(percent, 1) + " %";

@@ -178,7 +178,8 @@ final class CrossGrainGlue implements Check {
                 .about(made.joint().name())
                 .number("over", held.over().toDoubleMm())
                 .number("mismatch", glued.mismatchMm());
-        advice(made, Amounts.fine(widest(held, nature), settings)).forEach(each -> finding.remedy(Remedy.choice(each)));
+        advice(made, Amounts.atMost(widest(held, nature), settings))
+                .forEach(each -> finding.remedy(Remedy.choice(each)));
         return finding.build();
     }
 

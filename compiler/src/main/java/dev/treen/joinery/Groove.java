@@ -254,13 +254,11 @@ public final class Groove implements JointKind {
 
     static Finding meetsWrongly(Meeting meeting, String because) {
         Joint joint = meeting.joint();
-        return Faults.meeting(
+        return Faults.meetsWrongly(
                 meeting,
-                JoineryFindings.MEETS_WRONGLY,
                 "`" + joint.left().name() + "` does not meet `" + joint.right().name() + "` as a "
-                        + joint.kind() + " wants")
-                .because(because)
-                .build();
+                        + joint.kind().replace('_', ' ') + " wants",
+                because);
     }
 
     @Override

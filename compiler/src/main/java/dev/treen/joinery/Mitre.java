@@ -54,18 +54,12 @@ final class Mitre implements JointKind {
 
     static Finding wrong(Meeting meeting) {
         Joint joint = meeting.joint();
-        return Finding.of(
-                JoineryFindings.MEETS_WRONGLY,
-                joint.at(),
+        return Faults.meetsWrongly(
+                meeting,
                 "`" + joint.left().name() + "` and `" + joint.right().name()
-                        + "` do not meet at a corner of their ends")
-                .related(meeting.left().placing().span(), "`" + joint.left().name() + "` lies here")
-                .related(meeting.right().placing().span(), "`" + joint.right().name() + "` lies here")
-                .because("A mitre is written inside to inside: the ends of both parts meet along the inner edge of the"
-                        + " corner, and each is lengthened by the other's thickness.")
-                .about(joint.left().name())
-                .about(joint.right().name())
-                .build();
+                        + "` do not meet at a corner of their ends",
+                "A mitre is written inside to inside: the ends of both parts meet along the inner edge of the"
+                        + " corner, and each is lengthened by the other's thickness.");
     }
 
     @Override

@@ -19,8 +19,7 @@ final class SlidingDovetail implements JointKind {
     private static final JointSchema SCHEMA = JointSchema.into(
             KIND,
             "The end of the left part is a dovetail that slides into a trench of its shape across the right one: a shelf"
-                    + " that ties its sides together, a batten that keeps a lid flat. It goes in from an edge, so one end"
-                    + " of the trench stays open.",
+                    + " that ties its sides together. It goes in from an edge, so one end of the trench stays open.",
             "joint sliding_dovetail shelf into side { stop 10 from front }",
             List.of(
                     PropertySchema.optional(
