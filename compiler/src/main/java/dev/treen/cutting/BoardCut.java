@@ -12,7 +12,7 @@ import java.util.List;
  * @param leaves how many leaves it is sawn into; 1 where it is not resawn
  * @param thickness of the leaf once its faces are flat
  * @param parts the parts on it
- * @param strips what is kept whole until its grooves are ploughed
+ * @param strips what is kept whole until the work along it is done: planing, grooves
  * @param cuts saw cuts in their order; those that cut strips apart come last
  * @param offcuts what is worth keeping
  */

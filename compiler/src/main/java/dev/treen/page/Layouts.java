@@ -74,7 +74,7 @@ final class Layouts {
         Html.text(line, ".");
         for (Strip strip : board.strips()) {
             Element kept = Html.add(article, "p");
-            Html.text(kept, "Strip " + strip.number() + " stays whole until its grooves are cut: ");
+            Html.text(kept, "Strip " + strip.number() + " stays whole until what runs along it is done: ");
             Html.names(kept, strip.parts());
             Html.text(kept, ".");
         }

@@ -229,6 +229,6 @@ public final class LayoutSvg {
                         + " from its left end.",
                 "font-size", "9");
         svg.text(x, y + 11, "start", "Grey: saw kerf, with the number of the cut. Hatched: flaw. Dashed: offcut. Heavy"
-                + " line: strip, cut apart after its grooves.", "font-size", "9");
+                + " line: strip, cut apart after the work along it.", "font-size", "9");
     }
 }

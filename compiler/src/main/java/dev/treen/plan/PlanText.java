@@ -180,7 +180,7 @@ public final class PlanText {
         }
         columns.lines().forEach(line -> out.append(line).append('\n'));
         for (Strip strip : board.strips()) {
-            paragraph("  ", "strip " + strip.number() + " stays whole until its grooves are cut: "
+            paragraph("  ", "strip " + strip.number() + " stays whole until what runs along it is done: "
                     + String.join(", ", strip.parts()));
         }
         out.append('\n');
