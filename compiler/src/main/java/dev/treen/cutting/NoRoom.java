@@ -1,5 +1,7 @@
 package dev.treen.cutting;
 
+import static java.util.stream.Collectors.toMap;
+
 import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
@@ -16,6 +18,7 @@ import dev.treen.yield.Cancel;
 import dev.treen.yield.Unplaced;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -33,6 +36,7 @@ final class NoRoom {
     private static final Pattern FIGURE = Pattern.compile("[0-9.]+( [0-9]+/[0-9]+|/[0-9]+)? ?(mm|cm|m|in|ft)?");
 
     private final Joined joined;
+    private final Map<String, FinishedPart> parts;
     private final Rack rack;
     private final Wished wished;
     private final LengthFormat format;
@@ -44,13 +48,15 @@ final class NoRoom {
         this.nearest = nearest;
         this.cancel = cancel;
         this.joined = joined;
+        // Of a large project thousands may find no room.
+        this.parts = joined.parts().stream().collect(toMap(part -> part.part().name(), part -> part, (a, b) -> a));
         this.rack = rack;
         this.wished = wished;
         this.format = joined.project().settings().format();
     }
 
     Optional<Finding> of(Unplaced unplaced) {
-        return joined.part(unplaced.pieceId()).map(part -> finding(part, unplaced.reason()));
+        return Optional.ofNullable(parts.get(unplaced.pieceId())).map(part -> finding(part, unplaced.reason()));
     }
 
     /** The marks of a rule on which changes lie: tenths of a millimetre, or sixteenths of an inch. */

@@ -45,6 +45,12 @@ public record Span(SourceFile source, int from, int to) {
         return source.text().substring(from, to);
     }
 
+    /** Whether the text of {@code other} stands at its beginning. */
+    public boolean startsWith(Span other) {
+        int length = other.to - other.from;
+        return length <= to - from && source.text().regionMatches(from, other.source.text(), other.from, length);
+    }
+
     /** The line of its start, counted from 1 as people count. */
     public int line() {
         return file().lineOf(start()) + 1;

@@ -2,19 +2,14 @@ package dev.treen.lsp.feature;
 
 import dev.treen.lsp.Document;
 import dev.treen.lsp.position.Positions;
-import dev.treen.model.Symbol;
-import dev.treen.model.Usage;
 import dev.treen.source.SourceFile;
-import dev.treen.source.Span;
-import dev.treen.syntax.SyntaxTree;
 import dev.treen.syntax.Token;
-import java.util.ArrayList;
+import java.util.AbstractList;
+import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import org.eclipse.lsp4j.Position;
+import java.util.RandomAccess;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.SemanticTokens;
 import org.eclipse.lsp4j.SemanticTokensDelta;
@@ -22,17 +17,56 @@ import org.eclipse.lsp4j.SemanticTokensEdit;
 import org.eclipse.lsp4j.SemanticTokensLegend;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
-/** What each word is, as the compiler read it, for the editor to colour: whole, in a range, or what has changed. */
+/**
+ * What each word is, as the compiler read it, for the editor to colour: whole, in a range, or what has changed. Asked after
+ * each keystroke, so that it counts in plain numbers: five for each word, as the protocol has them.
+ */
 public final class Colours {
-    private static final List<String> TYPES = List.of("keyword", "property", "variable", "class", "struct", "parameter",
-            "macro", "namespace", "number", "type", "string", "comment", "operator");
     private static final List<String> MODIFIERS = List.of("declaration", "documentation");
     private static final int DECLARATION = 1;
     private static final int DOCUMENTATION = 2;
     private static final int FIVE = 5;
 
-    private final Map<String, SemanticTokens> last = new HashMap<>();
+    private final Map<String, Told> last = new HashMap<>();
     private long made;
+
+    /** An answer under the name by which the editor asks for what has changed since. */
+    private static final class Told {
+        private final String id;
+        private final int[] figures;
+
+        Told(String id, int[] figures) {
+            this.id = id;
+            this.figures = figures;
+        }
+
+        SemanticTokens whole() {
+            return new SemanticTokens(id, new Figures(figures, 0, figures.length));
+        }
+    }
+
+    /** A stretch of figures as the protocol's library takes them. */
+    private static final class Figures extends AbstractList<Integer> implements RandomAccess {
+        private final int[] all;
+        private final int from;
+        private final int to;
+
+        Figures(int[] all, int from, int to) {
+            this.all = all;
+            this.from = from;
+            this.to = to;
+        }
+
+        @Override
+        public Integer get(int index) {
+            return all[from + index];
+        }
+
+        @Override
+        public int size() {
+            return to - from;
+        }
+    }
 
     /** Remembers what each file was last told, to tell only the change. */
     public Colours() {
@@ -40,48 +74,29 @@ public final class Colours {
 
     /** The names of types and modifiers, by number. */
     public static SemanticTokensLegend legend() {
-        return new SemanticTokensLegend(TYPES, MODIFIERS);
+        return new SemanticTokensLegend(WordType.legend(), MODIFIERS);
     }
 
     /** All words of a document. */
     public synchronized SemanticTokens whole(Document document) {
-        SemanticTokens tokens = new SemanticTokens(
-                Long.toString(++made), data(document, 0, document.file().text().length()));
-        last.put(document.uri(), tokens);
-        return tokens;
+        return tell(document).whole();
     }
 
     /** The words that {@code range} touches. */
     public SemanticTokens in(Document document, Range range) {
         Positions.Span span = document.positions().span(range);
-        return new SemanticTokens(data(document, span.start(), span.end()));
+        int[] figures = figures(document, span.start(), span.end());
+        return new SemanticTokens(new Figures(figures, 0, figures.length));
     }
 
     /** What has changed since the answer called {@code before}, or everything where that is forgotten. */
     public synchronized Either<SemanticTokens, SemanticTokensDelta> since(Document document, String before) {
-        SemanticTokens old = last.get(document.uri());
-        SemanticTokens now = whole(document);
-        if (old == null || !before.equals(old.getResultId())) {
-            return Either.forLeft(now);
+        Told old = last.get(document.uri());
+        Told now = tell(document);
+        if (old == null || !before.equals(old.id)) {
+            return Either.forLeft(now.whole());
         }
-        List<Integer> was = old.getData();
-        List<Integer> is = now.getData();
-        int least = Math.min(was.size(), is.size());
-        int same = 0;
-        while (same < least && was.get(same).equals(is.get(same))) {
-            same++;
-        }
-        same -= same % FIVE;
-        int rest = 0;
-        while (rest < least - same && was.get(was.size() - 1 - rest).equals(is.get(is.size() - 1 - rest))) {
-            rest++;
-        }
-        rest -= rest % FIVE;
-        List<SemanticTokensEdit> edits = same == was.size() && same == is.size()
-                ? List.of()
-                : List.of(new SemanticTokensEdit(
-                        same, was.size() - same - rest, List.copyOf(is.subList(same, is.size() - rest))));
-        return Either.forRight(new SemanticTokensDelta(edits, now.getResultId()));
+        return Either.forRight(new SemanticTokensDelta(edits(old.figures, now.figures), now.id));
     }
 
     /** Forgets a file that has been closed. */
@@ -89,21 +104,39 @@ public final class Colours {
         last.remove(uri);
     }
 
-    private static List<Integer> data(Document document, int from, int to) {
-        Map<Integer, String> names = new HashMap<>();
-        Set<Integer> declared = new HashSet<>();
-        names(document, names, declared);
-        SyntaxTree tree = document.analysis().tree();
-        List<Integer> data = new ArrayList<>(FIVE * tree.tokens().size());
+    private Told tell(Document document) {
+        Told told = new Told(Long.toString(++made), figures(document, 0, document.file().text().length()));
+        last.put(document.uri(), told);
+        return told;
+    }
+
+    private static List<SemanticTokensEdit> edits(int[] was, int[] is) {
+        int differs = Arrays.mismatch(was, is);
+        if (differs < 0) {
+            return List.of();
+        }
+        int same = differs - differs % FIVE;
+        int least = Math.min(was.length, is.length);
+        int rest = 0;
+        while (rest < least - same && was[was.length - 1 - rest] == is[is.length - 1 - rest]) {
+            rest++;
+        }
+        rest -= rest % FIVE;
+        return List.of(new SemanticTokensEdit(
+                same, was.length - same - rest, List.copyOf(new Figures(is, same, is.length - rest))));
+    }
+
+    private static int[] figures(Document document, int from, int to) {
+        NamedWords words = new NamedWords(document);
+        Writing writing = new Writing(document);
         SourceFile file = document.file();
-        Position before = new Position(0, 0);
         int line = 0;
-        for (Token token : tree.tokens()) {
-            String type = type(token, names);
-            if (type.isEmpty() || token.end() < from || token.start() > to) {
+        for (Token token : document.analysis().tree().tokens()) {
+            WordType type = type(token, words);
+            if (type == WordType.NONE || token.end() < from || token.start() > to) {
                 continue;
             }
-            int modifiers = declared.contains(token.start()) ? DECLARATION
+            int modifiers = words.declaredAt(token.start()) ? DECLARATION
                     : token.kind() == Token.Kind.DOC_COMMENT ? DOCUMENTATION : 0;
             while (line + 1 < file.lineCount() && file.lineStart(line + 1) <= token.start()) {
                 line++;
@@ -114,72 +147,57 @@ public final class Colours {
                 int end = over || part > line
                         ? Math.min(token.end(), file.lineStart(part) + file.lineText(part).length())
                         : token.end();
-                if (end <= start) {
-                    continue;
-                }
-                Position at = document.positions().position(start);
-                int length = document.positions().position(end).getCharacter() - at.getCharacter();
-                int down = at.getLine() - before.getLine();
-                data.add(down);
-                data.add(down == 0 ? at.getCharacter() - before.getCharacter() : at.getCharacter());
-                data.add(length);
-                data.add(TYPES.indexOf(type));
-                data.add(modifiers);
-                before = at;
+                writing.word(part, start, end, type, modifiers);
             }
         }
-        return data;
+        return writing.figures();
     }
 
-    /** A place in a file, whichever reading of it. */
-    private record Place(String file, int start) {
-        static Place of(Span span) {
-            return new Place(span.source().name(), span.start());
+    /** Five figures a word: lines and characters from the word before, how long it is, what it is. */
+    private static final class Writing {
+        private final Positions positions;
+        private int[] figures;
+        private int count;
+        private int line;
+        private int character;
+
+        Writing(Document document) {
+            this.positions = document.positions();
+            this.figures = new int[FIVE * document.analysis().tree().tokens().size() + FIVE];
         }
-    }
 
-    /** What names stand for, by where they stand, and where they are declared. */
-    private static void names(Document document, Map<Integer, String> names, Set<Integer> declared) {
-        Map<Place, String> kinds = new HashMap<>();
-        for (Symbol symbol : document.analysis().evaluation().symbols()) {
-            String type = type(symbol.kind());
-            kinds.put(Place.of(symbol.nameAt()), type);
-            if (Names.isIn(symbol.nameAt(), document)) {
-                names.put(symbol.nameAt().start(), type);
-                declared.add(symbol.nameAt().start());
+        void word(int at, int start, int end, WordType type, int modifiers) {
+            if (end <= start) {
+                return;
             }
-        }
-        for (Usage usage : document.analysis().evaluation().usages()) {
-            if (Names.isIn(usage.at(), document)) {
-                boolean name = usage.at().text().startsWith(usage.declaredAt().text());
-                names.putIfAbsent(usage.at().start(),
-                        name ? kinds.getOrDefault(Place.of(usage.declaredAt()), "variable") : "property");
+            int begins = positions.character(at, start);
+            if (count + FIVE > figures.length) {
+                figures = Arrays.copyOf(figures, 2 * figures.length);
             }
+            figures[count++] = at - line;
+            figures[count++] = at == line ? begins - character : begins;
+            figures[count++] = positions.character(at, end) - begins;
+            figures[count++] = type.number();
+            figures[count++] = modifiers;
+            line = at;
+            character = begins;
+        }
+
+        int[] figures() {
+            return Arrays.copyOf(figures, count);
         }
     }
 
-    private static String type(String kind) {
-        return switch (kind) {
-            case "let" -> "variable";
-            case "board", "sheet" -> "struct";
-            case "part" -> "class";
-            case "pattern" -> "macro";
-            case "file" -> "namespace";
-            case "param" -> "parameter";
-            default -> "class";
-        };
-    }
-
-    private static String type(Token token, Map<Integer, String> names) {
+    private static WordType type(Token token, NamedWords words) {
         return switch (token.kind()) {
-            case WORD, RESERVED -> "keyword";
-            case NAME -> names.getOrDefault(token.start(), "property");
-            case NUMBER -> "number";
-            case UNIT -> "type";
-            case TEXT -> "string";
-            case COMMENT, DOC_COMMENT -> "comment";
-            case MARK -> "operator";
-            case BRACKET, STRAY, NEW_LINE -> "";
+            case WORD, RESERVED -> WordType.KEYWORD;
+            case NAME -> words.at(token.start());
+            case NUMBER -> WordType.NUMBER;
+            case UNIT -> WordType.TYPE;
+            case TEXT -> WordType.STRING;
+            case COMMENT, DOC_COMMENT -> WordType.COMMENT;
+            case MARK -> WordType.OPERATOR;
+            case BRACKET, STRAY, NEW_LINE -> WordType.NONE;
         };
     }
 }

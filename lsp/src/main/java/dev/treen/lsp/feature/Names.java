@@ -63,7 +63,7 @@ final class Names {
 
     /** Some uses only rest on a declaration, such as the width of a part on the part. */
     private static boolean saysTheName(Usage usage) {
-        return usage.at().text().startsWith(usage.declaredAt().text());
+        return usage.at().startsWith(usage.declaredAt());
     }
 
     /** The name alone, without an index behind it. */

@@ -73,11 +73,16 @@ public final class Positions {
         int wanted = Math.clamp(offset, 0, text.length());
         int found = Arrays.binarySearch(lineStarts, wanted);
         int line = found >= 0 ? found : -found - 2;
-        int end = Math.min(wanted, lineEnd(line));
+        return new Position(line, character(line, wanted));
+    }
+
+    /** How far {@code offset}, which lies in {@code line}, is from its start as the client counts. */
+    public int character(int line, int offset) {
+        int end = Math.min(offset, lineEnd(line));
         if (encoding == PositionEncoding.UTF16) {
             boolean inside = end > lineStarts[line] && end < text.length()
                     && Character.isSurrogatePair(text.charAt(end - 1), text.charAt(end));
-            return new Position(line, end - lineStarts[line] - (inside ? 1 : 0));
+            return end - lineStarts[line] - (inside ? 1 : 0);
         }
         int character = 0;
         int at = lineStarts[line];
@@ -88,7 +93,7 @@ public final class Positions {
                 character += encoding.width(codePoint);
             }
         }
-        return new Position(line, character);
+        return character;
     }
 
     /** The offsets of a range, in order even where the client has them the wrong way round. */
