@@ -1,13 +1,15 @@
 #!/usr/bin/env bash
 # Installs the editors that the tests drive: Neovim, Helix, Emacs and the tree-sitter command from Debian trixie,
-# the machine's own Neovim (an older one on Debian 12), Vim with its language-client plug-in, and Kakoune.
+# the machine's own Neovim (an older one on Debian 12), Vim with its language-client plug-in, and Kakoune; and VS Code's own
+# code, as it is served to a browser, with Debian's Chromium.
 #
 #   editor-support/install-editors.sh          as root, on Debian 12 or newer
 #
 # What comes from trixie is unpacked into a folder of its own and never installed, so the machine stays as it is:
 #   $TREEN_EDITORS   default ~/.cache/treen-editors; its bin/ holds what the tests start
 # A second run finds everything there and does nothing. Where trixie is out of reach its editors are left out, their
-# tests say that they were, and Neovim is tested in the machine's own version.
+# tests say that they were, and Neovim is tested in the machine's own version. VS Code stands by itself: where it cannot be
+# had, all others are there all the same.
 set -euo pipefail
 
 home=${TREEN_EDITORS:-${XDG_CACHE_HOME:-$HOME/.cache}/treen-editors}
@@ -115,6 +117,46 @@ else
     fi
 fi
 from_host neovim vim-nox vim-ale kakoune tmux
+
+# VS Code's code comes in the package code-server. Of it only the editor is taken: its server runs in Node as it stands, so
+# nothing is compiled and nothing asks for a compiler. What would be compiled is for terminals, for logs and for proxies.
+code=$home/code
+code_stamp=$home/stamp-code
+code_version=4.100.3 # the newest one made for Node 20
+code_wanted="code-server $code_version 1" # raise the number when the unpacking below changes
+
+unpack_code() {
+    command -v npm >/dev/null && command -v node >/dev/null || { say "VS Code needs Node with npm"; return 1; }
+    from_host ripgrep chromium
+    rm -rf "$code" "$home/code-new"
+    mkdir -p "$home/code-new"
+    (
+        cd "$home/code-new"
+        npm pack --silent "code-server@$code_version" >/dev/null &&
+            tar -xzf code-server-*.tgz --strip-components=3 --exclude='*.map' package/lib/vscode &&
+            rm code-server-*.tgz &&
+            npm install --ignore-scripts --omit=dev --no-audit --no-fund --loglevel=error >/dev/null # its own lock lacks one
+    ) || { say "the package of VS Code is out of reach"; return 1; }
+    mkdir -p "$home/code-new/node_modules/@vscode/ripgrep/bin"
+    ln -sf "$(command -v rg)" "$home/code-new/node_modules/@vscode/ripgrep/bin/rg"
+    mv "$home/code-new" "$code"
+}
+code_runs() { node "$code/out/server-main.js" --version >/dev/null 2>&1; }
+
+if [ "$(cat "$code_stamp" 2>/dev/null)" = "$code_wanted" ] && code_runs; then
+    say "VS Code is in $code already"
+else
+    rm -f "$code_stamp"
+    began=$SECONDS
+    if (unpack_code) && code_runs; then
+        echo "$code_wanted" >"$code_stamp"
+        say "unpacked VS Code $(node "$code/out/server-main.js" --version 2>/dev/null | head -1) into $code in $((SECONDS - began)) s"
+    else
+        rm -rf "$code" "$home/code-new"
+        say "VS Code is left out"
+    fi
+fi
+
 for editor in nvim hx emacs tree-sitter; do
     [ ! -x "$home/bin/$editor" ] || say "$editor: $("$home/bin/$editor" --version | head -1)"
 done

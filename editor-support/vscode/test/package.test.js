@@ -18,6 +18,7 @@ test('the package holds what the manifest points at, and no more', () => {
     'dist/third-party-licences.txt',
     'language-configuration.json',
     'package.json',
+    'screen.png',
     'syntaxes/treen.tmLanguage.json',
   ]);
   assert.ok(fs.statSync(path.join(folder, 'treen.vsix')).size > 10_000);

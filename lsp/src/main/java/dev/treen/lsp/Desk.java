@@ -7,12 +7,11 @@ import dev.treen.lsp.feature.HintSettings;
 import dev.treen.lsp.position.PositionEncoding;
 import dev.treen.plan.Compilation;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.logging.Level;
@@ -30,7 +29,6 @@ import org.eclipse.lsp4j.HoverCapabilities;
 import org.eclipse.lsp4j.InlayHintWorkspaceCapabilities;
 import org.eclipse.lsp4j.MarkupKind;
 import org.eclipse.lsp4j.PublishDiagnosticsCapabilities;
-import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.ShowDocumentCapabilities;
 import org.eclipse.lsp4j.TextDocumentClientCapabilities;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
@@ -58,11 +56,10 @@ final class Desk {
     private final BodyJobs bodies = new BodyJobs(this::lookedAt);
     private final CommandRunner commands = new CommandRunner(this);
     private final SessionFiles files = new SessionFiles();
-    private final Map<String, PublishDiagnosticsParams> published = new ConcurrentHashMap<>();
+    private final Publisher publisher = new Publisher(this::client, document -> diagnostics().of(document));
     private volatile boolean refreshesLenses;
     private volatile boolean links;
     private volatile boolean fades;
-    private volatile boolean refreshesDiagnostics;
     private volatile boolean snippets;
     private volatile boolean pictures;
     private volatile boolean editsLater;
@@ -111,10 +108,9 @@ final class Desk {
                 .map(TextDocumentClientCapabilities::getCodeAction)
                 .map(Desk::resolvesEdits)
                 .orElse(false);
-        refreshesDiagnostics = Optional.ofNullable(can).map(ClientCapabilities::getWorkspace)
-                .map(WorkspaceClientCapabilities::getDiagnostics)
+        publisher.asksAgain(everywhere.map(WorkspaceClientCapabilities::getDiagnostics)
                 .map(DiagnosticWorkspaceCapabilities::getRefreshSupport)
-                .orElse(false);
+                .orElse(false));
         var told = Optional.ofNullable(can).map(ClientCapabilities::getTextDocument)
                 .map(TextDocumentClientCapabilities::getPublishDiagnostics);
         links = told.map(PublishDiagnosticsCapabilities::getCodeDescriptionSupport).orElse(false);
@@ -221,42 +217,36 @@ final class Desk {
                 bodies.of(document), layouts.of(document).map(Cutting::findings).orElse(List.of()));
     }
 
+    /** The client asks what is to be said of its texts. */
+    void asked() {
+        publisher.asked();
+    }
+
     /** The bodies of a text have been looked at: what they show is published, and asked for by who asks. */
     private void lookedAt(Document document) {
         worker.execute(() -> {
-            LanguageClient to = client;
-            if (to == null || documents.find(document.uri()).filter(document::equals).isEmpty()) {
-                return;
-            }
-            if (publish(document, to) && refreshesDiagnostics) {
-                var _ = to.refreshDiagnostics();
+            if (isNewest(document)) {
+                publisher.found(document);
             }
         });
-    }
-
-    /** Tells what is to be said of a text, unless that has just been told; whether it has been told now. */
-    private boolean publish(Document document, LanguageClient to) {
-        PublishDiagnosticsParams told = new PublishDiagnosticsParams(
-                document.uri(), diagnostics.of(document), document.version());
-        boolean anew = !told.equals(published.put(document.uri(), told));
-        if (anew) {
-            to.publishDiagnostics(told);
-        }
-        return anew;
     }
 
     /** A layout is known: what it says is published, and what shows it is asked for again. */
     private void laidOut(Document document) {
         LanguageClient to = client;
-        if (to == null || documents.find(document.uri()).filter(document::equals).isEmpty()) {
+        if (to == null || !isNewest(document)) {
             return;
         }
         if (layouts.of(document).filter(cutting -> !cutting.findings().isEmpty()).isPresent()) {
-            var _ = publish(document, to);
+            publisher.found(document);
         }
         if (refreshesLenses) {
             var _ = to.refreshCodeLenses();
         }
+    }
+
+    private boolean isNewest(Document document) {
+        return documents.find(document.uri()).filter(document::equals).isPresent();
     }
 
     Documents documents() {
@@ -283,38 +273,37 @@ final class Desk {
     /** A text has changed: it is looked at afresh, and so is every other that uses it. */
     void changed(Document document) {
         bodies.overtaken(document.uri());
-        publishSoon(document);
+        opened(document);
         workspace.afresh();
-        documents.afreshWhereUsed(document.file().name()).forEach(this::publishSoon);
+        documents.afreshWhereUsed(document.file().name()).forEach(user -> check(user, publisher::found));
     }
 
     /** Files on the disk have changed: everything is looked at afresh. */
     void allAfresh() {
         documents.allAfresh();
         workspace.afresh();
-        documents.all().forEach(this::publishSoon);
+        documents.all().forEach(document -> check(document, publisher::found));
     }
 
     /** Takes back what was said of a file. */
     void clear(String uri) {
         layouts.forget(uri);
         bodies.forget(uri);
-        published.remove(uri);
-        LanguageClient to = client;
-        if (to != null) {
-            to.publishDiagnostics(new PublishDiagnosticsParams(uri, List.of()));
-        }
+        publisher.forget(uri);
     }
 
-    void publishSoon(Document document) {
+    /** A text is new: it is looked at. */
+    void opened(Document document) {
+        check(document, publisher::typed);
+    }
+
+    private void check(Document document, Consumer<Document> publish) {
         worker.execute(() -> {
-            LanguageClient to = client;
-            boolean newest = documents.find(document.uri()).filter(document::equals).isPresent();
-            if (to == null || !newest) {
+            if (!isNewest(document)) {
                 return;
             }
             try {
-                var _ = publish(document, to);
+                publish.accept(document);
                 bodies.ask(document);
                 layouts.ask(document);
             } catch (RuntimeException | StackOverflowError fault) {

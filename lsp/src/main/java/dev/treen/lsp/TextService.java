@@ -107,7 +107,7 @@ final class TextService implements TextDocumentService {
 
     @Override
     public void didOpen(DidOpenTextDocumentParams params) {
-        desk.publishSoon(desk.documents().open(params.getTextDocument()));
+        desk.opened(desk.documents().open(params.getTextDocument()));
     }
 
     @Override
@@ -319,7 +319,10 @@ final class TextService implements TextDocumentService {
         String known = Optional.ofNullable(params.getPreviousResultId()).orElse("");
         return desk.answer(params.getTextDocument(),
                 new DocumentDiagnosticReport(new RelatedFullDocumentDiagnosticReport(List.of())),
-                d -> new Pulls(desk.diagnostics()).of(d, known));
+                d -> {
+                    desk.asked();
+                    return new Pulls(desk.diagnostics()).of(d, known);
+                });
     }
 
     @Override

@@ -68,6 +68,9 @@ final class WorkspaceFiles implements WorkspaceService {
     public CompletableFuture<WorkspaceDiagnosticReport> diagnostic(WorkspaceDiagnosticParams params) {
         Map<String, String> known = new HashMap<>();
         params.getPreviousResultIds().forEach(each -> known.put(each.getUri(), each.getValue()));
-        return desk.answer(() -> new Pulls(desk.diagnostics()).of(desk.workspace().all(), known));
+        return desk.answer(() -> {
+            desk.asked();
+            return new Pulls(desk.diagnostics()).of(desk.workspace().all(), known);
+        });
     }
 }

@@ -1,11 +1,14 @@
 package dev.treen.lsp;
 
+import static dev.treen.lsp.Editor.file;
+import static dev.treen.lsp.Editor.get;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DiagnosticWorkspaceCapabilities;
+import org.eclipse.lsp4j.DocumentDiagnosticParams;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.WorkspaceClientCapabilities;
 import org.junit.jupiter.api.Test;
@@ -43,8 +46,14 @@ class BodiesTest {
         workspace.setDiagnostics(new DiagnosticWorkspaceCapabilities(true));
         can.setWorkspace(workspace);
         try (Editor editor = new Editor(can)) {
-            editor.open(TWO_IN_ONE_PLACE);
+            String uri = editor.open(TWO_IN_ONE_PLACE.replace("at 0, 6, 0", "at 0, 600, 0"));
+            DocumentDiagnosticParams ask = new DocumentDiagnosticParams(file(uri));
+            assertThat(get(editor.document().diagnostic(ask)).isRelatedFullDocumentDiagnosticReport()).isTrue();
+            editor.type(uri, editor.range(uri, "at 0, 600, 0"), "at 0, 6, 0");
             assertThat(EditorClient.next(editor.client().refreshed)).isEqualTo("diagnostics");
+            assertThat(
+                    codes(get(editor.document().diagnostic(ask)).getRelatedFullDocumentDiagnosticReport().getItems()))
+                    .contains("parts-clash");
         }
     }
 

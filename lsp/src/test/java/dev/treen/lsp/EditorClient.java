@@ -67,6 +67,11 @@ public final class EditorClient implements LanguageClient {
         return got;
     }
 
+    /** Whether diagnostics have come that nobody has looked at. */
+    public boolean hasPublished() {
+        return !published.isEmpty();
+    }
+
     /** Waits for the next of {@code queue}. */
     public static <T> T next(BlockingQueue<T> queue) throws InterruptedException {
         T got = queue.poll(60, TimeUnit.SECONDS);

@@ -8,6 +8,8 @@ import dev.treen.model.PropertySchema;
 import dev.treen.model.Schemas;
 import dev.treen.model.Shape;
 import dev.treen.model.Symbol;
+import dev.treen.syntax.SyntaxTree;
+import dev.treen.syntax.Token;
 import dev.treen.wood.SpeciesTable;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,6 +49,9 @@ public final class Completions {
 
     /** The words that fit at {@code offset}. */
     public List<CompletionItem> at(Document document, int offset) {
+        if (isInWords(document, offset)) {
+            return List.of();
+        }
         Context context = Context.at(document, offset);
         String before = lineBefore(document, offset);
         if (before.matches("\\s*joint\\s+\\w*")) {
@@ -62,6 +67,27 @@ public final class Completions {
             return values(document, context, before);
         }
         return context.schema().map(Completions::properties).orElseGet(this::declarations);
+    }
+
+    /** In a comment or a text whatever is typed means what its writer means by it; a comment to the end of a line goes on. */
+    private static boolean isInWords(Document document, int offset) {
+        SyntaxTree tree = document.analysis().tree();
+        int behind = tree.tokenBehind(offset);
+        if (behind < tree.tokens().size() && tree.tokens().get(behind).start() < offset) {
+            return switch (tree.tokens().get(behind).kind()) {
+                case COMMENT, DOC_COMMENT, TEXT -> true;
+                case WORD, RESERVED, NAME, NUMBER, UNIT, MARK, BRACKET, STRAY, NEW_LINE -> false;
+            };
+        }
+        if (behind == 0 || tree.tokens().get(behind - 1).end() != offset) {
+            return false;
+        }
+        Token before = tree.tokens().get(behind - 1);
+        return switch (before.kind()) {
+            case COMMENT -> document.file().text().startsWith("//", before.start());
+            case DOC_COMMENT -> true;
+            case TEXT, WORD, RESERVED, NAME, NUMBER, UNIT, MARK, BRACKET, STRAY, NEW_LINE -> false;
+        };
     }
 
     private static String lineBefore(Document document, int offset) {
@@ -173,7 +199,7 @@ public final class Completions {
         item.setKind(kind);
         item.setSortText(label.toLowerCase(Locale.ROOT));
         if (!detail.isEmpty()) {
-            item.setDetail(detail);
+            item.setDetail(detail.replace("`", "")); // plain text wherever it is shown
         }
         if (!doc.isEmpty()) {
             item.setDocumentation(Either.forLeft(doc));

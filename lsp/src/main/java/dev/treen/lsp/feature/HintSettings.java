@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * What it does not say is wanted.
  *
  * @param sizes the finished sizes of parts
- * @param values what is left to Treen
+ * @param values what is left to Treen, and what a sum or a name comes to
  * @param seasons how far a size moves through the year
  * @param units the unit of a bare number
  */

@@ -9,20 +9,29 @@ import dev.treen.lsp.position.Positions;
 import dev.treen.model.Measure;
 import dev.treen.model.Setting;
 import dev.treen.plan.YearText;
+import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.source.Span;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.eclipse.lsp4j.InlayHint;
 import org.eclipse.lsp4j.InlayHintKind;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
-/** What Treen worked out, shown in the line: finished sizes of parts, values left to it, units of bare numbers. */
+/**
+ * What Treen worked out, shown in the line: finished sizes of parts, values left to it, what sums and names come to, units
+ * of bare numbers.
+ */
 public final class InlayHints {
+    private static final Pattern FIGURE = Pattern.compile("-?\\d[\\d./]*");
+
     private final HintSettings wanted;
 
     /** Makes hints of the kinds that are wanted. */
@@ -70,10 +79,32 @@ public final class InlayHints {
             String before = taken.contains(year.writtenAt().end()) ? "; " : "";
             add(document, asked, year.writtenAt(), before + YearText.hint(year, format), hints, told);
         }
-        for (Measure bare : wanted.units() ? document.analysis().evaluation().bareNumbers() : List.<Measure>of()) {
-            add(document, asked, bare.at(), format.unit(), hints, taken);
-        }
+        addNumbers(document, asked, hints, taken);
         return hints;
+    }
+
+    /** The unit of a number that has none, and what a sum or a name comes to. */
+    private void addNumbers(Document document, Positions.Span asked, List<InlayHint> hints, Set<Integer> taken) {
+        LengthFormat format = document.analysis().evaluation().project().settings().format();
+        Map<Span, Set<Length>> sums = new LinkedHashMap<>();
+        for (Measure bare : document.analysis().evaluation().bareNumbers()) {
+            if (!isIn(document, asked, bare.at())) {
+                continue;
+            }
+            if (!FIGURE.matcher(bare.at().text()).matches()) {
+                sums.computeIfAbsent(bare.at(), at -> new HashSet<>()).add(bare.value());
+            } else if (wanted.units()) {
+                add(document, asked, bare.at(), format.unit(), hints, taken);
+            }
+        }
+        if (wanted.values()) {
+            // What is written once and made several times may come to another value each time: then there is none to tell.
+            sums.forEach((at, values) -> {
+                if (values.size() == 1) {
+                    add(document, asked, at, "= " + format.text(values.iterator().next()), hints, taken);
+                }
+            });
+        }
     }
 
     private static String finished(FinishedPart part, LengthFormat format) {

@@ -78,6 +78,23 @@ class CompletionsTest {
     }
 
     @Test
+    void nothingIsOfferedInCommentsAndTexts() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open("""
+                    // a box for
+                    project "Tea caddy" {
+                      units mm /* of old */
+                    }
+                    """);
+            assertThat(at(editor, uri, editor.at(uri, "box for", 3))).as("within a comment").isEmpty();
+            assertThat(at(editor, uri, editor.at(uri, "box for", 7))).as("at its end").isEmpty();
+            assertThat(at(editor, uri, editor.at(uri, "Tea caddy", 4))).as("in a text").isEmpty();
+            assertThat(at(editor, uri, editor.at(uri, "of old", 3))).as("between two marks").isEmpty();
+            assertThat(at(editor, uri, editor.at(uri, "units mm", 0))).as("before a comment").isNotEmpty();
+        }
+    }
+
+    @Test
     void anItemIsToldInFullWhenItIsLookedAt() throws Exception {
         try (Editor editor = new Editor()) {
             String uri = editor.open("\n");

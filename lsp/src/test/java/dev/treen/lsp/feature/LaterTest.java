@@ -136,6 +136,24 @@ class LaterTest {
     }
 
     @Test
+    void aSumSaysWhatItComesToUnlessItComesToMoreThanOne() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open("""
+                    let wall = 9
+                    part shelf { length 300 - 2 * wall; width 90; thickness wall }
+                    repeat i in 1..3 {
+                      part slat[i] { length 300; width wall * i; thickness wall }
+                    }
+                    """);
+            assertThat(editor.diagnostics(uri)).isEmpty();
+            List<String> labels = hints(editor, uri).stream().map(each -> each.getLabel().getLeft()).toList();
+            assertThat(labels).contains("= 282 mm", "= 9 mm", "mm").doesNotContain("= 18 mm", "= 27 mm");
+            assertThat(labels).filteredOn("= 9 mm"::equals).as("the two thicknesses, and no width of a slat")
+                    .hasSize(2);
+        }
+    }
+
+    @Test
     void aClientThatCannotBeAskedTellsItsSettings() throws Exception {
         try (Editor editor = new Editor()) {
             String uri = editor.open(RAIL.replace("lenght", "length").replace("widht", "width"));

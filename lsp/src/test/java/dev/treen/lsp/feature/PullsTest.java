@@ -5,10 +5,12 @@ import static dev.treen.lsp.Editor.get;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.treen.lsp.Editor;
+import dev.treen.lsp.EditorClient;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.DiagnosticWorkspaceCapabilities;
 import org.eclipse.lsp4j.DidChangeWatchedFilesCapabilities;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
 import org.eclipse.lsp4j.DocumentDiagnosticParams;
@@ -60,6 +62,50 @@ class PullsTest {
             assertThat(get(service.diagnostic(new WorkspaceDiagnosticParams(known))).getItems())
                     .allMatch(each -> each.isWorkspaceUnchangedDocumentDiagnosticReport());
         }
+    }
+
+    @Test
+    void whatIsAskedForIsNotSentAsWell() throws Exception {
+        Path rack = Files.writeString(folder.resolve("rack.treen"), "let wall = 9\n");
+        Path tray = Files.writeString(folder.resolve("tray.treen"),
+                "use \"rack\"\npart shelf { lenght 300; width 90; thickness wall }\n");
+        try (Editor editor = new Editor(asksAgain(), folder)) {
+            String uri = editor.open(tray);
+            assertThat(editor.diagnostics(uri)).isNotEmpty();
+            DocumentDiagnosticParams ask = new DocumentDiagnosticParams(file(uri));
+            assertThat(get(editor.document().diagnostic(ask)).getRelatedFullDocumentDiagnosticReport().getItems())
+                    .as("asked for").isNotEmpty();
+            assertThat(editor.client().nextPublished().getDiagnostics()).as("taken back").isEmpty();
+
+            Files.writeString(rack, "let walls = 9\n");
+            editor.server().getWorkspaceService().didChangeWatchedFiles(new DidChangeWatchedFilesParams(
+                    List.of(new FileEvent(rack.toUri().toString(), FileChangeType.Changed))));
+            assertThat(EditorClient.next(editor.client().refreshed)).isEqualTo("diagnostics");
+            assertThat(get(editor.document().diagnostic(ask)).getRelatedFullDocumentDiagnosticReport().getItems())
+                    .extracting(d -> d.getCode().getLeft()).contains("unknown-name");
+
+            editor.type(uri, editor.whole(uri), "part shelf { lenght 300; width 90; thickness 9 }\n");
+            assertThat(get(editor.document().diagnostic(ask)).getRelatedFullDocumentDiagnosticReport().getItems())
+                    .extracting(d -> d.getCode().getLeft()).contains("unknown-property");
+            assertThat(editor.client().hasPublished()).as("anything sent beside").isFalse();
+        }
+    }
+
+    @Test
+    void whoCannotBeToldToAskAgainIsSentAllTheSame() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(WRONG);
+            assertThat(get(editor.document().diagnostic(new DocumentDiagnosticParams(file(uri))))
+                    .getRelatedFullDocumentDiagnosticReport().getItems()).isNotEmpty();
+            assertThat(editor.retype(uri, WRONG.replace("300", "301"))).isNotEmpty();
+        }
+    }
+
+    private static ClientCapabilities asksAgain() {
+        ClientCapabilities can = new ClientCapabilities();
+        can.setWorkspace(new WorkspaceClientCapabilities());
+        can.getWorkspace().setDiagnostics(new DiagnosticWorkspaceCapabilities(true));
+        return can;
     }
 
     @Test
