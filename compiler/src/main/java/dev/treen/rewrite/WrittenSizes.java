@@ -1,4 +1,4 @@
-package dev.treen.plan;
+package dev.treen.rewrite;
 
 import dev.treen.model.Datum;
 import dev.treen.model.Derivation;
