@@ -100,10 +100,9 @@ public final class RackSplit {
         SourceFile file = before.file();
         String end = file.text().contains("\r\n") ? "\r\n" : "\n";
         List<Span> stretches = Stretches.of(before.tree(), moving);
-        boolean wholeLine = file.columnOf(stretches.getFirst().start()) == 0;
-        String use = "use \"" + name + "\"" + (wholeLine ? end : "; ");
         Written written = new Written(
-                rack(moving, stretches).replace("\n", end), Stretches.without(file, stretches, use));
+                rack(moving, stretches).replace("\n", end),
+                Stretches.without(file, stretches, "use \"" + name + "\""));
         return meansTheSame(written, name) ? Optional.of(written) : Optional.empty();
     }
 
@@ -171,8 +170,7 @@ public final class RackSplit {
         text.append(uses.isEmpty() ? "" : "\n");
         int done = 0;
         for (Span stretch : stretches) {
-            boolean apart = done > 0 && before.file().text().substring(done, stretch.start()).isBlank()
-                    && !before.file().text().substring(done, stretch.start()).isEmpty();
+            boolean apart = done > 0 && done < stretch.start();
             text.append(apart ? "\n" : "").append(lines(stretch));
             done = stretch.end();
         }

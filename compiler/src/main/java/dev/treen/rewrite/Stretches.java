@@ -107,14 +107,36 @@ final class Stretches {
         return last + 1 < file.lineCount() ? file.lineStart(last + 1) : text.length();
     }
 
-    /** The edits that take {@code stretches} out, with the blank lines that would be left over, and put {@code instead} there. */
-    static List<Edit> without(SourceFile file, List<Span> stretches, String instead) {
+    /**
+     * The edits that take {@code stretches} out, with the blank lines that would be left over, and put {@code line} in the
+     * place of the first.
+     */
+    static List<Edit> without(SourceFile file, List<Span> stretches, String line) {
+        String lineEnd = file.text().contains("\r\n") ? "\r\n" : "\n";
         List<Edit> edits = new ArrayList<>();
-        for (Span stretch : stretches) {
-            boolean first = edits.isEmpty();
-            edits.add(first ? new Edit(stretch, instead) : new Edit(withBlankLines(file, stretch), ""));
+        for (Span stretch : joined(file, stretches)) {
+            boolean whole = stretch.end() == file.lineStart(file.lineOf(stretch.end()))
+                    || stretch.end() == file.text().length();
+            edits.add(edits.isEmpty()
+                    ? new Edit(stretch, line + (whole ? lineEnd : "; "))
+                    : new Edit(withBlankLines(file, stretch), ""));
         }
         return edits;
+    }
+
+    /** With those in one between which nothing stands. */
+    private static List<Span> joined(SourceFile file, List<Span> stretches) {
+        List<Span> joined = new ArrayList<>();
+        for (Span stretch : stretches) {
+            boolean next = !joined.isEmpty()
+                    && file.text().substring(joined.getLast().end(), stretch.start()).isBlank();
+            if (next) {
+                joined.set(joined.size() - 1, joined.getLast().to(stretch));
+            } else {
+                joined.add(stretch);
+            }
+        }
+        return joined;
     }
 
     private static Span withBlankLines(SourceFile file, Span stretch) {

@@ -53,6 +53,10 @@ class RackSplitTest {
         assertThat(ModelText.findings(after)).containsExactlyInAnyOrderElementsOf(ModelText.findings(before));
     }
 
+    private static boolean hasARackInside(Path path) {
+        return !path.toString().contains("spice-cabinet") && !path.endsWith("rack.treen");
+    }
+
     /** All have a board of their own but those that have it in a file already, or are a rack themselves. */
     @ParameterizedTest
     @MethodSource("examples")
@@ -60,12 +64,10 @@ class RackSplitTest {
         SourceFile file = TreenFiles.file(path);
         Compilation before = TreenFiles.compile(path, file.text());
         Optional<RackSplit.Written> written = RackSplit.of(before, TreenFiles.LOADER, "fresh-rack");
-        assertThat(written.isPresent()).as(path.toString()).isEqualTo(!path.toString().contains("spice-cabinet"));
+        assertThat(written.isPresent()).as(path.toString()).isEqualTo(hasARackInside(path));
         written.ifPresent(each -> {
             Compilation after = after(file, TreenFiles.LOADER, each);
             isTheSame(before, after);
-            assertThat(after.cutting().boards().stream().map(board -> board.parts().toString()).toList())
-                    .hasSameSizeAs(before.cutting().boards());
             assertThat(after.tree().statements()).noneMatch(RackSplit::isOfTheShop);
             assertThat(each.rack()).startsWith("// The rack").contains("\nboard ");
             assertThat(Formatter.format(after.tree())).as("what is left is in the one style")
@@ -143,15 +145,15 @@ class RackSplitTest {
 
                 // From the yard behind the church.
                 /// The longer one.
-                board ash {  // measured twice
+                board ash {       // measured twice
                   species   black_pear
                   size      40 x wide x 1
                   moisture  9%
-                }  /* dry
+                }                 /* dry
                   since spring */
 
-                saw fine { kerf 1/32 }
-                species black_pear { shrinkage 9.1%, 4.6%; gravity 0.7 }
+                saw      fine       { kerf 1/32 }
+                species  black_pear { shrinkage 9.1%, 4.6%; gravity 0.7 }
                 """);
     }
 
@@ -204,7 +206,9 @@ class RackSplitTest {
     void nothingIsHandedOutForAFileWithErrorsOrWithNothingToSplit() {
         assertThat(split("board ash { species white_ash; size 400 x 100 x 20; moisture 9% }\n")).isEmpty();
         assertThat(split("part lid { length 100; width 40; thickness 9 }\n")).isEmpty();
-        assertThat(split("board ash { species white_ash; size 400 x 100 x; moisture 9% }\n"
-                + "part lid { length 100; width 40; thickness 9; from ash }\n")).isEmpty();
+        assertThat(split("""
+                board ash { species white_ash; size 400 x 100 x; moisture 9% }
+                part lid { length 100; width 40; thickness 9; from ash }
+                """)).isEmpty();
     }
 }
