@@ -28,6 +28,12 @@ final class WrittenSizes {
         return said;
     }
 
+    /** The same of some of its records. */
+    List<String> ofAll(List<?> values) {
+        values.forEach(this::add);
+        return said;
+    }
+
     private void add(Object value) {
         switch (value) {
             case Span _,Derivation _,SourceFile _,LengthFormat _,Unit _ -> {
