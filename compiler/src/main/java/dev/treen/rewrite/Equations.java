@@ -1,5 +1,6 @@
 package dev.treen.rewrite;
 
+import dev.treen.quantity.Exact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +40,9 @@ final class Equations {
         }
         List<BigFraction> values = new ArrayList<>();
         for (int column = 0; column < unknowns; column++) {
-            values.add(pivots[column] < 0 ? BigFraction.ZERO : open.get(pivots[column])[unknowns]);
+            values.add(pivots[column] < 0
+                    ? BigFraction.ZERO
+                    : Exact.canonical(open.get(pivots[column])[unknowns]));
         }
         return Optional.of(values);
     }

@@ -24,6 +24,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -62,9 +63,10 @@ final class InstanceText {
         List<String> candidates = new ArrayList<>();
         for (Statement statement : project.tree().statements()) {
             if (statement instanceof Statement.Project(var _, Optional<Expr.Text> title, var _)) {
-                title.map(text -> text.value().toLowerCase(Locale.ROOT).replaceAll(".*[^a-z]", ""))
+                String words = title.map(text -> text.value().toLowerCase(Locale.ROOT)).orElse("");
+                List.of(words.split("[^a-z]+", -1)).reversed().stream()
                         .filter(word -> word.length() > 2 && !word.equals(pattern) && isName(word, pattern))
-                        .ifPresent(candidates::add);
+                        .forEach(candidates::add);
             }
         }
         for (int i = 1; i <= taken.size() + 1; i++) {
@@ -89,10 +91,24 @@ final class InstanceText {
             lines.add("place { at " + String.join(", ", fit.at().stream()
                     .map(each -> FigureText.measures(List.of(each), unit)).toList()) + " }");
         }
-        fit.names().forEach((theirs, ours) -> part(theirs, ours).ifPresent(lines::add));
+        Map<String, List<String>> inside = new TreeMap<>();
+        new TreeMap<>(fit.names()).forEach((theirs, ours) -> part(theirs, ours).ifPresent(
+                line -> inside.computeIfAbsent(theirs.substring(0, theirs.lastIndexOf('.') + 1),
+                        instance -> new ArrayList<>()).add(line)));
+        inside.forEach((instance, parts) -> lines.addAll(in(instance, parts)));
         lines.addAll(joints());
         String text = source.name() + " " + name + " {\n" + String.join("\n", lines) + "\n}\n";
         return Formatter.format(Parser.parse(new SourceFile("instance", text))).stripTrailing();
+    }
+
+    /** Lines for what stands inside an instance, whose dotted name ends in a dot; of none, the lines as they are. */
+    private static List<String> in(String instance, List<String> lines) {
+        if (instance.isEmpty()) {
+            return lines;
+        }
+        int dot = instance.indexOf('.');
+        return List.of(instance.substring(0, dot) + " {\n"
+                + String.join("\n", in(instance.substring(dot + 1), lines)) + "\n}");
     }
 
     /** The measures of a parameter: by the name of a value that the parts rested on, where that says the same. */
@@ -167,7 +183,7 @@ final class InstanceText {
     private Optional<String> part(String theirs, String ours) {
         Map<String, String> said = new LinkedHashMap<>();
         Part part = thing.parts().get(ours);
-        if (part == null || theirs.contains(".")) {
+        if (part == null) {
             return Optional.empty();
         }
         properties(part.name(), said, 0);
@@ -179,7 +195,7 @@ final class InstanceText {
         }
         return said.isEmpty()
                 ? Optional.empty()
-                : Optional.of("part " + theirs + " { " + String.join("; ", said.values()) + " }");
+                : Optional.of("part " + theirs.substring(theirs.lastIndexOf('.') + 1) + " { " + String.join("; ", said.values()) + " }");
     }
 
     private void properties(String name, Map<String, String> said, int depth) {
@@ -210,12 +226,24 @@ final class InstanceText {
                 ours.settings().values().stream()
                         .filter(setting -> !setting.auto() && !saysTheSame(setting, made))
                         .forEach(setting -> changes.computeIfAbsent(alias, key -> new LinkedHashSet<>())
-                                .add(setting.name() + " " + setting.valueAt().text()));
+                                .add(whole(setting.name().replaceAll("\\..*", ""), ours)));
             }
         });
         return changes.entrySet().stream()
                 .map(each -> "joint " + each.getKey() + " { " + String.join("; ", each.getValue()) + " }")
                 .toList();
+    }
+
+    /** A property with the words that follow its value: {@code stop 8 from front}. */
+    private static String whole(String property, Joint joint) {
+        StringBuilder text = new StringBuilder(property);
+        Optional.ofNullable(joint.settings().get(property))
+                .ifPresent(setting -> text.append(' ').append(setting.valueAt().text()));
+        joint.settings().values().stream()
+                .filter(each -> each.name().startsWith(property + "."))
+                .forEach(tail -> text.append(tail.name().replace(property + ".", " ")).append(' ')
+                        .append(tail.valueAt().text()));
+        return text.toString();
     }
 
     private static boolean saysTheSame(Setting setting, Joint made) {

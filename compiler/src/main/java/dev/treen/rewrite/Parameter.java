@@ -7,7 +7,7 @@ import dev.treen.syntax.Expr;
 import dev.treen.syntax.Name;
 import dev.treen.syntax.Statement;
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -92,17 +92,9 @@ record Parameter(
         return type.equals("length") || type.equals("size");
     }
 
-    /** What it begins with: its standard, or something of its kind. */
-    List<BigFraction> beginning(Collection<BigFraction> around) {
-        if (!standard.isEmpty()) {
-            return standard;
-        }
+    /** What it begins with: its standard, or {@code each} for all its measures. */
+    List<BigFraction> beginning(BigFraction each) {
         int count = type.equals("length") ? 1 : auto() ? 2 : 3;
-        List<BigFraction> first = new ArrayList<>(around);
-        List<BigFraction> measures = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            measures.add(auto() || i >= first.size() ? BigFraction.of(5) : first.get(i));
-        }
-        return measures;
+        return standard.isEmpty() ? Collections.nCopies(count, each) : standard;
     }
 }

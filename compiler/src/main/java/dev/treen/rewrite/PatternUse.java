@@ -25,7 +25,7 @@ import java.util.stream.Collectors;
  * Puts a use of a pattern in the place of parts and joints that are written out one by one and come to the same.
  *
  * <p>It is done for a thing whose parts are all statements of their own at the top of the file, joined to each other and to
- * nothing else, and which stands as the pattern draws it, not turned. Choices and counts are tried; lengths and sizes are
+ * nothing else, or are all parts of the project, and which stands as the pattern draws it, not turned. Choices and counts are tried; lengths and sizes are
  * solved where they have no standard or one that is written in figures; what a part or a named joint has besides goes into
  * the block of the instance. Anything that then is not the same in every size, joint and finding is not handed out.
  */
@@ -60,7 +60,7 @@ public final class PatternUse {
 
     /** The uses that come to the same as the thing of which {@code statement} is a part or a joint. */
     public static List<Written> of(Compilation project, FileLoader loader, int offset) {
-        return thing(project, offset).stream()
+        return things(project, offset).stream()
                 .flatMap(thing -> statements(project, thing).stream()
                         .flatMap(written -> new PatternUse(project, loader, thing, written).all().stream()))
                 .toList();
@@ -68,7 +68,17 @@ public final class PatternUse {
 
     /** A glance at whether there is a thing of joined parts at {@code offset}, all written out in this file. */
     public static boolean mayBe(Compilation project, int offset) {
-        return thing(project, offset).flatMap(thing -> statements(project, thing)).isPresent();
+        return things(project, offset).stream().anyMatch(thing -> statements(project, thing).isPresent());
+    }
+
+    /** What joints tie to the part, and all parts of the project: not all that belongs together is joined. */
+    private static List<Thing> things(Compilation project, int offset) {
+        Project read = project.evaluation().project();
+        return thing(project, offset)
+                .map(tied -> tied.parts().size() == read.parts().size() || read.parts().size() > MOST_PARTS
+                        ? List.of(tied)
+                        : List.of(tied, Thing.of(read)))
+                .orElse(List.of());
     }
 
     private static Optional<Thing> thing(Compilation compilation, int offset) {
@@ -136,8 +146,9 @@ public final class PatternUse {
         gone.addAll(text.restedOnNoMore());
         SourceFile file = before.file();
         List<Span> stretches = Stretches.of(before.tree(), gone);
+        int begins = written.stream().mapToInt(each -> each.span().start()).min().orElse(0);
         List<Edit> edits = new ArrayList<>(
-                Stretches.without(file, first(stretches), text.written(name)));
+                Stretches.without(file, stretches, text.written(name), begins));
         edits.addAll(said(renamed, stretches));
         source.path().ifPresent(path -> edits.add(use(path)));
         edits.sort(Comparator.comparingInt(edit -> edit.at().start()));
@@ -146,14 +157,6 @@ public final class PatternUse {
         return new SameProject(renamed).as(before, after)
                 ? Optional.of(new Written(source.name(), name, edits))
                 : Optional.empty();
-    }
-
-    /** The stretch of the first part or joint before the others: there the instance will stand. */
-    private List<Span> first(List<Span> stretches) {
-        int begins = written.stream().mapToInt(each -> each.span().start()).min().orElse(0);
-        List<Span> sorted = new ArrayList<>(stretches);
-        sorted.sort(Comparator.comparing(span -> !(span.start() <= begins && begins <= span.end())));
-        return sorted;
     }
 
     /** Its parts have other names where the rest of the file speaks of them. */

@@ -102,7 +102,7 @@ public final class RackSplit {
         List<Span> stretches = Stretches.of(before.tree(), moving);
         Written written = new Written(
                 rack(moving, stretches).replace("\n", end),
-                Stretches.without(file, stretches, "use \"" + name + "\""));
+                Stretches.without(file, stretches, "use \"" + name + "\"", stretches.getFirst().start()));
         return meansTheSame(written, name) ? Optional.of(written) : Optional.empty();
     }
 

@@ -24,6 +24,7 @@ final class Solver {
     private static final int MOST_ALIKE = 12;
     private static final int MOST_ROUNDS = 4;
     private static final int MOST_OF_A_ROW = 12;
+    private static final BigFraction SMALL = BigFraction.of(5);
 
     private final PatternSource source;
     private final Thing wanted;
@@ -87,31 +88,27 @@ final class Solver {
 
     private Given beginning() {
         Given given = Given.NOTHING;
-        List<BigFraction> around = extent();
+        BigFraction longest = longest();
         for (Parameter each : source.parameters()) {
             if (each.required() && each.isMeasured()) {
-                given = given.with(each.key(), each.beginning(around));
+                given = given.with(each.key(), each.beginning(longest));
             }
         }
         return given;
     }
 
-    /** How far the thing goes along each axis: measures of its kind to begin with. */
-    private List<BigFraction> extent() {
-        List<BigFraction> extent = new ArrayList<>();
-        for (int i = 0; i < 3; i++) {
-            int axis = i;
-            double longest = wanted.parts().values().stream()
-                    .filter(part -> part.placing().isPresent())
-                    .mapToDouble(part -> part.measure(axis).value().toDoubleMm())
-                    .max()
-                    .orElse(100);
-            extent.add(BigFraction.of(Math.max(10, Math.round(longest))));
+    /** The longest of its measures: as much everywhere, so that nothing is less than nothing to begin with. */
+    private BigFraction longest() {
+        double longest = 100;
+        for (Part part : wanted.parts().values()) {
+            for (int i = 0; i < 3; i++) {
+                longest = Math.max(longest, part.measure(i).value().toDoubleMm());
+            }
         }
-        return extent;
+        return BigFraction.of(Math.round(longest));
     }
 
-    /** Those that make as many parts with the same kinds of joints, counts tried where parts are missing. */
+    /** Those that make as many parts with the same kinds of joints, counts tried where there are more or fewer. */
     private List<Given> alike(List<Given> choices) {
         List<Given> all = new ArrayList<>(choices);
         List<Thing> made = source.made(choices);
@@ -119,8 +116,8 @@ final class Solver {
             if (each.type().equals("count")) {
                 List<Given> rows = new ArrayList<>();
                 for (int i = 0; i < choices.size(); i++) {
-                    int missing = wanted.parts().size() - made.get(i).parts().size();
-                    for (int count = 1; missing > 0 && count <= Math.min(MOST_OF_A_ROW, missing + 2); count++) {
+                    boolean other = wanted.parts().size() != made.get(i).parts().size();
+                    for (int count = 0; other && count <= Math.min(MOST_OF_A_ROW, wanted.parts().size()); count++) {
                         rows.add(choices.get(i).saying(each.key(), String.valueOf(count)));
                     }
                 }
@@ -149,7 +146,7 @@ final class Solver {
         for (int i = 0; i < open.size(); i++) {
             Parameter each = open.get(i);
             if (each.isMeasured()) {
-                more = saysLengths(made, tried.get(i), names) ? more.with(each.key(), each.beginning(List.of())) : more;
+                more = saysLengths(made, tried.get(i), names) ? more.with(each.key(), each.beginning(SMALL)) : more;
             } else {
                 Optional<String> board = board(tried.get(i), names);
                 more = board.isPresent() ? more.saying(each.key(), board.get()) : more;
@@ -160,7 +157,7 @@ final class Solver {
 
     private static Given tried(Given given, Parameter parameter) {
         return parameter.isMeasured()
-                ? given.with(parameter.key(), parameter.beginning(List.of()))
+                ? given.with(parameter.key(), parameter.beginning(SMALL))
                 : given.saying(parameter.key(), PatternSource.WOOD);
     }
 

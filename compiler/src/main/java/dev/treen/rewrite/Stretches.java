@@ -109,15 +109,15 @@ final class Stretches {
 
     /**
      * The edits that take {@code stretches} out, with the blank lines that would be left over, and put {@code line} in the
-     * place of the first.
+     * place of the one that {@code at} lies in.
      */
-    static List<Edit> without(SourceFile file, List<Span> stretches, String line) {
+    static List<Edit> without(SourceFile file, List<Span> stretches, String line, int at) {
         String lineEnd = file.text().contains("\r\n") ? "\r\n" : "\n";
         List<Edit> edits = new ArrayList<>();
         for (Span stretch : joined(file, stretches)) {
             boolean whole = stretch.end() == file.lineStart(file.lineOf(stretch.end()))
                     || stretch.end() == file.text().length();
-            edits.add(edits.isEmpty()
+            edits.add(stretch.start() <= at && at < stretch.end()
                     ? new Edit(stretch, line + (whole ? lineEnd : "; "))
                     : new Edit(withBlankLines(file, stretch), ""));
         }

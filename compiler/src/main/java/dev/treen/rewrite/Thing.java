@@ -13,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -44,6 +45,11 @@ record Thing(Map<String, Part> parts, List<Joint> joints) {
             }
         }
         return among(project, found, "");
+    }
+
+    /** All parts of a project. */
+    static Thing of(Project project) {
+        return among(project, project.parts().stream().map(Part::name).collect(Collectors.toSet()), "");
     }
 
     /** What a thing made by pattern holds, without its own name before the names. */

@@ -8,15 +8,19 @@ import dev.treen.model.FileLoader;
 import dev.treen.model.Instance;
 import dev.treen.model.Joint;
 import dev.treen.model.Part;
+import dev.treen.model.Setting;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.TreenFiles;
+import dev.treen.quantity.Length;
 import dev.treen.source.SourceFile;
 import dev.treen.syntax.SaidWords;
 import dev.treen.syntax.Statement;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,7 +60,7 @@ class PatternUseTest {
                 box caddy {
                   inside  inside
                   base    floating { groove 5 x 4; up 5 }
-                  lid     sliding { groove 5 x 4; down 5 }
+                  lid     sliding  { groove 5 x 4; down 5 }
                   from    plank
                 }
 
@@ -108,11 +112,10 @@ class PatternUseTest {
                 text.append(flat(part, prefix));
             }
         }
-        for (Joint joint : example.evaluation().project().joints()) {
-            if (joint.left().name().startsWith(prefix) && joint.right().name().startsWith(prefix)) {
-                text.append(flat(joint, prefix));
-            }
-        }
+        Map<Integer, List<Joint>> statements = example.evaluation().project().joints().stream()
+                .filter(joint -> joint.left().name().startsWith(prefix) && joint.right().name().startsWith(prefix))
+                .collect(Collectors.groupingBy(Joint::statement, TreeMap::new, Collectors.toList()));
+        statements.values().forEach(joints -> text.append(flat(joints, prefix)));
         return text.toString();
     }
 
@@ -122,34 +125,47 @@ class PatternUseTest {
 
     private static String flat(Part part, String prefix) {
         return "part " + name(part, prefix) + " {\n"
-                + "length " + part.length().value().mm() + "mm\nwidth " + part.width().value().mm()
-                + "mm\nthickness " + part.thickness().value().mm() + "mm\n"
+                + "length " + mm(part.length().value()) + "\nwidth " + mm(part.width().value())
+                + "\nthickness " + mm(part.thickness().value()) + "\n"
                 + part.from().map(board -> "from " + board.name() + "\n").orElse("")
                 + part.placing().map(placing -> "place { length " + word(placing.length()) + "; width "
                         + word(placing.width()) + "; at " + String.join(", ", placing.at().stream()
-                                .map(each -> "(" + each.mm().getNumerator() + " / " + each.mm().getDenominator()
-                                        + ") * 1mm").toList()) + " }\n").orElse("")
+                                .map(PatternUseTest::mm).toList()) + " }\n").orElse("")
                 + "}\n";
+    }
+
+    private static String mm(Length length) {
+        return "(" + length.mm().getNumerator() + " * 1mm / " + length.mm().getDenominator() + ")";
     }
 
     private static String word(Object direction) {
         return direction.toString().toLowerCase(Locale.ROOT);
     }
 
-    private static String flat(Joint joint, String prefix) {
-        List<String> settings = joint.settings().values().stream()
-                .filter(setting -> !setting.auto())
-                .map(setting -> setting.name() + " " + said(setting.value()).orElse(setting.valueAt().text()))
+    /** Joints of one statement, which share their settings. */
+    private static String flat(List<Joint> joints, String prefix) {
+        String settings = joints.getFirst().settings().values().stream()
+                .filter(setting -> !setting.auto() && !setting.name().contains("."))
+                .map(setting -> setting.name() + " " + said(setting) + joints.getFirst().settings().values().stream()
+                        .filter(tail -> tail.name().startsWith(setting.name() + "."))
+                        .map(tail -> " " + tail.name().substring(setting.name().length() + 1) + " " + said(tail))
+                        .collect(Collectors.joining()))
                 .sorted()
-                .toList();
-        return "joint " + joint.kind() + " " + name(joint.left(), prefix) + (joint.into() ? " into " : " to ")
-                + name(joint.right(), prefix) + " { " + String.join("; ", settings) + " }\n";
+                .collect(Collectors.joining("; "));
+        String pairs = joints.stream()
+                .map(joint -> name(joint.left(), prefix) + (joint.into() ? " into " : " to ")
+                        + name(joint.right(), prefix))
+                .collect(Collectors.joining(", "));
+        return "joint " + joints.getFirst().kind() + " " + pairs + " { " + settings + " }\n";
     }
 
-    private static Optional<String> said(Datum value) {
-        return value instanceof Datum.Exactly(var quantity)
-                ? quantity.asLength().map(length -> length.mm() + "mm")
-                : value instanceof Datum.Word(String word) ? Optional.of(word) : Optional.empty();
+    private static String said(Setting setting) {
+        return switch (setting.value()) {
+            case Datum.Exactly(var quantity) -> quantity.asLength().map(PatternUseTest::mm)
+                    .orElse(setting.valueAt().text());
+            case Datum.Word(String word) -> word;
+            case Datum other -> setting.valueAt().text();
+        };
     }
 
     @Test
@@ -158,7 +174,7 @@ class PatternUseTest {
         String text = TreenFiles.file(path).text();
         assertThat(at(text.replace("place  { at inside.length, 0, 0 }", "place  { at inside.length, 0, 1 }"),
                 "part front")).isEmpty();
-        assertThat(at(text.replace("thickness  7\n", "thickness  7.1\n"), "part front")).isEmpty();
+        assertThat(at(text.replace("inside.length + wall ", "inside.length + 8 "), "part front")).isEmpty();
         assertThat(at(text, "board plank")).isEmpty();
         assertThat(at(text.replace("let wall   = 9", "let wall   = none"), "part front")).isEmpty();
     }

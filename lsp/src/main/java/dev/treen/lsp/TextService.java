@@ -13,6 +13,7 @@ import dev.treen.lsp.feature.Kinships;
 import dev.treen.lsp.feature.Lenses;
 import dev.treen.lsp.feature.Links;
 import dev.treen.lsp.feature.Outline;
+import dev.treen.lsp.feature.PatternUses;
 import dev.treen.lsp.feature.Pulls;
 import dev.treen.lsp.feature.References;
 import dev.treen.lsp.feature.Renames;
@@ -93,6 +94,7 @@ import org.eclipse.lsp4j.services.TextDocumentService;
 final class TextService implements TextDocumentService {
     private final Desk desk;
     private final Colours colours = new Colours();
+    private final PatternUses patterns = new PatternUses();
 
     TextService(Desk desk) {
         this.desk = desk;
@@ -219,7 +221,7 @@ final class TextService implements TextDocumentService {
 
     private CodeActions actions() {
         return new CodeActions(
-                desk.diagnostics(), desk.actions(), uri -> desk.documents().find(uri).isPresent());
+                desk.diagnostics(), desk.actions(), uri -> desk.documents().find(uri).isPresent(), patterns);
     }
 
     private List<Document> around(Document document) {

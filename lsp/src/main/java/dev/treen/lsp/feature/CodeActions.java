@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 public final class CodeActions {
     private final QuickFixes fixes;
     private final RackMoves racks;
+    private final PatternUses patterns;
     private final boolean createsFiles;
 
     /**
@@ -30,8 +31,12 @@ public final class CodeActions {
      */
     public record Client(boolean later, boolean createsFiles) {}
 
-    /** Actions for {@code client}; {@code isOpen} tells by its address whether it has a file open. */
-    public CodeActions(Diagnostics diagnostics, Client client, Predicate<String> isOpen) {
+    /**
+     * Actions for {@code client}; {@code isOpen} tells by its address whether it has a file open, {@code patterns} keeps
+     * what it has found from one request to the next.
+     */
+    public CodeActions(Diagnostics diagnostics, Client client, Predicate<String> isOpen, PatternUses patterns) {
+        this.patterns = patterns;
         fixes = new QuickFixes(diagnostics, client.later());
         racks = new RackMoves(isOpen, client.later());
         createsFiles = client.createsFiles();
@@ -50,6 +55,9 @@ public final class CodeActions {
         all.addAll(new UnitChange().at(document, range));
         if (createsFiles) {
             racks.at(document, range).ifPresent(all::add);
+        }
+        if (only == null || only.stream().anyMatch(CodeActionKind.RefactorRewrite::startsWith)) {
+            all.addAll(patterns.at(document, range));
         }
         return all.stream().filter(each -> isWanted(each, only)).map(Either::<Command, CodeAction>forRight).toList();
     }
