@@ -47,6 +47,7 @@ class ArchitectureTest {
         KNOWS.put("order", List.of("cutting"));
         KNOWS.put("export", List.of("drawing"));
         KNOWS.put("plan", List.of("check", "order", "drawing"));
+        KNOWS.put("rewrite", List.of("plan"));
         KNOWS.put("page", List.of("plan"));
         KNOWS.put("paper", List.of("page"));
         KNOWS.put("cli", List.of("paper", "export"));

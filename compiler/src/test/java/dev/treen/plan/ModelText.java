@@ -19,12 +19,12 @@ import java.util.TreeMap;
  * What a project means, declaration by declaration, as text that can be compared: every value, and no place in a file.
  * Made by looking at the records themselves, so that nothing that the model learns later is forgotten here.
  */
-final class ModelText {
+public final class ModelText {
     private ModelText() {
     }
 
     /** Each declaration by name, with all its values. */
-    static Map<String, String> of(Compilation compilation) {
+    public static Map<String, String> of(Compilation compilation) {
         Map<String, String> text = new TreeMap<>();
         Project project = compilation.joined().project();
         text.put("settings", value(project.settings()));
@@ -43,7 +43,7 @@ final class ModelText {
     }
 
     /** What is said of it: the codes with their words, in order. */
-    static List<String> findings(Compilation compilation) {
+    public static List<String> findings(Compilation compilation) {
         return compilation.checked().findings().stream().map(ModelText::finding).toList();
     }
 

@@ -11,27 +11,27 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Every Treen file that ships: the examples and the library. What is added later is found by itself. */
-final class TreenFiles {
+public final class TreenFiles {
     private static final List<Path> PLACES = List.of(
             Path.of("..", "examples"), Path.of("src", "main", "resources"), Path.of("..", "library"));
 
     /** Finds the files that a project uses beside it. */
-    static final FileLoader LOADER = TreenFiles::load;
+    public static final FileLoader LOADER = TreenFiles::load;
 
     private TreenFiles() {
     }
 
     /** Their paths, in the order of the alphabet. */
-    static List<Path> all() {
+    public static List<Path> all() {
         return PLACES.stream().filter(Files::isDirectory).flatMap(TreenFiles::under).sorted().toList();
     }
 
     /** The projects among them that are meant to compile as they are. */
-    static List<Path> examples() {
+    public static List<Path> examples() {
         return under(PLACES.getFirst()).sorted().toList();
     }
 
-    static SourceFile file(Path path) {
+    public static SourceFile file(Path path) {
         try {
             return new SourceFile(path.toString(), Files.readString(path));
         } catch (IOException unreadable) {
@@ -40,7 +40,7 @@ final class TreenFiles {
     }
 
     /** The compilation of {@code text} in the place of the file at {@code path}. */
-    static Compilation compile(Path path, String text) {
+    public static Compilation compile(Path path, String text) {
         return Compilation.of(new SourceFile(path.toString(), text), LOADER);
     }
 

@@ -91,8 +91,7 @@ final class Abilities {
         can.setSignatureHelpProvider(new SignatureHelpOptions(List.of("{", ";", " ")));
         CodeActionOptions actions = new CodeActionOptions(List.of(
                 CodeActionKind.QuickFix, CodeActionKind.RefactorExtract, CodeActionKind.RefactorInline,
-                CodeActionKind.RefactorRewrite,
-                CodeActionKind.SourceFixAll));
+                CodeActionKind.RefactorRewrite, CodeActionKind.RefactorMove, CodeActionKind.SourceFixAll));
         actions.setResolveProvider(true);
         can.setCodeActionProvider(actions);
         can.setRenameProvider(new RenameOptions(true));

@@ -2,6 +2,7 @@ package dev.treen.lsp;
 
 import dev.treen.cutting.Cutting;
 import dev.treen.finding.Finding;
+import dev.treen.lsp.feature.CodeActions;
 import dev.treen.lsp.feature.Diagnostics;
 import dev.treen.lsp.feature.HintSettings;
 import dev.treen.lsp.position.PositionEncoding;
@@ -29,11 +30,13 @@ import org.eclipse.lsp4j.HoverCapabilities;
 import org.eclipse.lsp4j.InlayHintWorkspaceCapabilities;
 import org.eclipse.lsp4j.MarkupKind;
 import org.eclipse.lsp4j.PublishDiagnosticsCapabilities;
+import org.eclipse.lsp4j.ResourceOperationKind;
 import org.eclipse.lsp4j.ShowDocumentCapabilities;
 import org.eclipse.lsp4j.TextDocumentClientCapabilities;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.WindowClientCapabilities;
 import org.eclipse.lsp4j.WorkspaceClientCapabilities;
+import org.eclipse.lsp4j.WorkspaceEditCapabilities;
 import org.eclipse.lsp4j.jsonrpc.CancelChecker;
 import org.eclipse.lsp4j.jsonrpc.CompletableFutures;
 import org.eclipse.lsp4j.services.LanguageClient;
@@ -62,7 +65,7 @@ final class Desk {
     private volatile boolean fades;
     private volatile boolean snippets;
     private volatile boolean pictures;
-    private volatile boolean editsLater;
+    private volatile CodeActions.Client actions = new CodeActions.Client(false, false);
     private volatile boolean tellsSettings;
     private volatile boolean refreshesHints;
     private volatile HintSettings hints = HintSettings.ALL;
@@ -104,10 +107,13 @@ final class Desk {
         refreshesHints = everywhere.map(WorkspaceClientCapabilities::getInlayHint)
                 .map(InlayHintWorkspaceCapabilities::getRefreshSupport)
                 .orElse(false);
-        editsLater = Optional.ofNullable(can).map(ClientCapabilities::getTextDocument)
+        boolean editsLater = Optional.ofNullable(can).map(ClientCapabilities::getTextDocument)
                 .map(TextDocumentClientCapabilities::getCodeAction)
                 .map(Desk::resolvesEdits)
                 .orElse(false);
+        actions = new CodeActions.Client(editsLater, everywhere.map(WorkspaceClientCapabilities::getWorkspaceEdit)
+                .map(Desk::createsFiles)
+                .orElse(false));
         publisher.asksAgain(everywhere.map(WorkspaceClientCapabilities::getDiagnostics)
                 .map(DiagnosticWorkspaceCapabilities::getRefreshSupport)
                 .orElse(false));
@@ -135,9 +141,14 @@ final class Desk {
                 && can.getResolveSupport().getProperties().contains("edit");
     }
 
-    /** Whether the edits of an action over the whole file may wait until it is chosen. */
-    boolean editsLater() {
-        return editsLater;
+    private static boolean createsFiles(WorkspaceEditCapabilities can) {
+        return Boolean.TRUE.equals(can.getDocumentChanges()) && can.getResourceOperations() != null
+                && can.getResourceOperations().contains(ResourceOperationKind.Create);
+    }
+
+    /** What the client can be given for an action. */
+    CodeActions.Client actions() {
+        return actions;
     }
 
     /** Which hints are wanted. */

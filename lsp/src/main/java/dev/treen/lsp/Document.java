@@ -7,7 +7,7 @@ import dev.treen.model.FileLoader;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Editing;
 import dev.treen.plan.Lazy;
-import dev.treen.plan.OtherUnits;
+import dev.treen.rewrite.OtherUnits;
 import dev.treen.quantity.Unit;
 import dev.treen.source.SourceFile;
 import java.util.List;

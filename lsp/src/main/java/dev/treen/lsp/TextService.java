@@ -1,6 +1,7 @@
 package dev.treen.lsp;
 
 import dev.treen.lsp.feature.Calls;
+import dev.treen.lsp.feature.CodeActions;
 import dev.treen.lsp.feature.Colours;
 import dev.treen.lsp.feature.Completions;
 import dev.treen.lsp.feature.Definitions;
@@ -12,15 +13,12 @@ import dev.treen.lsp.feature.Kinships;
 import dev.treen.lsp.feature.Lenses;
 import dev.treen.lsp.feature.Links;
 import dev.treen.lsp.feature.Outline;
+import dev.treen.lsp.feature.PatternUses;
 import dev.treen.lsp.feature.Pulls;
-import dev.treen.lsp.feature.QuickFixes;
-import dev.treen.lsp.feature.Refactorings;
 import dev.treen.lsp.feature.References;
 import dev.treen.lsp.feature.Renames;
 import dev.treen.lsp.feature.Selections;
 import dev.treen.lsp.feature.Signatures;
-import dev.treen.lsp.feature.UnitChange;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -88,18 +86,15 @@ import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.TypeDefinitionParams;
 import org.eclipse.lsp4j.WorkspaceEdit;
-import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.jsonrpc.messages.Either3;
-import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
-import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import org.eclipse.lsp4j.services.TextDocumentService;
-import org.jspecify.annotations.Nullable;
 
 /** The requests about one file, each handed to its feature. */
 final class TextService implements TextDocumentService {
     private final Desk desk;
     private final Colours colours = new Colours();
+    private final PatternUses patterns = new PatternUses();
 
     TextService(Desk desk) {
         this.desk = desk;
@@ -188,13 +183,7 @@ final class TextService implements TextDocumentService {
         return desk.answer(
                 params.getTextDocument(),
                 List.of(),
-                d -> {
-                    List<Either<Command, CodeAction>> all = new ArrayList<>(
-                            new QuickFixes(desk.diagnostics(), desk.editsLater()).at(d, params.getRange()));
-                    new Refactorings().at(d, around(d), params.getRange()).forEach(a -> all.add(Either.forRight(a)));
-                    new UnitChange().at(d, params.getRange()).forEach(a -> all.add(Either.forRight(a)));
-                    return wanted(all, params.getContext().getOnly());
-                });
+                d -> actions().at(d, () -> around(d), params.getRange(), params.getContext().getOnly()));
     }
 
     @Override
@@ -223,26 +212,16 @@ final class TextService implements TextDocumentService {
 
     @Override
     public CompletableFuture<CodeAction> resolveCodeAction(CodeAction action) {
-        return QuickFixes.file(action)
+        return CodeActions.file(action)
                 .map(uri -> desk.answer(new TextDocumentIdentifier(uri), Optional.<CodeAction>empty(),
-                        d -> new QuickFixes(desk.diagnostics(), true).resolved(action, d))
-                        .thenApply(found -> found.orElseThrow(TextService::overtaken)))
+                        d -> Optional.of(actions().resolved(action, d)))
+                        .thenApply(found -> found.orElseThrow(CodeActions::overtaken)))
                 .orElseGet(() -> CompletableFuture.completedFuture(action));
     }
 
-    private static ResponseErrorException overtaken() {
-        return new ResponseErrorException(new ResponseError(ResponseErrorCode.ContentModified,
-                "The text has changed since this was offered.", null));
-    }
-
-    /** Clients may ask for some kinds of action alone; a kind holds those below it. */
-    private static List<Either<Command, CodeAction>> wanted(
-            List<Either<Command, CodeAction>> all, @Nullable List<String> only) {
-        return only == null
-                ? all
-                : all.stream()
-                        .filter(each -> only.stream().anyMatch(kind -> each.getRight().getKind().startsWith(kind)))
-                        .toList();
+    private CodeActions actions() {
+        return new CodeActions(
+                desk.diagnostics(), desk.actions(), uri -> desk.documents().find(uri).isPresent(), patterns);
     }
 
     private List<Document> around(Document document) {

@@ -21,7 +21,6 @@ import org.eclipse.lsp4j.Command;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.WorkspaceEdit;
-import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
 /** The remedies of findings as quick-fixes: each changes only what its finding says. */
 public final class QuickFixes {
@@ -39,24 +38,16 @@ public final class QuickFixes {
         this.later = later;
     }
 
-    /** The address of the file that an action is of whose edits are still to come. */
-    public static Optional<String> file(CodeAction action) {
-        return Offer.in(action.getData()).map(Offer::uri);
-    }
-
-    /** The action with its edits; nothing where it was offered for another version of the text. */
-    public Optional<CodeAction> resolved(CodeAction action, Document document) {
-        if (Offer.in(action.getData()).filter(offer -> offer.isOf(document)).isEmpty()) {
-            return Optional.empty();
-        }
+    /** The action that applies all that is safe, with its edits. */
+    public CodeAction resolved(CodeAction action, Document document) {
         action.setEdit(new WorkspaceEdit(byFile(document, safe(document))));
-        return Optional.of(action);
+        return action;
     }
 
     /** The fixes for findings that {@code range} touches. */
-    public List<Either<Command, CodeAction>> at(Document document, Range range) {
+    public List<CodeAction> at(Document document, Range range) {
         Positions.Span asked = document.positions().span(range);
-        List<Either<Command, CodeAction>> actions = new ArrayList<>();
+        List<CodeAction> actions = new ArrayList<>();
         Set<String> told = new LinkedHashSet<>();
         for (Finding finding : diagnostics.findings(document)) {
             boolean here = finding.at().file().equals(document.file())
@@ -65,12 +56,12 @@ public final class QuickFixes {
             if (here) {
                 finding.remedies().stream()
                         .filter(remedy -> !remedy.edits().isEmpty())
-                        .forEach(remedy -> actions.add(Either.forRight(action(document, finding, remedy))));
+                        .forEach(remedy -> actions.add(action(document, finding, remedy)));
                 told.add(finding.code());
             }
         }
-        allSafe(document).ifPresent(all -> actions.add(Either.forRight(all)));
-        told.forEach(code -> actions.add(Either.forRight(page(code))));
+        allSafe(document).ifPresent(actions::add);
+        told.forEach(code -> actions.add(page(code)));
         return actions;
     }
 

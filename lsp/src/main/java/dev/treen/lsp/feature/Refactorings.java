@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.eclipse.lsp4j.CodeAction;
@@ -24,8 +25,8 @@ public final class Refactorings {
     public Refactorings() {
     }
 
-    /** What can be done at {@code range}, where {@code among} has all files that may use it. */
-    public List<CodeAction> at(Document document, List<Document> among, Range range) {
+    /** What can be done at {@code range}, where {@code among} finds all files that may use it. */
+    public List<CodeAction> at(Document document, Supplier<List<Document>> among, Range range) {
         Positions.Span asked = document.positions().span(range);
         return Stream.concat(
                 extract(document, asked).stream(), inline(document, among, asked).stream()).toList();
@@ -90,14 +91,15 @@ public final class Refactorings {
     }
 
     /** Puts the value of a `let` wherever its name stands, and takes the `let` out. */
-    private static Optional<CodeAction> inline(Document document, List<Document> among, Positions.Span asked) {
+    private static Optional<CodeAction> inline(
+            Document document, Supplier<List<Document>> among, Positions.Span asked) {
         Optional<Span> declared = Names.declared(document, asked.start());
         if (declared.isEmpty()) {
             return Optional.empty();
         }
         for (Statement statement : document.analysis().tree().statements()) {
             if (statement instanceof Statement.Let let && Names.same(let.name().span(), declared.get())) {
-                List<Span> places = new ArrayList<>(Names.places(among, declared.get()));
+                List<Span> places = new ArrayList<>(Names.places(among.get(), declared.get()));
                 places.removeIf(each -> Names.same(each, declared.get()));
                 boolean here = places.stream().allMatch(each -> Names.isIn(each, document));
                 boolean whole = !(let.value() instanceof Expr.Sizes || let.value() instanceof Expr.Missing)

@@ -6,6 +6,7 @@ import static dev.treen.lsp.Editor.get;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.treen.lsp.Editor;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.lsp4j.CodeAction;
@@ -81,6 +82,20 @@ class RefactoringsTest {
                     project "Tray" { units in }
                     part front { length 10; width 40mm; thickness 1/2 }
                     """);
+        }
+    }
+
+    /** The tea caddy that ships written out part by part, which is a box of the library. */
+    @Test
+    void partsThatAPatternMakesAreWrittenAsIt() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(Path.of("..", "examples", "tea-caddy", "tea-caddy.treen"));
+            String asBox = after(editor, uri, editor.range(uri, "part front"), "refactor.rewrite").orElseThrow();
+            assertThat(asBox).contains("use \"treen/box\"", "box caddy {").doesNotContain("part ", "joint ");
+            assertThat(after(editor, uri, editor.range(uri, "joint mitre"), "refactor.rewrite")).contains(asBox);
+            assertThat(after(editor, uri, editor.range(uri, "board plank"), "refactor.rewrite")).isEmpty();
+            assertThat(editor.retype(uri, asBox)).isEmpty();
+            assertThat(after(editor, uri, editor.range(uri, "box caddy"), "refactor.rewrite")).isEmpty();
         }
     }
 }

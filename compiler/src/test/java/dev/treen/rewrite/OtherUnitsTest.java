@@ -1,10 +1,12 @@
-package dev.treen.plan;
+package dev.treen.rewrite;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.treen.finding.Edit;
 import dev.treen.model.FileLoader;
 import dev.treen.model.Part;
+import dev.treen.plan.Compilation;
+import dev.treen.plan.Projects;
 import dev.treen.quantity.Unit;
 import dev.treen.source.SourceFile;
 import java.util.List;

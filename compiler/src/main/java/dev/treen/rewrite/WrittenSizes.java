@@ -1,4 +1,4 @@
-package dev.treen.plan;
+package dev.treen.rewrite;
 
 import dev.treen.model.Datum;
 import dev.treen.model.Derivation;
@@ -25,6 +25,12 @@ final class WrittenSizes {
                 project.runs(), project.holdings(), project.measurements())) {
             add(part);
         }
+        return said;
+    }
+
+    /** The same of some of its records. */
+    List<String> ofAll(List<?> values) {
+        values.forEach(this::add);
         return said;
     }
 

@@ -1,10 +1,11 @@
-package dev.treen.plan;
+package dev.treen.rewrite;
 
 import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.Severity;
 import dev.treen.model.FileLoader;
 import dev.treen.model.Project;
+import dev.treen.plan.Compilation;
 import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.Exact;
 import dev.treen.quantity.Length;
