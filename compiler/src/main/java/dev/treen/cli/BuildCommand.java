@@ -16,6 +16,7 @@ import dev.treen.page.PlanMarkdown;
 import dev.treen.page.PlanPage;
 import dev.treen.page.ShoppingCsv;
 import dev.treen.page.Sources;
+import dev.treen.page.StepPictures;
 import dev.treen.page.TemplatePages;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.CutListCsv;
@@ -165,12 +166,19 @@ final class BuildCommand implements Subcommand {
         }
         if (!years.isEmpty()) {
             files.put("year.svg", YearSvg.of(plan, years));
+            // One file for all of them, where the page has one each.
+            shown.put("year-1-title", "year.svg");
         }
         drawings.sheets().forEach((sheet, drawn) -> {
             String name = fresh(OutputNames.stem(sheet), ".svg", files);
             files.put(name, drawn.svg());
             PlanPage.drawing(drawings, sheet).ifPresent(address -> shown.put(address, name));
         });
+        for (StepPictures.Picture each : StepPictures.of(page)) {
+            String name = fresh("step-" + each.step(), ".svg", files);
+            files.put(name, each.svg());
+            shown.put(each.address(), name);
+        }
         files.put("plan.md", PlanMarkdown.of(page, shown));
         Outlines.of(plan.joined())
                 .forEach((name, part) -> files.put(fresh(OutputNames.stem(name), ".dxf", files), Dxf.of(part)));

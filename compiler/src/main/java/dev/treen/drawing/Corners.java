@@ -1,7 +1,7 @@
 package dev.treen.drawing;
 
 import dev.treen.joinery.Joined;
-import dev.treen.joinery.MadeJoint;
+import dev.treen.joinery.JointNumbers;
 import dev.treen.quantity.Length;
 import dev.treen.solid.BoxContact;
 import dev.treen.solid.Vec3;
@@ -10,12 +10,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
-/**
- * The numbers by which parts are kept to their mates at the bench: each two parts that a joint holds fast to one another
- * have one, in the order of the project, and it stands on both.
- */
+/** Where on each part the numbers stand by which it is kept to its mates ({@link JointNumbers}). */
 public final class Corners {
     /** Two parts that go together. */
     public record Pair(int number, String left, String right) {}
@@ -50,22 +46,17 @@ public final class Corners {
     private Corners() {
     }
 
-    /** The numbers of a project; a panel that lies loose, a lid or a drawer has none. */
+    /** The numbers of a project. */
     public static Corners of(Joined joined) {
         Corners corners = new Corners();
-        Map<Set<String>, Integer> numbers = new HashMap<>();
         Map<String, Laid> laid = new HashMap<>();
         joined.parts().forEach(part -> laid.put(part.part().name(), Laid.of(part)));
-        for (MadeJoint made : joined.joints()) {
-            String left = made.joint().left().name();
-            String right = made.joint().right().name();
-            if (made.holdsFast() && numbers.putIfAbsent(Set.of(left, right), numbers.size() + 1) == null) {
-                corners.pairs.add(new Pair(numbers.size(), left, right));
-                List.of(left, right).forEach(name -> Optional.ofNullable(laid.get(name))
-                        .flatMap(part -> spot(part, made.meeting().contact()))
-                        .ifPresent(spot -> corners.marks.computeIfAbsent(name, n -> new ArrayList<>())
-                                .add(new Mark(numbers.size(), spot))));
-            }
+        for (JointNumbers.Pair pair : JointNumbers.of(joined).pairs()) {
+            corners.pairs.add(new Pair(pair.number(), pair.left(), pair.right()));
+            List.of(pair.left(), pair.right()).forEach(name -> Optional.ofNullable(laid.get(name))
+                    .flatMap(part -> spot(part, pair.first().meeting().contact()))
+                    .ifPresent(spot -> corners.marks.computeIfAbsent(name, n -> new ArrayList<>())
+                            .add(new Mark(pair.number(), spot))));
         }
         return corners;
     }

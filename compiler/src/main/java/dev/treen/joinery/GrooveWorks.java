@@ -62,7 +62,7 @@ final class GrooveWorks {
                 setting.along() && !stopped ? Work.Stage.ALONG_STRIP : Work.Stage.AFTER_LENGTH,
                 (stopped ? "Chop the stopped ends first, then work the groove for "
                         : setting.along() ? "Plough the groove for " : "Cut the groove across the grain for ")
-                        + listed(panels),
+                        + listed(panels.stream().map(panel -> "`" + panel + "`").toList()),
                 parts,
                 List.of(),
                 stopped

@@ -21,7 +21,7 @@ import java.util.Optional;
 final class Declarations {
     private static final List<String> BEGINNINGS = List.of("project", "use", "let", "board", "sheet", "part", "joint",
             "require", "accept", "repeat", "pattern", "measured", "holds", "run", "saw", "allow", "climate",
-            "species");
+            "species", "glue", "finish", "hardware");
 
     private final EarlierValues earlier;
     private final Session session;
@@ -346,18 +346,21 @@ final class Declarations {
         }
         switch (name) {
             case "run" -> place.add(new Sequence.ToRun(property, scope));
-            case "saw", "allow" -> preset(property, scope);
+            case "saw", "allow", "glue", "finish" -> preset(property, scope);
             default -> stranger(property, scope);
         }
     }
 
     private void preset(Statement.Property property, Scope scope) {
         String kind = property.name().text();
-        if (property.values().size() != 1 || !(property.values().getFirst().expr() instanceof Expr.Word word)) {
+        boolean open = property.body().isEmpty() && (kind.equals("glue") || kind.equals("finish"));
+        if (open || property.values().size() != 1 || !(property.values().getFirst().expr() instanceof Expr.Word word)) {
             session.add(Finding.of(
                     ModelFindings.MISSING_PROPERTY,
                     Reader.valueSpan(property),
-                    "A name is wanted after `" + kind + "`")
+                    open
+                            ? "A `" + kind + "` outside `project` wants a name and a block"
+                            : "A name is wanted after `" + kind + "`")
                     .found("Under it a project finds it: `" + kind + " mine { … }`, then `" + kind
                             + " mine` in the block of the project.")
                     .build());

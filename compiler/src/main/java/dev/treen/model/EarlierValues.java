@@ -23,7 +23,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class EarlierValues {
     /** Settings of a project that stand outside its block: where one changes, nothing is kept. */
-    private static final Set<String> SETTINGS = Set.of("saw", "allow", "climate", "species");
+    private static final Set<String> SETTINGS = Set.of("saw", "allow", "climate", "species", "glue", "finish",
+            "hardware");
 
     private final Set<Scope.Entry> tracked = Collections.newSetFromMap(new IdentityHashMap<>());
     private IdentityHashMap<Statement, Unit> units = new IdentityHashMap<>();

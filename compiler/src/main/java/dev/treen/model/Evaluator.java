@@ -149,6 +149,7 @@ public final class Evaluator {
                 held,
                 session.instances.values().stream().map(Instance::new).toList(),
                 List.of(),
+                session.hardware,
                 session.findings);
         boolean nothing = parts.isEmpty() && session.findings.isEmpty() && !describesSomething(scope);
         return nothing ? project.with(List.of(), List.of(nothingToMake())) : project;

@@ -21,6 +21,7 @@ public record Project(
         List<Holding> holdings,
         List<Instance> instances,
         List<Measurement> measurements,
+        List<Ware> hardware,
         List<Finding> findings) {
     /** Keeps its own copies. */
     public Project {
@@ -33,6 +34,7 @@ public record Project(
         holdings = List.copyOf(holdings);
         instances = List.copyOf(instances);
         measurements = List.copyOf(measurements);
+        hardware = List.copyOf(hardware);
         findings = List.copyOf(findings);
     }
 
@@ -40,7 +42,7 @@ public record Project(
     Project with(List<Measurement> measured, List<Finding> said) {
         return new Project(
                 file, settings, boards, parts, joints, requirements, acceptances, runs, holdings, instances, measured,
-                said);
+                hardware, said);
     }
 
     /** These parts and joints of it alone, with its settings and without its text. */
@@ -48,13 +50,13 @@ public record Project(
         return new Project(
                 new SourceFile(file.name(), ""), settings, List.of(), someParts, someJoints, List.of(), List.of(),
                 List.of(), List.of(), List.of(),
-                List.of(), List.of());
+                List.of(), hardware, List.of());
     }
 
     /** The same project with its lengths shown another way. */
     public Project shownIn(LengthFormat other) {
         return new Project(
                 file, settings.shownIn(other), boards, parts, joints, requirements, acceptances, runs, holdings,
-                instances, measurements, findings);
+                instances, measurements, hardware, findings);
     }
 }

@@ -108,6 +108,63 @@ public final class Schemas {
                             "How much more wood, by price or area, the layout of the last plan may take than one made anew"
                                     + " before parts are moved. `0%` moves them for any gain.")));
 
+    /** What things besides boards cost. */
+    public static final BlockSchema WARE_PRICE = new BlockSchema(
+            "price of supplies",
+            "What glue, finish or hardware costs, as it is sold. Say one of these. In what money the project says with"
+                    + " `currency`; Treen changes no money.",
+            "price { litre 24 }",
+            List.of(
+                    optional("each", Plain.NUMBER, "by another", "For a piece; with `pack`, for a whole one."),
+                    optional("litre", Plain.NUMBER, "by another", "For a litre."),
+                    optional("kilogram", Plain.NUMBER, "by another",
+                            "For a kilogram; then `weighs` says what a litre weighs.")));
+
+    private static final PropertySchema WARE_PRICED = optional(
+            "price", new Inner(WARE_PRICE), "not known", WARE_PRICE.doc());
+    private static final PropertySchema BOTTLE = optional("pack", Plain.NUMBER, "as much as is wanted",
+            "How much a bottle or can holds, in millilitres; then whole ones are bought.");
+    private static final PropertySchema WEIGHS = optional("weighs", Plain.NUMBER, "not known",
+            "What a litre weighs, in kilograms; for a price by weight.");
+
+    /** The finishes of {@code finishes.csv}. */
+    public static final List<String> FINISH_KINDS = List.of(
+            "drying_oil", "wiping_varnish", "brushed_varnish", "shellac");
+
+    /** The glue. */
+    public static final BlockSchema GLUE = new BlockSchema(
+            "glue",
+            "What the joints are glued with, for its cost. Outside the project block it has a name, `glue bottle { … }`, and"
+                    + " the project says `glue bottle`.",
+            "glue { pack 500; price { each 8.90 } }",
+            List.of(WARE_PRICED, BOTTLE, WEIGHS));
+
+    /** The finish. */
+    public static final BlockSchema FINISH = new BlockSchema(
+            "finish",
+            "What the piece is finished with: then the plan reckons this one alone. Outside the project block it has a name,"
+                    + " `finish can { … }`, and the project says `finish can`. It does not change how much the wood moves.",
+            "finish { kind shellac; price { litre 31 } }",
+            List.of(needed("kind", new OneOf(FINISH_KINDS), "Which of those that the plan knows the coverage of."),
+                    WARE_PRICED, BOTTLE, WEIGHS));
+
+    /** What joints take, one each. */
+    public static final List<String> HARDWARE_KINDS = List.of("screw", "nail", "hinge", "dowel", "button");
+
+    /** A piece of hardware. */
+    public static final BlockSchema HARDWARE = new BlockSchema(
+            "hardware",
+            "Something to be bought. With `kind` it is what joints take, of all sizes or only of those it says, and has a"
+                    + " price; the joints say how many. Without one it is something that no joint takes, as a knob.",
+            "hardware brass_hinge { kind hinge; long 40; price { each 3.40 } }",
+            List.of(
+                    optional("kind", new OneOf(HARDWARE_KINDS), "none: no joint takes it", "What takes it."),
+                    optional("thick", Plain.LENGTH, "any", "Only those that are so thick."),
+                    optional("long", Plain.LENGTH, "any", "Only those that are so long."),
+                    optional("count", Plain.COUNT, "as many as joints take", "How many, of what no joint takes."),
+                    WARE_PRICED,
+                    optional("pack", Plain.NUMBER, "sold singly", "How many are in a packet; whole ones are bought.")));
+
     /** The project. */
     public static final BlockSchema PROJECT = new BlockSchema(
             "project",
@@ -118,6 +175,8 @@ public final class Schemas {
                             "What a bare number means where a length is wanted."),
                     optional("currency", Plain.TEXT, "not said",
                             "The money of all prices, as it is written before a sum."),
+                    optional("glue", new Shape.Named(GLUE), "not said", GLUE.doc()),
+                    optional("finish", new Shape.Named(FINISH), "any of those known", FINISH.doc()),
                     optional("climate", new Inner(CLIMATE), "30%..60% at 18degC..24degC", CLIMATE.doc()),
                     optional("tools", new OneOf(List.of("hand", "machine")), "hand",
                             "Chooses the usual allowances and cautions."),
@@ -325,6 +384,10 @@ public final class Schemas {
                 BOARD,
                 SHEET,
                 PRICE,
+                GLUE,
+                FINISH,
+                HARDWARE,
+                WARE_PRICE,
                 DISC,
                 LINE,
                 PATCH,

@@ -27,6 +27,7 @@ final class Session {
     final Map<String, BoardEntry> boards = new HashMap<>();
     final Map<String, RoomClimate> rooms = new LinkedHashMap<>();
     final Map<String, DeclaredSpecies> woods = new LinkedHashMap<>();
+    final List<Ware> hardware = new ArrayList<>();
     final Map<String, InstanceEntry> instances = new LinkedHashMap<>();
     final MeasuredValues measured;
     private final Notes all = new Notes(findings, usages, symbols, bareNumbers);
@@ -105,7 +106,7 @@ final class Session {
 
     /** Everything but the values themselves is gathered anew. */
     void begin() {
-        List.of(findings, usages, symbols, bareNumbers).forEach(List::clear);
+        List.of(findings, usages, symbols, bareNumbers, hardware).forEach(List::clear);
         List.of(parts, boards, rooms, woods, instances).forEach(Map::clear);
         all.forget();
         told.clear();

@@ -19,6 +19,8 @@ import java.util.Optional;
  * @param saw the saw that cuts the parts, where one is named
  * @param layout what the author wants of the cutting layout
  * @param currency the money of all prices, as the project writes it; empty where it does not
+ * @param glue what its joints are glued with, where it says so
+ * @param finish what it is finished with, where it says so
  * @param at where the project block is, or the start of the file
  */
 public record Settings(
@@ -32,6 +34,8 @@ public record Settings(
         Optional<Saw> saw,
         LayoutWishes layout,
         String currency,
+        Optional<Ware> glue,
+        Optional<Ware> finish,
         Span at) {
     /** A sixty-fourth of an inch, the finest mark of a rule. */
     private static final Length FINEST_MARK = Length.ofInches(1, 64);
@@ -50,6 +54,7 @@ public record Settings(
 
     /** The same project with its lengths shown another way. */
     public Settings shownIn(LengthFormat other) {
-        return new Settings(title, units, other, climate, hand, allow, tolerances, saw, layout, currency, at);
+        return new Settings(
+                title, units, other, climate, hand, allow, tolerances, saw, layout, currency, glue, finish, at);
     }
 }

@@ -19,6 +19,7 @@ final class SettingsReader {
 
     private final RoomReader rooms;
     private final SpeciesReader woods;
+    private final WareReader wares;
 
     SettingsReader(Session session, Reader reader, Expressions expressions) {
         this.session = session;
@@ -26,15 +27,17 @@ final class SettingsReader {
         this.expressions = expressions;
         rooms = new RoomReader(session, reader);
         woods = new SpeciesReader(session, reader);
+        wares = new WareReader(session, reader);
     }
 
     RoomReader rooms() {
         return rooms;
     }
 
-    /** Reads a statement that declares a room or a wood, if it does. */
+    /** Reads a statement that declares a room, a wood or hardware, if it does. */
     boolean declares(Statement.Property statement, Scope scope) {
-        return rooms.declares(statement, scope) || woods.declares(statement, scope);
+        return rooms.declares(statement, scope) || woods.declares(statement, scope)
+                || wares.declares(statement, scope);
     }
 
     /** What a bare number means in {@code tree}; what is wrong with it is said when the block is read. */
@@ -95,7 +98,30 @@ final class SettingsReader {
                 saw,
                 new LayoutReader(session, reader).read(properties),
                 currency(properties),
+                ware(properties, "glue", Schemas.GLUE),
+                ware(properties, "finish", Schemas.FINISH),
                 at);
+    }
+
+    /** The glue or finish of the project: a block of its own, the name of one, or both. */
+    private Optional<Ware> ware(Properties properties, String kind, BlockSchema schema) {
+        Optional<Properties.Given> given = properties.one(kind);
+        if (given.isEmpty()) {
+            return Optional.empty();
+        }
+        Span at = given.get().property().name().span();
+        Optional<Scope.Preset> preset = preset(given.get(), kind);
+        Optional<Properties> base = preset.map(p -> Properties.read(
+                session, schema, p.statement().body(), p.scope(), Optional.empty()));
+        Optional<Properties> block = given.get().property().body().map(body -> Properties.read(
+                session, schema, Optional.of(body), given.get().scope(), base));
+        Optional<Properties> said = block.or(() -> base);
+        said.filter(each -> schema.property("kind").isPresent() && each.one("kind").isEmpty())
+                .ifPresent(each -> session.add(Finding.of(
+                        ModelFindings.MISSING_PROPERTY, at, "This `" + kind + "` does not say its `kind`")
+                        .found("Write it as `" + schema.example() + "`.")
+                        .build()));
+        return said.map(each -> wares.liquid(preset.map(p -> p.nameAt().text()).orElse(""), at, each));
     }
 
     private String currency(Properties properties) {

@@ -1,12 +1,13 @@
 package dev.treen.order;
 
-import dev.treen.joinery.Inset;
 import dev.treen.joinery.Joined;
+import dev.treen.joinery.Loose;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Work;
 import dev.treen.model.Joint;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -97,10 +98,15 @@ record Assembly(String called, List<String> parts, List<MadeJoint> joints, List<
 
     private static List<String> enclosed(Joined joined, List<String> parts, Set<String> jointed) {
         Set<String> enclosed = new LinkedHashSet<>();
+        Set<Integer> hung = new HashSet<>();
+        joined.joints().stream()
+                .filter(made -> made.works().stream().anyMatch(work -> work.stage() == Work.Stage.WHEN_SET))
+                .forEach(made -> hung.add(made.joint().statement()));
         for (MadeJoint made : joined.joints()) {
             Joint joint = made.joint();
-            boolean closedIn = joint.into() && !made.holdsFast() && !joint.kind().equals(Inset.KIND)
-                    && joint.word("slide").isEmpty();
+            // A door or lid lies on or in what is glued, or is hung on it, when the glue is hard.
+            boolean closedIn = joint.into() && !made.holdsFast() && !Loose.in(joint)
+                    && !hung.contains(joint.statement()) && joint.word("slide").isEmpty();
             if (closedIn && parts.contains(joint.right().name()) && !jointed.contains(joint.left().name())) {
                 enclosed.add(joint.left().name());
             }

@@ -59,7 +59,7 @@ public record Calendar(List<Row> rows, Minutes handsOn, Wait idle, Days days, in
         return new Calendar(
                 rows,
                 work.values().stream().reduce(Minutes.NONE, Minutes::plus),
-                new Wait(quick.idle / MINUTES_IN_HOUR, slow.idle / MINUTES_IN_HOUR, "with nothing else to do"),
+                new Wait(quick.idle / MINUTES_IN_HOUR, slow.idle / MINUTES_IN_HOUR, "with nothing else to do", "", ""),
                 new Days(dayBefore(quick.end), dayBefore(slow.end)),
                 HOURS_A_DAY);
     }

@@ -1,7 +1,8 @@
 package dev.treen.order;
 
 import dev.treen.joinery.FinishedPart;
-import dev.treen.joinery.Inset;
+import dev.treen.joinery.Hinge;
+import dev.treen.joinery.Loose;
 import dev.treen.joinery.MadeJoint;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,9 +25,10 @@ final class ClosingWork {
         ClosingWork work = new ClosingWork(shop, draft);
         Map<String, List<MadeJoint>> insets = new LinkedHashMap<>();
         shop.joined().joints().stream()
-                .filter(made -> made.joint().kind().equals(Inset.KIND))
+                .filter(made -> Loose.in(made.joint()))
                 .forEach(made -> insets.computeIfAbsent(made.joint().left().name(), n -> new ArrayList<>()).add(made));
         insets.forEach(work::opening);
+        work.hang();
         work.finish();
     }
 
@@ -79,6 +81,23 @@ final class ClosingWork {
                 .using(walls)
                 .checking("it opens and shuts freely, and the gap is still even")
                 .taking(shop.times().of("mount", 1)));
+    }
+
+    /** What was hung by a hinge joint of its own, and taken off for the finish, goes on again. */
+    private void hang() {
+        Map<String, Set<String>> hung = new LinkedHashMap<>();
+        shop.joined().joints().stream()
+                .filter(made -> made.joint().kind().equals(Hinge.KIND))
+                .forEach(made -> hung.computeIfAbsent(made.joint().left().name(), n -> new LinkedHashSet<>())
+                        .add(made.joint().right().name()));
+        hung.forEach((part, on) -> draft.add(Operation.of(
+                Phase.MOUNT,
+                "Screw the hinges of `" + part + "` on for good, with all screws",
+                List.of(part),
+                "screwdriver")
+                .using(List.copyOf(on))
+                .checking("all pins lie in one line, and it opens and shuts freely")
+                .taking(shop.times().of("mount", on.size()))));
     }
 
     private void finish() {

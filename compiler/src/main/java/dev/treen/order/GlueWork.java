@@ -11,7 +11,9 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** One assembly from the dry fit to the cleaned outside (rules of the trade O-02, O-03; Noyes, ch. V). */
 final class GlueWork {
@@ -46,6 +48,7 @@ final class GlueWork {
                         + (measured.isEmpty() ? "" : "; " + Names.quoted(measured) + " not yet"),
                 fixed,
                 "clamps, square")
+                .inSteps(numbered(assembly.joints(), Set.of()))
                 .checking("joints close under light clamps; square; no winding")
                 .taking(shop.times().of("dry", assembly.joints().size())));
         if (!measured.isEmpty()) {
@@ -78,7 +81,7 @@ final class GlueWork {
         draft.add(Operation.of(
                 Phase.REHEARSE,
                 "Rehearse the glue-up of " + assembly.called()
-                        + " without glue, clamps, blocks, square and rag laid out",
+                        + " dry, with clamps, blocks, square and rag laid out",
                 Workshop.names(all),
                 "clamps, blocks, square")
                 .inSteps(stages.size() == 1 ? List.of() : stages.stream().map(this::told).toList())
@@ -113,7 +116,7 @@ final class GlueWork {
         stage.joints().forEach(made -> works.addAll(glue.getOrDefault(made.joint().statement(), List.of())));
         List<String> dry = new ArrayList<>(last ? assembly.enclosed() : List.of());
         stage.dry().ifPresent(dry::add);
-        List<String> cautions = new ArrayList<>(each(works, Work::caution));
+        List<String> cautions = new ArrayList<>(cautions(works));
         if (stage.joints().size() > GlueStage.JOINTS_IN_TIME) {
             cautions.add(
                     stage.joints().size() + " joints take longer than yellow glue stays open (5 to 10 minutes): take"
@@ -141,29 +144,56 @@ final class GlueWork {
         return action.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + action.substring(1);
     }
 
+    /** The cautions of {@code works}; what another says and more is not said again. */
+    private static List<String> cautions(Collection<Work> works) {
+        List<String> all = each(works, Work::caution);
+        return all.stream()
+                .filter(one -> all.stream().noneMatch(other -> !other.equals(one)
+                        && other.startsWith(one.substring(0, one.length() - 1))))
+                .toList();
+    }
+
     private static List<String> each(Collection<Work> works, java.util.function.Function<Work, String> what) {
         return works.stream().map(what).filter(text -> !text.isEmpty()).distinct().toList();
     }
 
     private List<String> moves(GlueStage stage) {
         List<String> lines = new ArrayList<>();
+        Set<Integer> told = new TreeSet<>();
         for (AssemblyOrder.Move move : stage.moves()) {
             Set<String> onto = new LinkedHashSet<>();
+            NavigableSet<Integer> numbers = new TreeSet<>();
             for (MadeJoint made : shop.joined().joints()) {
                 String left = made.joint().left().name();
                 String right = made.joint().right().name();
-                if (move.parts().contains(left) && move.onto().contains(right)) {
-                    onto.add(right);
-                } else if (move.parts().contains(right) && move.onto().contains(left)) {
-                    onto.add(left);
+                boolean first = move.parts().contains(left) && move.onto().contains(right);
+                if (first || (move.parts().contains(right) && move.onto().contains(left))) {
+                    onto.add(first ? right : left);
+                    shop.numbers().of(left, right).ifPresent(numbers::add);
                 }
             }
             if (!onto.isEmpty()) {
                 lines.add(Names.quoted(move.parts()) + (move.parts().size() == 1 ? " goes " : " go ") + way(move.to())
-                        + " onto " + Names.quoted(onto));
+                        + " onto " + Names.quoted(onto) + (numbers.isEmpty() ? "" : " (" + labels(numbers) + ")"));
+                told.addAll(numbers);
             }
         }
+        lines.addAll(numbered(stage.joints(), told));
         return lines;
+    }
+
+    private static String labels(NavigableSet<Integer> numbers) {
+        return (numbers.size() == 1 ? "number " : "numbers ") + String.join(", ", Names.runs(numbers))
+                + " on the labels";
+    }
+
+    /** The numbers of {@code joints} on the labels of their parts, but for those that have been {@code told}. */
+    private List<String> numbered(Collection<MadeJoint> joints, Set<Integer> told) {
+        NavigableSet<Integer> numbers = new TreeSet<>();
+        joints.forEach(made -> shop.numbers().of(made.joint().left().name(), made.joint().right().name())
+                .ifPresent(numbers::add));
+        numbers.removeAll(told);
+        return numbers.isEmpty() ? List.of() : List.of("same number to same number: " + labels(numbers));
     }
 
     private static String way(Vec3 to) {

@@ -48,6 +48,21 @@ public final class Names {
         }
     }
 
+    /** {@code 1 to 4, 6}: numbers, with those that count on from each other as one. */
+    static List<String> runs(NavigableSet<Integer> numbers) {
+        List<String> runs = new ArrayList<>();
+        NavigableSet<Integer> left = new TreeSet<>(numbers);
+        while (!left.isEmpty()) {
+            int low = left.removeFirst();
+            int high = low;
+            while (left.remove(high + 1)) {
+                high++;
+            }
+            runs.add(low + (high == low ? "" : (high == low + 1 ? ", " : " to ") + high));
+        }
+        return runs;
+    }
+
     /** {@code `a`, `b` and `c`}. */
     static String quoted(Collection<String> names) {
         return list(shortened(names).stream().map(name -> "`" + name + "`").toList());

@@ -35,7 +35,8 @@ final class Times {
     Wait wait(String what, double factor) {
         List<String> row = Figures.row(waits, what);
         return new Wait(
-                (int) Math.ceil(number(row, 1) * factor), (int) Math.ceil(number(row, 2) * factor), row.get(3));
+                (int) Math.ceil(number(row, 1) * factor), (int) Math.ceil(number(row, 2) * factor), row.get(3),
+                row.get(4), row.get(5));
     }
 
     private static double number(List<String> row, int column) {

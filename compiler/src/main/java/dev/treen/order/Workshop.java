@@ -6,6 +6,7 @@ import dev.treen.cutting.Strip;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Inset;
 import dev.treen.joinery.Joined;
+import dev.treen.joinery.JointNumbers;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Work;
 import dev.treen.model.Board;
@@ -21,6 +22,7 @@ import java.util.Set;
  *
  * @param measured parts that are made to measure once others stand
  * @param assemblies what is glued together
+ * @param numbers what stands on the labels of parts that meet
  */
 record Workshop(
         Joined joined,
@@ -29,7 +31,8 @@ record Workshop(
         boolean hand,
         Times times,
         Set<String> measured,
-        List<Assembly> assemblies) {
+        List<Assembly> assemblies,
+        JointNumbers numbers) {
 
     static Workshop of(Joined joined, Cutting cutting) {
         boolean hand = joined.project().settings().hand();
@@ -41,7 +44,8 @@ record Workshop(
                 hand,
                 new Times(hand),
                 measuredParts(joined, assemblies),
-                assemblies);
+                assemblies,
+                JointNumbers.of(joined));
     }
 
     /** Parts that are made to measure once others stand (rules of the trade O-07); a framed door is made, then planed. */

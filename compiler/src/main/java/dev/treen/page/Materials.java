@@ -3,9 +3,11 @@ package dev.treen.page;
 import dev.treen.cutting.BoardCut;
 import dev.treen.joinery.Weights;
 import dev.treen.model.Board;
+import dev.treen.plan.Costs;
 import dev.treen.plan.CutList;
 import dev.treen.plan.MassText;
 import dev.treen.plan.PlanText;
+import dev.treen.plan.Supplies;
 import dev.treen.quantity.DecimalText;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,6 +26,7 @@ final class Materials {
         boards(page, section);
         wood(page, section);
         supplies(page, section);
+        cost(page, section);
     }
 
     private static void boards(Page page, Element section) {
@@ -60,9 +63,6 @@ final class Materials {
                 Html.said(row, "td", costs.words(board));
             }
         });
-        if (costs.any()) {
-            Html.said(section, "p", costs.sum());
-        }
         Html.said(section, "p", PlanText.yieldLine(page.plan()));
         unplaced(page, section);
         List<String> mass = MassText.of(Weights.of(page.plan().joined()), page.plan().format());
@@ -100,19 +100,34 @@ final class Materials {
     }
 
     private static void supplies(Page page, Element section) {
-        List<Supplies.Supply> supplies = Supplies.of(page.plan().joined());
-        if (supplies.isEmpty()) {
+        Costs costs = Costs.of(page.plan());
+        if (costs.supplies().isEmpty()) {
             return;
         }
-        Element rows = Page.table(section, "Besides wood", "What", " How much", "Reckoned from", "Source");
-        for (Supplies.Supply each : supplies) {
+        List<String> heads = new ArrayList<>(List.of("What", " How much", "Reckoned from", "Source"));
+        if (costs.any()) {
+            heads.add(2, "Price");
+        }
+        Element rows = Page.table(section, "Besides wood", heads.toArray(String[]::new));
+        for (Supplies.Supply each : costs.supplies()) {
             Element row = Html.add(rows, "tr");
-            Html.said(row, "th", each.what(), "scope", "row");
+            Html.said(row, "th", each.called(), "scope", "row");
             Html.said(row, "td", (each.amount() + " " + each.unit()).strip(), "class", "figure");
+            if (costs.any()) {
+                Html.said(row, "td", costs.words(each));
+            }
             Html.said(row, "td", each.reckoned());
             Html.said(row, "td", each.source());
         }
-        Html.said(section, "p", "One finish is wanted, not all of them. What the label of yours says comes before these"
-                + " figures; end grain drinks two to three times as much.");
+        boolean open = costs.supplies().stream().anyMatch(Supplies.Supply::either);
+        Html.said(section, "p", (open ? "One finish is wanted, not all of them. " : "")
+                + "What the label of yours says comes before these figures; end grain drinks two to three times as much.");
+    }
+
+    private static void cost(Page page, Element section) {
+        Costs costs = Costs.of(page.plan());
+        if (costs.any()) {
+            Html.said(section, "p", costs.sum(), "class", "cost");
+        }
     }
 }

@@ -14,8 +14,8 @@ import org.jsoup.nodes.TextNode;
 
 /**
  * The page of a plan once more as Markdown (CommonMark with the tables of GitHub's dialect), for whoever reads plans as
- * text. It says what the page says; drawings are links to the files beside it, and the small pictures of the steps are
- * left to the page.
+ * text. It says what the page says; drawings are links to the files beside it. Where the pictures of the steps are no
+ * files, it says that the page has them.
  */
 public final class PlanMarkdown {
     private static final Set<String> QUIET = Set.of("nav", "style", "head", "svg");
@@ -57,7 +57,9 @@ public final class PlanMarkdown {
             case "h1" -> paragraph("# " + words(element));
             case "h2" -> paragraph("## " + words(element));
             case "h3" -> paragraph("### " + words(element));
-            case "p", "figcaption" -> paragraph(guarded(words(element)));
+            case "p", "figcaption" -> paragraph(element.hasClass("pictures") && !showsSteps()
+                    ? "The pictures of the steps are in plan.html."
+                    : guarded(words(element)));
             case "figure" -> figure(element);
             case "table" -> table(element);
             case "dl" -> facts(element);
@@ -65,6 +67,10 @@ public final class PlanMarkdown {
             case "ul", "ol" -> list(element);
             default -> blocks(element);
         }
+    }
+
+    private boolean showsSteps() {
+        return drawings.keySet().stream().anyMatch(address -> address.startsWith(Steps.PICTURE));
     }
 
     private void paragraph(String words) {

@@ -16,6 +16,9 @@ import org.jsoup.nodes.Element;
 
 /** The steps in their order, each with a picture in which its parts stand out. */
 final class Steps {
+    /** How the addresses of their pictures begin. */
+    static final String PICTURE = "step-picture-";
+
     private static final String WHOLE = "whole";
     private static final String OPEN = "open";
 
@@ -38,7 +41,7 @@ final class Steps {
         Html.said(section, "p",
                 "In each picture the parts of the step are shaded, in heavy lines and named; what is cut into"
                         + " them and can be seen from there is black.",
-                "class", "quiet");
+                "class", "quiet pictures");
         page.drawings().assembled().ifPresent(s -> Html.drawing(section, s.definitions(WHOLE), WHOLE));
         page.drawings().apart().ifPresent(s -> Html.drawing(section, s.definitions(OPEN), OPEN));
         Element list = Html.add(section, "ol", "class", "steps");
@@ -98,7 +101,7 @@ final class Steps {
 
     private void picture(Element item, Step step) {
         Operation operation = step.operation();
-        String key = "step-picture-" + step.number();
+        String key = PICTURE + step.number();
         String title = "Step " + step.number() + ": " + operation.action().replace("`", "");
         Optional<String> picture = switch (operation.phase()) {
             case REST, FLATTEN, RESAW -> BoardPicture.of(page.plan(), operation, title);

@@ -94,6 +94,7 @@ public final class PlanJson {
         parts(plan);
         joints(plan);
         layout(plan.cutting());
+        CostJson.write(Costs.of(plan), json);
         order(plan.order());
         findings(plan.findings());
         json.writeEndObject();

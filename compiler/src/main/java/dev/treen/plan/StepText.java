@@ -59,10 +59,16 @@ public final class StepText {
 
     /** {@code 1 to 24 h}, {@code 8 to 17 days}. */
     public static String span(Wait wait) {
-        if (wait.leastHours() < 2 * HOURS_IN_DAY) {
-            return wait.leastHours() + " to " + wait.mostHours() + " h";
+        return span(wait.leastHours(), wait.mostHours());
+    }
+
+    static String span(int leastHours, int mostHours) {
+        if (leastHours < 2 * HOURS_IN_DAY) {
+            return leastHours + " to " + mostHours + " h";
         }
-        return days(wait.leastHours()) + " to " + days(wait.mostHours()) + " days";
+        int least = days(leastHours);
+        int most = days(mostHours);
+        return (least == most ? "" : least + " to ") + most + " days";
     }
 
     private static int days(int hours) {
@@ -79,14 +85,15 @@ public final class StepText {
         return order.waiting().mostHours() > 0 ? span(order.waiting()) : "";
     }
 
-    /** What the order costs in time and settings, in three sentences. */
+    /** What the order costs in time and settings, in a few sentences. */
     public static List<String> summary(BuildOrder order) {
         List<String> lines = new ArrayList<>();
         if (order.minutes().most() > 0) {
             lines.add("At the bench about " + minutes(order.minutes())
-                    + ", from one who knows the tools to a learner (common practice, no source). With waits, which run"
-                    + " beside other work where they can, " + days(order.calendar().days()) + " of "
-                    + order.calendar().hoursADay() + " hours at the bench each.");
+                    + ", from one who knows the tools to a learner (common practice, no source). From the first step to"
+                    + " the last wait " + days(order.calendar().days()) + ", with no more than "
+                    + order.calendar().hoursADay() + " hours at the bench on any.");
+            Waits.sentence(order).ifPresent(lines::add);
         }
         if (order.settings() > 0) {
             lines.add("Gauges, fences and stops are set " + times(order.settings())

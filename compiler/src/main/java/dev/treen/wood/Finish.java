@@ -34,6 +34,11 @@ public record Finish(
         return List.copyOf(finishes);
     }
 
+    /** How the language writes its name. */
+    public String word() {
+        return name.replace(' ', '_');
+    }
+
     /** Litres for an area in m²: few coats that go far. */
     public double leastLitres(double areaM2) {
         return Consumables.finishLitres(areaM2, leastCoats, mostRate);

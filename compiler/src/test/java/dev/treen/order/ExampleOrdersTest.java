@@ -2,13 +2,18 @@ package dev.treen.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.treen.joinery.JointNumbers;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.OrderMarkdown;
 import dev.treen.plan.Projects;
 import dev.treen.plan.StepReasons;
+import dev.treen.plan.StepText;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -29,7 +34,8 @@ class ExampleOrdersTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"tea-caddy", "wall-shelf", "spice-cupboard", "garden-table", "larder-door", "garden-bench",
-            "hall-bookcase", "kitchen-cabinet", "kitchen-drawer", "pencil-box", "print-frame", "breakfast-tray"})
+            "hall-bookcase", "kitchen-cabinet", "kitchen-drawer", "pencil-box", "print-frame", "breakfast-tray",
+            "recipe-box", "sewing-box", "button-box", "spice-cabinet", "tea-caddy-by-pattern"})
     void theOrderKeepsEveryRuleAndIsTheSameEachTime(String name) {
         Compilation compilation = Projects.example(name);
         OperationGraph graph = Ordering.graph(compilation.joined(), compilation.cutting());
@@ -89,6 +95,75 @@ class ExampleOrdersTest {
         assertThat(fit.getLast().operation().action()).contains("hinges", "left");
         assertThat(fit.getFirst().number()).isGreaterThan(opening);
         assertThat(steps(cupboard, Phase.MOUNT).getFirst().operation().action()).startsWith("Hang `door` for good");
+    }
+
+    /** The numbers stand on the labels of both parts; the lid and the base, which lie loose, have none. */
+    @Test
+    void whatIsPutTogetherRefersToTheNumbersOnTheLabels() {
+        Compilation caddy = Projects.example("tea-caddy");
+        assertThat(steps(caddy, Phase.TRY)).singleElement().satisfies(step -> assertThat(step.operation().how())
+                .containsExactly("same number to same number: numbers 1 to 4 on the labels"));
+        String glued = String.join("\n", steps(caddy, Phase.GLUE).getFirst().operation().how());
+        List<JointNumbers.Pair> pairs = JointNumbers.of(caddy.joined()).pairs();
+        assertThat(pairs).hasSize(4);
+        assertThat(pairs).allSatisfy(pair -> assertThat(glued).containsPattern("\\b" + pair.number() + "\\b"));
+    }
+
+    /** Common practice, no source: what lies on a box or is hung on it waits until the glue is hard. */
+    @Test
+    void aLidThatIsHungOrLaidOnHasNoPartInTheGlueUp() {
+        for (String name : List.of("sewing-box", "button-box")) {
+            Compilation box = Projects.example(name);
+            String lid = box.joined().parts().stream().map(part -> part.part().name())
+                    .filter(each -> each.endsWith(".lid")).findFirst().orElseThrow();
+            assertThat(steps(box, Phase.GLUE)).allSatisfy(step -> {
+                assertThat(step.operation().with()).doesNotContain(lid);
+                assertThat(String.join("\n", step.operation().how())).doesNotContain(lid);
+            });
+        }
+        Compilation buttons = Projects.example("button-box");
+        assertThat(steps(buttons, Phase.OPENING)).singleElement()
+                .satisfies(step -> assertThat(step.operation().action()).contains("opening for `buttons.lid`"));
+        assertThat(steps(buttons, Phase.FIT)).singleElement()
+                .satisfies(step -> assertThat(step.operation().action()).contains("lip of `buttons.lid`"));
+    }
+
+    /** What comes off for the finish goes on again before the piece is used. */
+    @Test
+    void hingesThatCameOffForTheFinishGoOnAgain() {
+        for (String name : List.of("sewing-box", "recipe-box")) {
+            Compilation box = Projects.example(name);
+            Step on = steps(box, Phase.MOUNT).getFirst();
+            assertThat(on.operation().action()).startsWith("Screw the hinges of").contains("for good");
+            assertThat(on.number()).isGreaterThan(steps(box, Phase.FINISH).getLast().number())
+                    .isLessThan(steps(box, Phase.CURE).getFirst().number());
+        }
+    }
+
+    /** Where the glue goes on in stages, each tells only the numbers that it closes, and together they tell all. */
+    @Test
+    void eachGlueUpTellsItsOwnNumbers() {
+        Compilation table = Projects.example("garden-table");
+        List<Integer> told = steps(table, Phase.GLUE).stream()
+                .flatMap(step -> step.operation().how().stream())
+                .filter(line -> line.contains("on the labels"))
+                .flatMap(line -> Pattern.compile("(\\d+)(?: to (\\d+))?")
+                        .matcher(line.substring(line.lastIndexOf("number"))).results())
+                .flatMap(run -> IntStream.rangeClosed(Integer.parseInt(run.group(1)),
+                        Integer.parseInt(Optional.ofNullable(run.group(2)).orElse(run.group(1)))).boxed())
+                .toList();
+        assertThat(told).containsExactlyInAnyOrderElementsOf(
+                JointNumbers.of(table.joined()).pairs().stream().map(JointNumbers.Pair::number).toList());
+    }
+
+    /** Franklin International, gluing guide (archived): 7 to 14 days for an inch; 27 mm is a little more, squared. */
+    @Test
+    void whyTheDaysAreManyMoreThanTheHoursIsSaid() {
+        String said = String.join("\n", StepText.summary(Projects.example("tea-caddy").order()));
+        assertThat(said).contains("Most of that is waiting",
+                "the wood comes to rest in the room for 9 to 17 days (Franklin",
+                "sawn leaves lie in stick for 3 to 14 days", "the glue hardens for 1 to 24 h", "coats dry for",
+                "the finish cures for 7 to 28 days");
     }
 
     /** Rules of the trade O-05: the gauge of the mortises is kept for their tenons. */

@@ -27,7 +27,8 @@ class SequencerTest {
                     .taking(Minutes.around(5, 5 + random.nextInt(60)))
                     .numbered(i);
             operations.add(
-                    random.nextInt(3) == 0 ? operation.waiting(new Wait(1, 2 + random.nextInt(9), "")) : operation);
+                    random.nextInt(3) == 0 ? operation.waiting(new Wait(1, 2 + random.nextInt(9), "", "", ""))
+                            : operation);
         }
         List<Precedence> precedences = new ArrayList<>();
         for (int i = 0; i < edges && count > 1; i++) {
@@ -175,7 +176,7 @@ class SequencerTest {
     @Test
     void workIsDoneBesideAWaitWhereThatCostsNoSetting() {
         Operation glue = Operation.of(Phase.JOINTS, "glue", List.of("a"), "clamps")
-                .taking(new Minutes(10, 20)).waiting(new Wait(23, 30, "")).numbered(2);
+                .taking(new Minutes(10, 20)).waiting(new Wait(23, 30, "", "", "")).numbered(2);
         List<Operation> operations = List.of(
                 Operation.of(Phase.JOINTS, "plane", List.of("b"), "plane").taking(new Minutes(60, 120)).numbered(0),
                 Operation.of(Phase.JOINTS, "clean", List.of("a"), "scraper").taking(new Minutes(5, 10)).numbered(1),

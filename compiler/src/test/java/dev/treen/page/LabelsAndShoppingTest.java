@@ -3,6 +3,7 @@ package dev.treen.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.treen.drawing.Corners;
+import dev.treen.plan.Costs;
 import dev.treen.plan.Plan;
 import dev.treen.plan.Projects;
 import java.io.IOException;
@@ -73,8 +74,9 @@ class LabelsAndShoppingTest {
         List<CSVRecord> rows = CSVFormat.RFC4180
                 .parse(new StringReader(ShoppingCsv.of(Projects.example("tea-caddy").plan())))
                 .getRecords();
-        assertThat(rows).allSatisfy(row -> assertThat(row.size()).isEqualTo(7));
-        assertThat(rows.get(1)).containsExactly("board, black cherry", "1", "", "900 x 140 x 27 mm", "plank", "", "");
+        assertThat(rows).allSatisfy(row -> assertThat(row.size()).isEqualTo(8));
+        assertThat(rows.get(1)).containsExactly("board, black cherry", "1", "", "900 x 140 x 27 mm", "plank", "", "",
+                "");
         assertThat(rows.stream().map(row -> row.get(0))).contains("glue", "finish, if it is shellac");
     }
 
@@ -108,10 +110,10 @@ class LabelsAndShoppingTest {
         List<CSVRecord> rows = CSVFormat.RFC4180
                 .parse(new StringReader(ShoppingCsv.of(Projects.compile(PRICED).plan())))
                 .getRecords();
-        assertThat(rows.get(1).toList().subList(4, 7)).containsExactly("plank", "12.00", "EUR");
-        assertThat(rows.get(2).toList().subList(4, 7)).containsExactly("lath", "", "");
-        assertThat(rows.get(3).toList()).containsExactly("boards and sheets together", "", "", "",
-                "without lath, whose price is not said", "12.00", "EUR");
+        assertThat(rows.get(1).toList().subList(4, 8)).containsExactly("plank", "12.00", "12.00", "EUR");
+        assertThat(rows.get(2).toList().subList(4, 8)).containsExactly("lath", "", "", "");
+        assertThat(rows.getLast().toList()).containsExactly("together", "", "", "",
+                "1 of 3 priced; not said: lath; the finish", "12.00", "12.00", "EUR");
     }
 
     /** By hand: 0.2 m² of face; 2 board feet are 288 cubic inches, 0.0047195 m³; 1 square foot is 0.09290304 m². */
@@ -128,8 +130,8 @@ class LabelsAndShoppingTest {
     }
 
     private static String costs(String price) {
-        return Costs.plain(Projects.compile(PRICED.replace("cubic_metre 2400", price)).checked().joined().project()
-                .boards().getFirst());
+        return Costs.of(Projects.compile(PRICED.replace("cubic_metre 2400", price)).checked().joined().project()
+                .boards().getFirst()).orElseThrow().least().toPlainString();
     }
 
     /** Two boards that hold the part: the smaller is dearer, and the layout takes the cheaper. */

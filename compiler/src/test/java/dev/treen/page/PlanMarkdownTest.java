@@ -8,10 +8,13 @@ import dev.treen.model.FileLoader;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Projects;
 import dev.treen.source.SourceFile;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.parser.Parser;
 import org.junit.jupiter.api.Test;
 
 /** The plan as Markdown. Projects are invented. */
@@ -39,6 +42,34 @@ class PlanMarkdownTest {
         }
         assertThat(markdown(Projects.text("tea-caddy")))
                 .contains("![", "](assembled.svg)", "](layout.svg)", "```\n// A tea caddy");
+    }
+
+    /** Each picture holds all that it draws on, and nothing that it does not. */
+    @Test
+    void thePicturesOfTheStepsStandByThemselves() {
+        Document page = page(Projects.text("spice-cupboard"));
+        List<StepPictures.Picture> pictures = StepPictures.of(page);
+        assertThat(pictures).hasSize(page.select("#steps li > figure").size()).hasSizeGreaterThan(20);
+        for (StepPictures.Picture each : pictures) {
+            Document svg = Jsoup.parse(each.svg(), "", Parser.xmlParser());
+            assertThat(svg.child(0).attr("xmlns")).isEqualTo("http://www.w3.org/2000/svg");
+            assertThat(svg.child(0).child(0).tagName()).isEqualTo("title");
+            assertThat(svg.select("use").eachAttr("href").stream().map(href -> href.substring(1)).distinct().sorted()
+                    .toList())
+                    .as("step " + each.step())
+                    .isEqualTo(svg.select("defs > [id]").eachAttr("id").stream().sorted().toList());
+        }
+    }
+
+    @Test
+    void showsThePicturesOfTheStepsOrSaysWhereTheyAre() {
+        Document page = page(Projects.text("tea-caddy"));
+        Map<String, String> files = new HashMap<>();
+        StepPictures.of(page).forEach(each -> files.put(each.address(), "step-" + each.step() + ".svg"));
+        assertThat(PlanMarkdown.of(page, files)).contains("![Step 1: ", "](step-1.svg)", "In each picture")
+                .doesNotContain("are in plan.html");
+        assertThat(PlanMarkdown.of(page, Map.of())).contains("The pictures of the steps are in plan.html.")
+                .doesNotContain("In each picture", "![");
     }
 
     /** GitHub Flavored Markdown, section 4.10: as many cells in each row as there are heads, from memory. */

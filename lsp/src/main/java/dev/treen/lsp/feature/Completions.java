@@ -157,7 +157,8 @@ public final class Completions {
 
     private List<CompletionItem> declarations() {
         List<CompletionItem> items = new ArrayList<>();
-        for (BlockSchema schema : List.of(Schemas.PROJECT, Schemas.BOARD, Schemas.SHEET, Schemas.PART)) {
+        for (BlockSchema schema : List.of(Schemas.PROJECT, Schemas.BOARD, Schemas.SHEET, Schemas.PART,
+                Schemas.HARDWARE)) {
             items.add(item(schema.word(), CompletionItemKind.Keyword, schema.example(), schema.doc()));
         }
         items.add(item("let", CompletionItemKind.Keyword, "let wall = 9", "Gives a value a name."));

@@ -82,6 +82,11 @@ record Context(Optional<BlockSchema> schema, Optional<PropertySchema> property) 
         return switch (word) {
             case "saw" -> Optional.of(Schemas.SAW);
             case "allow" -> Optional.of(Schemas.ALLOW);
+            case "climate" -> Optional.of(Schemas.CLIMATE);
+            case "species" -> Optional.of(Schemas.WOOD);
+            case "glue" -> Optional.of(Schemas.GLUE);
+            case "finish" -> Optional.of(Schemas.FINISH);
+            case "hardware" -> Optional.of(Schemas.HARDWARE);
             default -> Optional.empty();
         };
     }

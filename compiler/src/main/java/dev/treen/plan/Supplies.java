@@ -1,16 +1,19 @@
-package dev.treen.page;
+package dev.treen.plan;
 
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.GlueFaces;
 import dev.treen.joinery.Hardware;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
+import dev.treen.model.Selling;
+import dev.treen.model.Ware;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.wood.Consumables;
 import dev.treen.wood.Figures;
 import dev.treen.wood.Finish;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,27 +23,54 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** What a project takes besides wood, with how that was reckoned. */
-final class Supplies {
+/** What a project takes besides wood, with how that was reckoned and how it is sold. */
+public final class Supplies {
     private static final double MM2_IN_M2 = 1_000_000;
     private static final double MM2_IN_SQUARE_FOOT = 304.8 * 304.8;
     private static final String PRACTICE = "common practice, no source";
 
+    /** What kinds of things are bought besides wood. */
+    public enum Group {
+        /** Glue. */
+        GLUE,
+        /** Finish. */
+        FINISH,
+        /** Hardware and what else is bought by the piece. */
+        HARDWARE
+    }
+
     /**
      * One thing to have at hand.
      *
+     * @param group where it belongs
      * @param what its kind
-     * @param amount how much, as a number that may be a range
-     * @param unit of the amount
+     * @param name as the project calls it; empty where it does not
+     * @param least how much of it at least
+     * @param most how much at most
+     * @param unit of both; empty for pieces
      * @param reckoned from what
      * @param source of the figures
+     * @param selling how it is sold
+     * @param either whether it is one of several of its group, of which one is wanted
      */
-    record Supply(String what, String amount, String unit, String reckoned, String source) {}
+    public record Supply(Group group, String what, String name, long least, long most, String unit, String reckoned,
+            String source, Selling selling, boolean either) {
+        /** How much, as a number that may be a range. */
+        public String amount() {
+            return least == most ? String.valueOf(least) : least + " to " + most;
+        }
+
+        /** Its kind, with the name that the project gives it. */
+        public String called() {
+            return what + (name.isEmpty() || name.equals(what) ? "" : ", `" + name + "`");
+        }
+    }
 
     private Supplies() {
     }
 
-    static List<Supply> of(Joined joined) {
+    /** What {@code joined} takes. */
+    public static List<Supply> of(Joined joined) {
         List<Supply> all = new ArrayList<>();
         glue(joined).ifPresent(all::add);
         finish(joined, all);
@@ -54,13 +84,15 @@ final class Supplies {
             return Optional.empty();
         }
         Figures figures = Figures.standard();
-        double most = Consumables.glueToMixMl(area, figures);
-        return Optional.of(new Supply("glue", String.valueOf((int) Math.max(1, Math.ceil(most))), "ml",
+        long most = (long) Math.max(1, Math.ceil(Consumables.glueToMixMl(area, figures)));
+        Optional<Ware> glue = joined.project().settings().glue();
+        return Optional.of(new Supply(Group.GLUE, "glue", glue.map(Ware::name).orElse(""), most, most, "ml",
                 area(area, joined.project().settings().format()) + " of glued faces, a film of "
                         + figures.value("glue.film")
                         + " mm, twice that for both faces"
                         + " and what is squeezed out",
-                figures.get("glue.film").citation().source() + ", from memory; " + PRACTICE));
+                figures.get("glue.film").citation().source() + ", from memory; " + PRACTICE,
+                glue.map(Ware::selling).orElse(Selling.UNKNOWN), false));
     }
 
     private static void finish(Joined joined, List<Supply> all) {
@@ -68,18 +100,26 @@ final class Supplies {
         if (area <= 0) {
             return;
         }
+        Optional<Ware> chosen = joined.project().settings().finish().filter(ware -> ware.kind().isPresent());
         for (Finish each : Finish.all()) {
+            boolean wanted = chosen.flatMap(Ware::kind).map(kind -> kind.equals(each.word())).orElse(true);
+            if (!wanted) {
+                continue;
+            }
             double m2 = area / MM2_IN_M2;
             String coats = each.leastCoats() == each.mostCoats()
                     ? each.leastCoats() + " coats"
                     : each.leastCoats() + " to " + each.mostCoats() + " coats";
-            all.add(new Supply("finish, if it is " + each.name(),
-                    millilitres(each.leastLitres(m2)) + " to " + millilitres(each.mostLitres(m2)), "ml",
+            all.add(new Supply(Group.FINISH,
+                    chosen.isPresent() ? "finish: " + each.name() : "finish, if it is " + each.name(),
+                    chosen.map(Ware::name).orElse(""),
+                    millilitres(each.leastLitres(m2)), millilitres(each.mostLitres(m2)), "ml",
                     area(area, joined.project().settings().format()) + " of surface, all faces of all parts; " + coats
                             + " at "
                             + (int) each.leastRate() + " to " + (int) each.mostRate() + " m² a litre"
                             + (each.remark().isEmpty() ? "" : "; " + each.remark()),
-                    each.citation().source()));
+                    each.citation().source(), chosen.map(Ware::selling).orElse(Selling.UNKNOWN),
+                    chosen.isEmpty()));
         }
     }
 
@@ -107,8 +147,9 @@ final class Supplies {
                 }
             });
         }
-        counts.forEach((taken, count) -> all.add(new Supply(named(taken, format), String.valueOf(count), "",
-                "as many as the joints say" + rod(taken, count, format), PRACTICE)));
+        List<Ware> known = joined.project().hardware();
+        counts.forEach((taken, count) -> all.add(piece(named(taken, format), count,
+                "as many as the joints say" + rod(taken, count, format), fitting(known, taken))));
         long butts = joined.joints().stream()
                 .filter(made -> made.joint().kind().equals("butt") && !held.contains(pair(made)))
                 .count();
@@ -117,8 +158,30 @@ final class Supplies {
                 .map(made -> made.joint().left().name())
                 .distinct()
                 .count();
-        add(all, pairs, "pairs of hinges", "a pair for each hinged door or lid");
-        add(all, 2 * butts, "nails, screws or dowels", "two at least for each butt joint");
+        Hardware some = new Hardware(Hardware.Kind.HINGE, List.of(), 0);
+        add(all, 2 * pairs, "hinges, of any length", "a pair for each hinged door or lid", fitting(known, some));
+        add(all, 2 * butts, "nails, screws or dowels", "two at least for each butt joint", Optional.empty());
+        known.stream().filter(ware -> ware.count().isPresent()).forEach(ware -> all.add(piece(
+                ware.name().replace('_', ' '), ware.count().getAsInt(), "as the project says", Optional.of(ware))));
+    }
+
+    /** The hardware that the project says for {@code taken}: the one that says most of its sizes, the length first. */
+    private static Optional<Ware> fitting(List<Ware> known, Hardware taken) {
+        List<Length> sizes = taken.sizes();
+        Optional<Length> length = sizes.isEmpty() ? Optional.empty() : Optional.of(sizes.getLast());
+        Optional<Length> thick = sizes.size() > 1 ? Optional.of(sizes.getFirst()) : Optional.empty();
+        return known.stream()
+                .filter(ware -> ware.kind().equals(Optional.of(taken.kind().name().toLowerCase(Locale.ROOT))))
+                .filter(ware -> ware.length().isEmpty() || ware.length().equals(length))
+                .filter(ware -> ware.thick().isEmpty() || ware.thick().equals(thick))
+                .max(Comparator.comparingInt(
+                        ware -> (ware.length().isPresent() ? 2 : 0) + (ware.thick().isPresent() ? 1 : 0)));
+    }
+
+    private static Supply piece(String what, long count, String reckoned, Optional<Ware> ware) {
+        String name = ware.map(Ware::name).filter(called -> !called.replace('_', ' ').equals(what)).orElse("");
+        return new Supply(Group.HARDWARE, what, name, count, count, "", reckoned, PRACTICE,
+                ware.map(Ware::selling).orElse(Selling.UNKNOWN), false);
     }
 
     /** Dowels are bought cut and grooved, or sawn off a rod: so long, with a saw cut each. */
@@ -139,9 +202,9 @@ final class Supplies {
         return Set.of(made.joint().left().name(), made.joint().right().name());
     }
 
-    private static void add(List<Supply> all, long count, String what, String reckoned) {
+    private static void add(List<Supply> all, long count, String what, String reckoned, Optional<Ware> ware) {
         if (count > 0) {
-            all.add(new Supply(what, String.valueOf(count), "", reckoned, PRACTICE));
+            all.add(piece(what, count, reckoned, ware));
         }
     }
 
