@@ -11,6 +11,9 @@ final class Improver {
     private static final int LATE = 60;
     private static final int FIRST_TRIES = 12;
 
+    /** The share for the exact search of the shortest reach. */
+    private static final double WHOLE = 0.3;
+
     private final Folded f;
     private final Dice dice;
     private final Inserter inserter;
@@ -287,13 +290,14 @@ final class Improver {
 
     /**
      * Makes the reach of all parts along the one board shorter: the board itself is cut back a little, what lay there is
-     * put in again, and the step halves where that fails for long.
+     * put in again, and the step halves where that fails for long. Gives the least reach that is possible.
      */
-    void shortestReach(Budget budget, long least) {
+    long shortestReach(Budget budget, long known) {
         if (!best.complete() || best.open == 0) {
-            return;
+            return known;
         }
         long full = f.boardLength[0];
+        long least = leastReach(budget.part(WHOLE), known);
         long reach = settledReach(best);
         long step = Math.max(1, (reach - least) / 4);
         while (!budget.over() && reach > least) {
@@ -317,6 +321,27 @@ final class Improver {
             }
         }
         f.boardLength[0] = full;
+        return least;
+    }
+
+    // As long as it is quickly seen that all parts do not fit, the board may be longer.
+    private long leastReach(Budget part, long known) {
+        long full = f.boardLength[0];
+        long least = known;
+        while (!part.over() && least < settledReach(best)) {
+            f.boardLength[0] = least;
+            Whole whole = Whole.of(f, 0, ++stamp, part);
+            if (whole.layout != null) {
+                best.become(whole.layout);
+                watch.better(best, true);
+            }
+            if (!whole.never) {
+                break;
+            }
+            least++;
+        }
+        f.boardLength[0] = full;
+        return least;
     }
 
     /** How far the parts of the one board reach along it. */

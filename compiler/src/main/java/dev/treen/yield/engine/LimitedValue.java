@@ -15,6 +15,9 @@ final class LimitedValue {
 
     private static final double LONG_TURN = 0.5;
 
+    /** The share for layouts looked for from the bound downwards. */
+    private static final double FROM_ABOVE = 0.3;
+
     private final Folded f;
     private final Improver improver;
     private final Budget budget;
@@ -52,17 +55,33 @@ final class LimitedValue {
         if (done()) {
             return;
         }
-        improver.improve(budget.part(0.1), bound.value());
+        Endless table = boards > 1 || f.flaws[0].length > 0 ? null : prices.settled(budget);
+        long[][] around = table == null ? null : new Surround(table).values();
+        if (around != null) {
+            fromAbove(board, around, prices, budget.part(FROM_ABOVE));
+        }
+        if (!done()) {
+            improver.improve(budget.part(0.1), bound.value());
+        }
         if (done() || boards > 1 || f.flaws[0].length > 0) {
             return;
         }
         sketch(budget.part(0.25));
-        if (done()) {
-            return;
+        if (!done() && around != null) {
+            blocks(board, around, prices, improver.best.value, budget.part(0.6));
         }
-        Endless table = prices.settled(budget);
-        if (table != null) {
-            blocks(board, table, prices);
+    }
+
+    // Supposes a value little below the bound: so little is wasted that few blocks are left, and either the layout is there
+    // or the bound comes down.
+    private void fromAbove(Limited board, long[][] around, Prices prices, Budget part) {
+        long step = 1;
+        while (!done() && !part.over()) {
+            long known = Math.max(improver.best.value, bound.value() - step);
+            if (!blocks(board, around, prices, known, part.part(0.5))) {
+                return;
+            }
+            step *= 4;
         }
     }
 
@@ -92,8 +111,8 @@ final class LimitedValue {
         }
     }
 
-    private void blocks(Limited board, Endless table, Prices prices) {
-        var search = new BlockSearch(board, table, prices, improver.best.value, budget.part(0.6));
+    private boolean blocks(Limited board, long[][] around, Prices prices, long known, Budget part) {
+        var search = new BlockSearch(board, around, prices, known, part);
         boolean finished = search.run();
         if (search.winner >= 0) {
             var state = new State(f);
@@ -102,6 +121,7 @@ final class LimitedValue {
             improver.take(state, stamp);
         }
         lower(finished ? search.best : search.bound(), finished ? "every block tried" : "blocks of parts");
+        return finished;
     }
 
     private void lower(long value, String how) {
