@@ -78,7 +78,7 @@ public final class Engine {
             }
             improver.improve(costBudget(), bound.value());
             if (wantsOffcut() && improver.best.complete()) {
-                improver.growOffcut(budget, Math.min(PATIENCE, budget.steps() / 4));
+                new Offcuts(f, improver).grow(budget, Math.min(PATIENCE, budget.steps() / 4));
             }
         }
         return layout(improver.best, unplaced);

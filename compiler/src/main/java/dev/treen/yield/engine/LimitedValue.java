@@ -10,6 +10,9 @@ final class LimitedValue {
     /** Sketches in a row that bring nothing before it is the turn of ruin and recreate. */
     private static final int QUIET = 3;
 
+    /** After so many changes for each of several boards, all of them are laid out anew. */
+    private static final int ANEW = 8;
+
     /** The share of what is left that such a turn takes, and where sketches bring nothing. */
     private static final double TURN = 0.06;
 
@@ -24,6 +27,7 @@ final class LimitedValue {
     private final int boards;
     private Bound bound;
     private long stamp = 1L << 40;
+    private double[] charge;
 
     LimitedValue(Folded f, Improver improver, Bound bound, Budget budget) {
         this.f = f;
@@ -31,6 +35,7 @@ final class LimitedValue {
         this.bound = bound;
         this.budget = budget;
         boards = Math.min(f.stocks == 1 ? f.count[0] : 0, f.items());
+        charge = new double[f.types];
     }
 
     /** Searches with all its means; gives the best bound. */
@@ -52,6 +57,7 @@ final class LimitedValue {
             return improver.best.value;
         });
         lower(prices.wholeBound(), "prices on copies");
+        charge = prices.shares();
         if (done()) {
             return;
         }
@@ -91,13 +97,17 @@ final class LimitedValue {
             return;
         }
         var sketches = new Sketches(f, 0, new Dice(f.problem.settings().seed() + 7 * part.done()), part);
+        sketches.charge(charge);
         int round = 0;
         double turn = TURN;
         while (sketches.any() && !part.over() && !done()) {
             long first = improver.best.value;
-            for (int quiet = 0; quiet < QUIET && !part.over() && !done(); quiet++) {
+            for (int quiet = 0; quiet < QUIET * boards && !part.over() && !done(); quiet++) {
                 long before = improver.best.value;
-                State made = sketches.round(improver.best, boards, round++, ++stamp, part);
+                State made = boards > 1 && round % (ANEW * boards) != 0
+                        ? sketches.again(improver.best, 1 + round % Math.min(3, boards), ++stamp, part)
+                        : sketches.round(improver.best, boards, round, ++stamp, part);
+                round++;
                 if (made != null) {
                     improver.take(made, ++stamp);
                 }
