@@ -14,8 +14,9 @@ import java.util.function.Function;
 /**
  * Solves a problem so that little moves against an earlier layout. Parts that are cut stay where they are. Of the others,
  * first only what has changed looks for a place; then what lies beside it, cut by cut outwards; then all that lies on one
- * board. The first of these layouts is taken that takes no more boards than one made anew and costs at most a given share
- * more; where there is none, or where a layout made anew moves no more, that one.
+ * board. The first of these layouts is taken that takes no more boards than one made anew, costs at most a given share
+ * more, and has a largest offcut that is smaller by at most that share of the boards; where there is none, or where a
+ * layout made anew moves no more, that one.
  */
 public final class Steady {
     /**
@@ -23,7 +24,8 @@ public final class Steady {
      *
      * @param cut parts that are cut already
      * @param matched parts that come from one board, as sets
-     * @param share what staying may cost, as a share of what a layout made anew costs
+     * @param share what staying may cost, as a share of what a layout made anew costs, and may take from the largest offcut,
+     *     as a share of the area of the boards taken
      */
     public record Wish(Set<String> cut, List<Set<String>> matched, double share) {
         /** Keeps its own copies. */
@@ -296,7 +298,17 @@ public final class Steady {
     private boolean good(Layout layout, Layout fresh) {
         return layout.unplaced().size() <= fresh.unplaced().size()
                 && layout.boards().size() <= fresh.boards().size()
-                && layout.score() <= fresh.score() * (1 + wish.share());
+                && layout.score() <= fresh.score() * (1 + wish.share())
+                && largest(fresh) - largest(layout) <= wish.share() * taken(fresh);
+    }
+
+    private static long largest(Layout layout) {
+        return layout.boards().stream().flatMap(board -> board.offcuts().stream()).mapToLong(Rect::area).max()
+                .orElse(0);
+    }
+
+    private static long taken(Layout layout) {
+        return layout.boards().stream().mapToLong(board -> board.tree().area().area()).sum();
     }
 
     // What no layout can beat is the same for both.

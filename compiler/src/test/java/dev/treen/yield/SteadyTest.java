@@ -205,4 +205,28 @@ class SteadyTest {
         assertThat(Steady.solve(problem, nonsense, new Steady.Wish(Set.of("part 2"), List.of(), SHARE),
                 YieldSolver::solve, Cancel.never()).outcome()).isEqualTo(before);
     }
+
+    // One part in the middle of its board: what stays there leaves two short ends instead of one long one.
+    @Test
+    void stayingDoesNotCostTheLargestOffcut() {
+        var problem = new YieldProblem(
+                List.of(Stock.clear("board", 1000, 100)),
+                List.of(Piece.of("shelf", 300, 100, 1), Piece.of("peg", 20, 20, 1)),
+                List.of(), Settings.kerf(0).keeping(50, 50));
+        Rect whole = new Rect(0, 0, 1000, 100);
+        var rest = new CutTree.Cut(new Rect(350, 0, 650, 100), CutTree.Direction.ACROSS, 650,
+                new CutTree.PieceLeaf(new Rect(350, 0, 300, 100), "shelf", 0, false),
+                new CutTree.OffcutLeaf(new Rect(650, 0, 350, 100)));
+        var before = new Earlier(List.of(new Earlier.Board("board", new CutTree.Cut(
+                whole, CutTree.Direction.ACROSS, 350, new CutTree.OffcutLeaf(new Rect(0, 0, 350, 100)), rest))));
+        long kept = offcut(problem, before, SHARE);
+        assertThat(kept).isGreaterThan(60_000);
+        assertThat(offcut(problem, before, 1)).isLessThan(kept);
+    }
+
+    private static long offcut(YieldProblem problem, Earlier before, double share) {
+        Layout after = (Layout) Steady.solve(problem, before, new Steady.Wish(Set.of(), List.of(), share),
+                YieldSolver::solve, Cancel.never()).outcome();
+        return after.boards().stream().flatMap(board -> board.offcuts().stream()).mapToLong(Rect::area).max().orElse(0);
+    }
 }

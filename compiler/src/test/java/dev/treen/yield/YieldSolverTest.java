@@ -108,6 +108,20 @@ class YieldSolverTest {
                         Outcome.Kind.UNKNOWN_NAME));
     }
 
+    // The largest offcut lies on the first board whatever is done; what is left of the second should be in one piece too.
+    @Test
+    void boardsBesideTheOneWithTheLargestOffcutKeepOneLargeOneToo() {
+        var from = java.util.Set.of("small");
+        var layout = solved(new YieldProblem(
+                List.of(Stock.clear("large", 3000, 400), Stock.clear("small", 1000, 300)),
+                List.of(
+                        Piece.of("only", 300, 400, 1), Piece.of("a", 300, 90, 1).from(from),
+                        Piece.of("b", 310, 95, 1).from(from), Piece.of("c", 305, 100, 1).from(from)),
+                List.of(), Settings.kerf(3).keeping(100, 50)));
+        assertThat(layout.boards()).filteredOn(board -> board.stockId().equals("small")).singleElement().satisfies(
+                board -> assertThat(board.offcuts().stream().mapToLong(Rect::area).max().orElse(0)).isGreaterThan(205_000));
+    }
+
     @Test
     void tenThousandPartsComeInBoundedTime() {
         var random = new Random(3);

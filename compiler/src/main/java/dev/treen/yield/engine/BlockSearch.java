@@ -34,7 +34,8 @@ final class BlockSearch {
     private final int[][] sumY;
     private final List<Cell> cells = new ArrayList<>();
     private final Cell[][] cellAt;
-    private final long gcd;
+    /** All values are multiples of this. */
+    final long gcd;
     private int[] heap = new int[1024];
     private long[] heapKey = new long[1024];
     private int waiting;
@@ -46,14 +47,17 @@ final class BlockSearch {
     /** The block of that value, or -1. */
     int winner = -1;
 
-    BlockSearch(Limited board, Endless table, Prices prices, long known, Budget budget) {
+    /**
+     * A search for more than is known, between given bounds on what may surround a block ({@link Surround}). What is known
+     * may also be supposed: where nothing is found beyond it, it is a bound.
+     */
+    BlockSearch(Limited board, long[][] around, Prices prices, long known, Budget budget) {
         this.board = board;
         this.prices = prices;
         this.budget = budget;
-        best = known;
         refund = prices.refund(prices.price);
         blocks = new Blocks(board.f.types);
-        around = new Surround(table).values();
+        this.around = around;
         sumX = sums(board.xs);
         sumY = sums(board.ys);
         cellAt = new Cell[board.xs.length][board.ys.length];
@@ -62,6 +66,7 @@ final class BlockSearch {
             common = gcd(common, board.value[board.type[kind]]);
         }
         gcd = Math.max(1, common);
+        best = Math.floorDiv(known, gcd) * gcd;
     }
 
     private static long gcd(long a, long b) {

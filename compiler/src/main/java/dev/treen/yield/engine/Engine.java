@@ -62,7 +62,9 @@ public final class Engine {
         if (shortest) {
             improver.first(budget, 0);
             if (f.flaws[0].length == 0) {
-                improver.shortestReach(budget, AreaBound.reach(f));
+                long area = AreaBound.reach(f);
+                long least = improver.shortestReach(budget, area);
+                bound = least > area ? new Bound(trueLength(least), "every block tried") : bound;
             }
         } else if (most) {
             bound = new LimitedValue(f, improver, bound, budget).solve();
@@ -76,7 +78,7 @@ public final class Engine {
             }
             improver.improve(costBudget(), bound.value());
             if (wantsOffcut() && improver.best.complete()) {
-                improver.growOffcut(budget, Math.min(PATIENCE, budget.steps() / 4));
+                new Offcuts(f, improver).grow(budget, Math.min(PATIENCE, budget.steps() / 4));
             }
         }
         return layout(improver.best, unplaced);
@@ -94,11 +96,31 @@ public final class Engine {
         if (bound.value() < goal) {
             bound = PriceBound.better(f, bound, improver.best, rows, budget.part(0.3));
         }
+        if (bound.value() < goal && oneBoard()) {
+            goal = whole(improver, goal);
+        }
         if (bound.value() < goal) {
             FillBound.add(f, rows, budget.part(0.1));
             long least = rows.least(bound.value());
             bound = least > bound.value() ? new Bound(least, "area, sizes and prices together") : bound;
         }
+    }
+
+    // Whether the question is if all parts fit one board.
+    private boolean oneBoard() {
+        return f.stocks == 1 && bound.value() == f.weight[0];
+    }
+
+    private long whole(Improver improver, long goal) {
+        Whole whole = Whole.of(f, 0, Long.MAX_VALUE, budget.part(0.5));
+        if (whole.layout != null) {
+            improver.take(whole.layout, Long.MAX_VALUE);
+            return improver.best.weight;
+        }
+        if (whole.never) {
+            bound = new Bound(f.count[0] == 1 ? Long.MAX_VALUE : 2 * f.weight[0], "every block tried");
+        }
+        return goal;
     }
 
     private Layout layout(State best, List<Unplaced> unplaced) {

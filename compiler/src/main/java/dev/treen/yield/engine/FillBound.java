@@ -46,7 +46,7 @@ final class FillBound {
         if (table == null) {
             return prices.bound == Long.MAX_VALUE ? Double.MAX_VALUE : prices.wholeBound();
         }
-        var search = new BlockSearch(filled, table, prices, 0, budget);
+        var search = new BlockSearch(filled, new Surround(table).values(), prices, 0, budget);
         return search.run() ? search.best : Math.min(search.bound(), prices.wholeBound());
     }
 }

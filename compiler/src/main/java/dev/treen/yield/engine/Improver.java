@@ -1,6 +1,8 @@
 package dev.treen.yield.engine;
 
 import java.util.Arrays;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Looks for better layouts by ruin and recreate towards a goal: the boards may weigh at most one unit less than the best
@@ -10,6 +12,12 @@ import java.util.Arrays;
 final class Improver {
     private static final int LATE = 60;
     private static final int FIRST_TRIES = 12;
+
+    /** Up to so many items a single board is sawn up anew now and then, as one of several boards always is. */
+    private static final int FEW = 30;
+
+    /** The share for the exact search of the shortest reach. */
+    private static final double WHOLE = 0.3;
 
     private final Folded f;
     private final Dice dice;
@@ -23,7 +31,6 @@ final class Improver {
     private final int[] scratch;
     /** The best layout so far; before the first, one with nothing on it. */
     State best;
-    private long[] lastOffcut = {0, 0, 0, 0};
     private boolean any;
     private long stamp = 1;
 
@@ -129,7 +136,8 @@ final class Improver {
         before.become(state);
         stamp++;
         int most = Math.max(2, Math.min(f.items() / 2, 16));
-        if (!value && state.open > 1 && dice.below(12) == 0) {
+        boolean anew = !value && (state.open > 1 || (state.open == 1 && f.items() <= FEW)) && dice.below(12) == 0;
+        if (anew) {
             ruiner.board(state, dice.below(state.open), stamp);
         }
         ruiner.some(state, 1 + dice.below(most), 1 + dice.below(3), stamp);
@@ -140,7 +148,8 @@ final class Improver {
         inserter.byArea = m == 1 ? 1 : 0;
         inserter.bySide = m == 2 ? 1 : 0;
         inserter.openBy = dice.below(6);
-        inserter.insertAll(state, dice.below(7), 0.6, limit, stamp);
+        int order = anew && dice.below(2) == 0 ? Inserter.AT_RANDOM : dice.below(7);
+        inserter.insertAll(state, order, 0.6, limit, stamp);
     }
 
     private double accept(double now, double then, long turn) {
@@ -156,7 +165,7 @@ final class Improver {
     }
 
     // What is left out, and a little for scattered free area so that one place grows.
-    private double measure(State s) {
+    double measure(State s) {
         if (value) {
             return -s.value;
         }
@@ -171,129 +180,59 @@ final class Improver {
     }
 
     /**
-     * With the boards as good as they are, looks for a larger leftover: a wished leftover of some shape is laid in with
-     * the parts, and where that works out the wish grows. Stops after so many steps without success.
+     * Changes a layout turn by turn, as long as {@code seen} wants no more; gives how many turns that took. Boards may
+     * weigh so much at most; a change that {@code measure} likes less than now and than {@code late} is undone.
      */
-    void growOffcut(Budget budget, long patience) {
-        var settings = f.problem.settings();
-        long leastL = settings.minOffcutLength() + f.kerf;
-        long leastW = settings.minOffcutWidth() + f.kerf;
-        int spare = f.spare;
-        long quiet = 0;
-        int board = 0;
-        while (quiet < patience && !budget.over() && best.open > 0) {
-            double most = Math.max(offcut(best), (double) (leastL - f.kerf) * (leastW - f.kerf) - 1);
-            board = board + 1 < best.open ? board + 1 : 0;
-            int b = best.slot[board].stock;
-            double grow = dice.below(3) == 0 ? 0.004 * dice.unit() : 0.4 * Math.pow(dice.unit(), 3);
-            double wish = (most + 1) * (1 + grow);
-            long l = wishedLength(b, leastL);
-            long w = Math.max(leastW, (long) Math.ceil(wish / Math.max(1, l - f.kerf)) + f.kerf);
-            quiet++;
-            if (l < leastL || !Reasons.fitsAlone(f, b, l, w)) {
-                continue;
-            }
-            f.length[spare] = l;
-            f.width[spare] = w;
-            f.area[spare] = l * w;
-            for (int i = 0; i < f.stocks; i++) {
-                f.ok[spare][i] = l <= f.boardLength[i] && w <= f.boardWidth[i];
-            }
-            long spent = searchWithSpare(budget);
-            quiet += spent;
-            if (state.complete()) {
-                dropSpare();
-                if (offcut(state) > most) {
-                    quiet = 0;
-                    best.become(state);
-                    watch.better(best, true);
-                }
-            }
-        }
-    }
-
-    // Half the time a shape near that of the last leftover found, or any shape if there was none.
-    private long wishedLength(int b, long leastL) {
-        if (dice.below(2) == 0 && lastOffcut[2] > 0) {
-            double near = lastOffcut[2] * (0.7 + 0.6 * dice.unit());
-            return Math.min(f.boardLength[b], Math.max(leastL, (long) near));
-        }
-        double ratio = Math.pow((double) f.boardLength[b] / leastL, dice.unit());
-        return Math.min(f.boardLength[b], (long) (leastL * ratio));
-    }
-
-    private long searchWithSpare(Budget budget) {
-        state.become(best);
-        state.left[f.spare] = 1;
-        state.leftArea += f.area[f.spare];
-        Arrays.fill(late, Double.POSITIVE_INFINITY);
-        double now = measure(state);
-        long turns = 60 + 4L * f.items();
+    long walk(
+            State from, long limit, ToDoubleFunction<State> measure, double first, Predicate<State> seen, Budget budget,
+            long turns) {
+        state.become(from);
+        Arrays.fill(late, first);
+        double now = measure.applyAsDouble(state);
         long turn = 0;
-        while (turn < turns && !state.complete() && budget.step()) {
-            change(best.weight);
-            now = accept(now, measure(state), turn++);
+        while (turn < turns && !seen.test(state) && budget.step()) {
+            change(limit);
+            now = accept(now, measure.applyAsDouble(state), turn++);
         }
         return turn;
     }
 
-    private void dropSpare() {
+    /** The layout that the last walk ended with, without the items of a type; boards that have nothing else go too. */
+    State without(int type) {
         stamp++;
-        for (int i = 0; i < state.open; i++) {
+        for (int i = state.open - 1; i >= 0; i--) {
             BoardTree tree = state.slot[i];
             for (int n = 0; n < tree.nodes(); n++) {
-                if (tree.kind(n) == BoardTree.ITEM && tree.type(n) == f.spare) {
+                if (tree.kind(n) == BoardTree.ITEM && tree.type(n) == type) {
                     state.clear(i, n, stamp, scratch);
-                    state.left[f.spare] = 0;
-                    state.leftArea -= f.area[f.spare];
-                    if (state.slot[i].items() == 0) {
-                        ruiner.board(state, i, stamp);
-                    }
-                    return;
+                    state.leftArea -= f.area[type];
+                    state.left[type]--;
+                    tree = state.slot[i];
                 }
             }
+            if (state.slot[i].items() == 0) {
+                ruiner.board(state, i, stamp);
+            }
         }
+        return state;
     }
 
-    private double offcut(State s) {
-        double most = 0;
-        var settings = f.problem.settings();
-        for (int i = 0; i < s.open; i++) {
-            BoardTree tree = s.slot[i];
-            for (int n = 0; n < tree.nodes(); n++) {
-                double room = tree.free(n) ? (double) tree.length(n) * tree.width(n) : 0;
-                if (room > most) {
-                    long[] clear = Leftovers.largest(
-                            f,
-                            tree.stock,
-                            tree.x(n),
-                            tree.y(n),
-                            tree.length(n),
-                            tree.width(n),
-                            settings.minOffcutLength() + f.kerf,
-                            settings.minOffcutWidth() + f.kerf);
-                    if (clear != null) {
-                        double area = (double) (clear[2] - f.kerf) * (clear[3] - f.kerf);
-                        if (area > most) {
-                            most = area;
-                            lastOffcut = clear;
-                        }
-                    }
-                }
-            }
-        }
-        return most;
+    /** Takes a layout that is better in what this class does not compare. */
+    void prefer(State better) {
+        best.become(better);
+        watch.better(best, true);
     }
 
     /**
      * Makes the reach of all parts along the one board shorter: the board itself is cut back a little, what lay there is
-     * put in again, and the step halves where that fails for long.
+     * put in again, and the step halves where that fails for long. Gives the least reach that is possible.
      */
-    void shortestReach(Budget budget, long least) {
+    long shortestReach(Budget budget, long known) {
         if (!best.complete() || best.open == 0) {
-            return;
+            return known;
         }
         long full = f.boardLength[0];
+        long least = leastReach(budget.part(WHOLE), known);
         long reach = settledReach(best);
         long step = Math.max(1, (reach - least) / 4);
         while (!budget.over() && reach > least) {
@@ -301,13 +240,8 @@ final class Improver {
             state.become(best);
             cutBack(target, ++stamp);
             f.boardLength[0] = target;
-            Arrays.fill(late, Double.POSITIVE_INFINITY);
-            double now = measure(state);
             long patience = step == 1 ? Long.MAX_VALUE : 200L + 20L * f.items();
-            for (long turn = 0; !state.complete() && turn < patience && budget.step(); turn++) {
-                change(Long.MAX_VALUE);
-                now = accept(now, measure(state), turn);
-            }
+            walk(state, Long.MAX_VALUE, this::measure, Double.POSITIVE_INFINITY, State::complete, budget, patience);
             if (state.complete()) {
                 best.become(state);
                 reach = settledReach(best);
@@ -317,6 +251,27 @@ final class Improver {
             }
         }
         f.boardLength[0] = full;
+        return least;
+    }
+
+    // As long as it is quickly seen that all parts do not fit, the board may be longer.
+    private long leastReach(Budget part, long known) {
+        long full = f.boardLength[0];
+        long least = known;
+        while (!part.over() && least < settledReach(best)) {
+            f.boardLength[0] = least;
+            Whole whole = Whole.of(f, 0, ++stamp, part);
+            if (whole.layout != null) {
+                best.become(whole.layout);
+                watch.better(best, true);
+            }
+            if (!whole.never) {
+                break;
+            }
+            least++;
+        }
+        f.boardLength[0] = full;
+        return least;
     }
 
     /** How far the parts of the one board reach along it. */

@@ -6,7 +6,13 @@ package dev.treen.yield.engine;
  * strips that remain. Some places are passed over at random ("blinks", Christiaens and Vanden Berghe 2020).
  */
 final class Inserter {
+    /** The order of items that is no order. */
+    static final int AT_RANDOM = 6;
+
     private static final long[] NONE = {};
+
+    /** How often a place beside a defect is passed over while a layout is changed. */
+    private static final double PASSING = 0.25;
 
     private final Folded f;
     private final Dice dice;
@@ -48,6 +54,8 @@ final class Inserter {
             if (state.left[t] > 0) {
                 double k = rank(t, orderKind);
                 k *= 1 + noise * (dice.unit() - 0.5);
+                // A wished leftover is the largest of all, but often has its place only beside parts that lie already.
+                k *= t == f.spare && noise > 0 ? dice.unit() : 1;
                 int at = n++;
                 while (at > 0 && key[at - 1] < k) {
                     key[at] = key[at - 1];
@@ -206,6 +214,7 @@ final class Inserter {
         long[] moreX = f.blemishes.taken(t) ? f.blemishes.placesX(t, tree.stock) : NONE;
         long[] moreY = f.blemishes.taken(t) ? f.blemishes.placesY(t, tree.stock) : NONE;
         int marks = flaw.length / 2 + 2;
+        double passing = blink > 0 ? PASSING : 0;
         double whole = free(tree.stock, x0, y0, x3 - x0, y3 - y0);
         for (int i = 0; i < marks + moreX.length; i++) {
             long x = i < marks ? mark(flaw, i, 0, x0, x3, l) : moreX[i - marks];
@@ -214,7 +223,8 @@ final class Inserter {
             }
             for (int j = 0; j < marks + moreY.length; j++) {
                 long y = j < marks ? mark(flaw, j, 1, y0, y3, w) : moreY[j - marks];
-                if (y < y0 || y + w > y3 || f.blocked(t, tree.stock, x, y, l, w)) {
+                if (y < y0 || y + w > y3 || (passing > 0 && dice.unit() < passing)
+                        || f.blocked(t, tree.stock, x, y, l, w)) {
                     continue;
                 }
                 double across = sq(free(tree.stock, x0, y0, x - x0, y3 - y0))

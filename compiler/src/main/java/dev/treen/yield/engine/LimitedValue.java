@@ -10,10 +10,16 @@ final class LimitedValue {
     /** Sketches in a row that bring nothing before it is the turn of ruin and recreate. */
     private static final int QUIET = 3;
 
+    /** After so many changes for each of several boards, all of them are laid out anew. */
+    private static final int ANEW = 8;
+
     /** The share of what is left that such a turn takes, and where sketches bring nothing. */
     private static final double TURN = 0.06;
 
     private static final double LONG_TURN = 0.5;
+
+    /** The share for layouts looked for from the bound downwards. */
+    private static final double FROM_ABOVE = 0.3;
 
     private final Folded f;
     private final Improver improver;
@@ -21,6 +27,7 @@ final class LimitedValue {
     private final int boards;
     private Bound bound;
     private long stamp = 1L << 40;
+    private double[] charge;
 
     LimitedValue(Folded f, Improver improver, Bound bound, Budget budget) {
         this.f = f;
@@ -28,6 +35,7 @@ final class LimitedValue {
         this.bound = bound;
         this.budget = budget;
         boards = Math.min(f.stocks == 1 ? f.count[0] : 0, f.items());
+        charge = new double[f.types];
     }
 
     /** Searches with all its means; gives the best bound. */
@@ -49,20 +57,37 @@ final class LimitedValue {
             return improver.best.value;
         });
         lower(prices.wholeBound(), "prices on copies");
+        charge = prices.shares();
         if (done()) {
             return;
         }
-        improver.improve(budget.part(0.1), bound.value());
+        Endless table = boards > 1 || f.flaws[0].length > 0 ? null : prices.settled(budget);
+        long[][] around = table == null ? null : new Surround(table).values();
+        if (around != null) {
+            fromAbove(board, around, prices, budget.part(FROM_ABOVE));
+        }
+        if (!done()) {
+            improver.improve(budget.part(0.1), bound.value());
+        }
         if (done() || boards > 1 || f.flaws[0].length > 0) {
             return;
         }
         sketch(budget.part(0.25));
-        if (done()) {
-            return;
+        if (!done() && around != null) {
+            blocks(board, around, prices, improver.best.value, budget.part(0.6));
         }
-        Endless table = prices.settled(budget);
-        if (table != null) {
-            blocks(board, table, prices);
+    }
+
+    // Supposes a value little below the bound: so little is wasted that few blocks are left, and either the layout is there
+    // or the bound comes down.
+    private void fromAbove(Limited board, long[][] around, Prices prices, Budget part) {
+        long step = 1;
+        while (!done() && !part.over()) {
+            long known = Math.max(improver.best.value, bound.value() - step);
+            if (!blocks(board, around, prices, known, part.part(0.5))) {
+                return;
+            }
+            step *= 4;
         }
     }
 
@@ -72,13 +97,17 @@ final class LimitedValue {
             return;
         }
         var sketches = new Sketches(f, 0, new Dice(f.problem.settings().seed() + 7 * part.done()), part);
+        sketches.charge(charge);
         int round = 0;
         double turn = TURN;
         while (sketches.any() && !part.over() && !done()) {
             long first = improver.best.value;
-            for (int quiet = 0; quiet < QUIET && !part.over() && !done(); quiet++) {
+            for (int quiet = 0; quiet < QUIET * boards && !part.over() && !done(); quiet++) {
                 long before = improver.best.value;
-                State made = sketches.round(improver.best, boards, round++, ++stamp, part);
+                State made = boards > 1 && round % (ANEW * boards) != 0
+                        ? sketches.again(improver.best, 1 + round % Math.min(3, boards), ++stamp, part)
+                        : sketches.round(improver.best, boards, round, ++stamp, part);
+                round++;
                 if (made != null) {
                     improver.take(made, ++stamp);
                 }
@@ -92,8 +121,8 @@ final class LimitedValue {
         }
     }
 
-    private void blocks(Limited board, Endless table, Prices prices) {
-        var search = new BlockSearch(board, table, prices, improver.best.value, budget.part(0.6));
+    private boolean blocks(Limited board, long[][] around, Prices prices, long known, Budget part) {
+        var search = new BlockSearch(board, around, prices, known, part);
         boolean finished = search.run();
         if (search.winner >= 0) {
             var state = new State(f);
@@ -102,6 +131,7 @@ final class LimitedValue {
             improver.take(state, stamp);
         }
         lower(finished ? search.best : search.bound(), finished ? "every block tried" : "blocks of parts");
+        return finished;
     }
 
     private void lower(long value, String how) {

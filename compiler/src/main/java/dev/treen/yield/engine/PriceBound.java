@@ -155,7 +155,7 @@ final class PriceBound {
                 return least;
             }
             long most = threshold;
-            var search = new BlockSearch(priced, table, charges, threshold, budget);
+            var search = new BlockSearch(priced, new Surround(table).values(), charges, threshold, budget);
             search.enough = threshold + threshold / 16;
             if (charges.wholeBound() > threshold) {
                 most = search.run() ? search.best : Math.min(charges.wholeBound(), search.bound());

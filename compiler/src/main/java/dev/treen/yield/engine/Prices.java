@@ -54,6 +54,15 @@ final class Prices {
         return profit;
     }
 
+    /** The prices found, as shares of the values. */
+    double[] shares() {
+        var shares = new double[price.length];
+        for (int t = 0; t < shares.length; t++) {
+            shares[t] = board.value[t] == 0 ? 0 : Math.min(1, (double) price[t] / scale / board.value[t]);
+        }
+        return shares;
+    }
+
     /** The values that the table was last filled with. */
     long[] asked() {
         return asked;

@@ -46,6 +46,8 @@ final class Sketches {
     private int[] counted = {};
 
     private int[] most = {};
+    /** By type: the share of its value that a copy is charged where other boards want it too. */
+    private double[] charge;
     private long[][] value = {};
     private int[][] how = {};
     private short[][][] counts = {};
@@ -55,6 +57,7 @@ final class Sketches {
         this.stock = stock;
         this.dice = dice;
         kinds = Kinds.of(f, stock);
+        charge = new double[f.types];
         boolean endless = Arrays.stream(kinds.type).allMatch(t -> f.endless[t] >= 0);
         double cells = endless ? MOST_COUNTS : MOST_COUNTS / Math.max(1, f.types);
         double fit = Math.min(Math.sqrt(cells), Math.cbrt(2 * SHARE * budget.room()));
@@ -81,14 +84,34 @@ final class Sketches {
         return kinds.l.length > 0 && kinds.repeat();
     }
 
+    /** Charges copies a share of their value, by type, in all boards of a layout but the last. */
+    void charge(double[] shares) {
+        charge = shares.clone();
+    }
+
+    /** The layout with some of its boards sawn up anew; null if the budget ran out. */
+    @Nullable
+    State again(State from, int boards, long stamp, Budget budget) {
+        var state = from.copy();
+        var scratch = new int[f.types];
+        for (int i = 0; i < boards && state.open > 0; i++) {
+            state.close(dice.below(state.open), stamp, scratch);
+        }
+        return add(state, from, boards, 1, stamp, budget);
+    }
+
     /** One layout of so many boards, near one that is good already; null if the budget ran out. */
     @Nullable
     State round(State near, int boards, int number, long stamp, Budget budget) {
+        return add(new State(f), near, boards, number, stamp, budget);
+    }
+
+    private @Nullable State add(State state, State near, int boards, int number, long stamp, Budget budget) {
         xs = allX.length > 0 ? allX : draw(f.boardLength[stock], kinds.l, near, true);
         ys = allY.length > 0 ? allY : draw(f.boardWidth[stock], kinds.w, near, false);
-        var state = new State(f);
+        double charged = number == 0 ? 1 : dice.unit();
         for (int i = 0; i < boards; i++) {
-            if (!fill(state, shifted(number), budget)) {
+            if (!fill(state, shifted(number, i + 1 < boards ? charged : 0), budget)) {
                 return null;
             }
             int slot = state.open(stock, stamp);
@@ -97,11 +120,11 @@ final class Sketches {
         return state;
     }
 
-    private double[] shifted(int number) {
+    private double[] shifted(int number, double charged) {
         double by = number == 0 ? 0 : SHIFT * dice.unit() * dice.unit();
         var shifted = new double[f.types];
         for (int t = 0; t < f.types; t++) {
-            shifted[t] = 1 + by * (dice.unit() - 0.5);
+            shifted[t] = 1 + by * (dice.unit() - 0.5) - charged * charge[t];
         }
         return shifted;
     }
