@@ -1,5 +1,7 @@
 package dev.treen.check;
 
+import dev.treen.drawing.DrawingSet;
+import dev.treen.drawing.Drawings;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.GlueFaces;
 import dev.treen.joinery.Joined;
@@ -44,7 +46,7 @@ import org.openjdk.jmh.annotations.Warmup;
 public class BodiesBenchmark {
 
     /** What kind of project. */
-    @Param({"boxes", "carcase"})
+    @Param({"boxes", "carcase", "store"})
     public String kind = "boxes";
 
     /** About how many parts. */
@@ -58,8 +60,11 @@ public class BodiesBenchmark {
     /** Reads the project once; its bodies are cut anew where that is asked for. */
     @Setup(Level.Trial)
     public void setUp() {
-        project = ManyParts.project(
-                kind.equals("boxes") ? ManyParts.boxes(parts / 5) : ManyParts.carcase(parts - 2));
+        project = ManyParts.project(switch (kind) {
+            case "boxes" -> ManyParts.boxes(parts / 5);
+            case "carcase" -> ManyParts.carcase(parts - 2);
+            default -> ManyParts.store(parts);
+        });
         joined = Joinery.join(project);
         standing = Standing.of(joined);
     }
@@ -101,6 +106,12 @@ public class BodiesBenchmark {
     @Benchmark
     public Drawing frontView() {
         return Drawing.lines(standing.all(), View.FRONT);
+    }
+
+    /** All drawings of the project: every part's sheet, the whole assembled and taken apart. */
+    @Benchmark
+    public DrawingSet drawings() {
+        return Drawings.all(joined);
     }
 
     /** All parts with the faces that their joints touch on. */

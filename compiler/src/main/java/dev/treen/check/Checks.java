@@ -103,9 +103,12 @@ public final class Checks {
 
     /** The kinds of finding that only finished bodies show. */
     static List<FindingKind> ofBodies() {
-        return Stream.concat(OF_ALL_BODIES.stream(), OF_TIED_BODIES.stream())
-                .flatMap(check -> check.kinds().stream())
-                .toList();
+        return bodyChecks().stream().flatMap(check -> check.kinds().stream()).toList();
+    }
+
+    /** Every check of finished bodies. */
+    static List<BodyCheck> bodyChecks() {
+        return Stream.concat(OF_ALL_BODIES.stream(), OF_TIED_BODIES.stream()).toList();
     }
 
     /** The project with all that Treen has to say of it. */

@@ -7,6 +7,7 @@ import dev.treen.finding.Remedy;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.model.Setting;
+import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.solid.Axis;
@@ -39,7 +40,8 @@ final class Faults {
     }
 
     /** Parts that do not touch, with how far they are apart. */
-    static Finding apart(Meeting meeting, BoxContact.Apart apart, LengthFormat format) {
+    static Finding apart(Meeting meeting, BoxContact.Apart apart, Settings settings) {
+        LengthFormat format = settings.format();
         StringBuilder how = new StringBuilder();
         for (Axis axis : Axis.values()) {
             Length gap = Length.ofMm(apart.gaps().get(axis));
@@ -52,25 +54,27 @@ final class Faults {
             }
         }
         Joint joint = meeting.joint();
-        return meeting(
+        Finding.Builder finding = meeting(
                 meeting,
                 JoineryFindings.DO_NOT_MEET,
                 "`" + joint.left().name() + "` and `" + joint.right().name() + "` do not meet")
                 .found("Between them lie " + how + ".")
-                .because("A joint is cut where two parts touch; sizes are written between the joints.")
-                .build();
+                .because("A joint is cut where two parts touch; sizes are written between the joints.");
+        new Moved(meeting, settings).together(apart).forEach(finding::remedy);
+        return finding.build();
     }
 
     /** Parts that lie in each other, with what they share. */
-    static Finding overlapping(Meeting meeting, Box shared, LengthFormat format) {
+    static Finding overlapping(Meeting meeting, Box shared, Settings settings) {
         Joint joint = meeting.joint();
-        return meeting(
+        Finding.Builder finding = meeting(
                 meeting,
                 JoineryFindings.OVERLAP,
                 "`" + joint.left().name() + "` and `" + joint.right().name() + "` fill the same space")
-                .found("They share " + Axes.sides(shared, format) + " (across, deep, high).")
-                .because("Sizes are written between the joints: the joint itself adds what goes into the other part.")
-                .build();
+                .found("They share " + Axes.sides(shared, settings.format()) + " (across, deep, high).")
+                .because("Sizes are written between the joints: the joint itself adds what goes into the other part.");
+        new Moved(meeting, settings).outOf().forEach(finding::remedy);
+        return finding.build();
     }
 
     /** A finding about a joint and both its parts. */

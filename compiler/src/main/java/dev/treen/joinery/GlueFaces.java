@@ -7,8 +7,10 @@ import dev.treen.solid.Side;
 import dev.treen.solid.Solid;
 import dev.treen.solid.Vec3;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -32,17 +34,22 @@ public record GlueFaces(MadeJoint made, boolean glued, double longGrain, double 
                 glued.add(made.joint().statement());
             }
         }
+        Map<String, Solid> solids = new HashMap<>();
+        for (FinishedPart part : joined.parts()) {
+            part.solid().filter(solid -> !solid.isEmpty())
+                    .ifPresent(solid -> solids.put(part.part().name(), solid));
+        }
         List<GlueFaces> all = new ArrayList<>();
         for (MadeJoint made : joined.joints()) {
             boolean holds = made.holdsFast() && glued.contains(made.joint().statement());
-            of(made, holds, joined).ifPresent(all::add);
+            of(made, holds, solids).ifPresent(all::add);
         }
         return all;
     }
 
-    private static Optional<GlueFaces> of(MadeJoint made, boolean glued, Joined joined) {
-        Optional<Solid> left = solid(joined, made.joint().left().name());
-        Optional<Solid> right = solid(joined, made.joint().right().name());
+    private static Optional<GlueFaces> of(MadeJoint made, boolean glued, Map<String, Solid> solids) {
+        Optional<Solid> left = Optional.ofNullable(solids.get(made.joint().left().name()));
+        Optional<Solid> right = Optional.ofNullable(solids.get(made.joint().right().name()));
         if (left.isEmpty() || right.isEmpty()) {
             return Optional.empty();
         }
@@ -54,10 +61,6 @@ public record GlueFaces(MadeJoint made, boolean glued, double longGrain, double 
                 .sum();
         return Optional.of(new GlueFaces(made, glued, glue.longToLong(),
                 glue.area(Glue.Grain.END, Glue.Grain.END), mixed));
-    }
-
-    private static Optional<Solid> solid(Joined joined, String part) {
-        return joined.part(part).flatMap(FinishedPart::solid).filter(solid -> !solid.isEmpty());
     }
 
     private static Vec3 along(Placing placing) {

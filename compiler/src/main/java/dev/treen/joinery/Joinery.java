@@ -110,12 +110,12 @@ public final class Joinery {
             Meeting meeting = new Meeting(
                     joint, left.get(), right.get(), left.get().box().contact(right.get().box()));
             switch (meeting.contact()) {
-                case BoxContact.Apart apart -> findings.add(Faults.apart(meeting, apart, project.settings().format()));
+                case BoxContact.Apart apart -> findings.add(Faults.apart(meeting, apart, project.settings()));
                 case BoxContact.Overlapping shared -> {
                     if (mayCross(meeting)) {
                         meetings.add(meeting);
                     } else {
-                        findings.add(Faults.overlapping(meeting, shared.shared(), project.settings().format()));
+                        findings.add(Faults.overlapping(meeting, shared.shared(), project.settings()));
                     }
                 }
                 case BoxContact.Corner corner -> meetings.add(meeting);

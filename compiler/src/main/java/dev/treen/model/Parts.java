@@ -149,7 +149,15 @@ final class Parts {
         }
         Direction third = Direction.of(3 - length.get().axis() - width.get().axis(), 1);
         return Optional.of(
-                new Placing(length.get(), width.get(), third, at.get(), Placing.Corner.LOWEST, span));
+                new Placing(length.get(), width.get(), third, at.get(), Placing.Corner.LOWEST, span,
+                        coordinates(properties)));
+    }
+
+    private static List<Span> coordinates(Properties properties) {
+        return properties.one("at")
+                .map(given -> given.property().values().stream().map(value -> value.expr().span()).toList())
+                .filter(spans -> spans.size() == 3)
+                .orElse(List.of());
     }
 
     private Optional<Direction> direction(Properties.Given given) {

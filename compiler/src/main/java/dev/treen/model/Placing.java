@@ -14,12 +14,15 @@ import java.util.List;
  * @param thickness the third way, always the positive one
  * @param at x, y, z of that corner
  * @param corner which corner: the lowest as a project writes it, another where a pattern has been turned
+ * @param coordinates where x, y and z are written; none where they have been turned or moved since
  */
 public record Placing(
-        Direction length, Direction width, Direction thickness, List<Length> at, Corner corner, Span span) {
+        Direction length, Direction width, Direction thickness, List<Length> at, Corner corner, Span span,
+        List<Span> coordinates) {
     /** Keeps its own copy. */
     public Placing {
         at = List.copyOf(at);
+        coordinates = List.copyOf(coordinates);
     }
 
     /** A corner of a box: for each axis whether it is the end towards right, back, top. */

@@ -73,6 +73,7 @@ record Pose(Direction right, Direction back, Direction up, List<Length> at) {
                 Direction.of(3 - length.axis() - width.axis(), 1),
                 moved(placing.at()),
                 new Placing.Corner(high[0], high[1], high[2]),
-                placing.span());
+                placing.span(),
+                List.of());
     }
 }

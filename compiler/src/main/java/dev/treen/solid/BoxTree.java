@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntConsumer;
+import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -86,6 +87,28 @@ final class BoxTree {
         for (Node child : node.children()) {
             near(child, query, found);
         }
+    }
+
+    /** Whether any of the things whose extents may meet the given one is as asked; stops at the first. */
+    boolean any(Span query, IntPredicate asked) {
+        return root != null && any(root, query, asked);
+    }
+
+    private boolean any(Node node, Span query, IntPredicate asked) {
+        if (node.span().apart(query)) {
+            return false;
+        }
+        for (int item : node.items()) {
+            if (!spans.get(item).apart(query) && asked.test(item)) {
+                return true;
+            }
+        }
+        for (Node child : node.children()) {
+            if (any(child, query, asked)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The pairs, lower number first and in order, whose extents may meet. */

@@ -237,16 +237,14 @@ final class Disassembly {
             questions++;
             asked[i].set(j);
             asked[j].set(i);
-            for (Intervals.Stretch s : lane.meetings(parts.get(i).solid(), parts.get(j).solid())) {
-                // Moving i by t is moving j by -t, so one stretch answers for both parts and both ways.
-                if (s.high().signum() > 0) {
-                    forwards[i].set(j);
-                    backwards[j].set(i);
-                }
-                if (s.low().signum() < 0) {
-                    backwards[i].set(j);
-                    forwards[j].set(i);
-                }
+            // Moving i by t is moving j by -t, so one question answers for both parts.
+            if (lane.blocked(parts.get(i).solid(), parts.get(j).solid(), true)) {
+                forwards[i].set(j);
+                backwards[j].set(i);
+            }
+            if (lane.blocked(parts.get(i).solid(), parts.get(j).solid(), false)) {
+                backwards[i].set(j);
+                forwards[j].set(i);
             }
         }
 

@@ -3,7 +3,7 @@ package dev.treen.solid;
 import java.util.List;
 
 /**
- * The stretch of one edge that one convex piece hides: within the piece's shadow on paper, and behind its faces.
+ * The stretches of one edge that convex pieces hide, one after the other: within the piece's shadow on paper, and behind its faces.
  *
  * <p>Conditions have the form {@code A + B t + N e < 0} where {@code e} is a shift aside, smaller than any fraction: it
  * counts only where A and B are both zero. See {@link Occlusion} for why.
@@ -17,8 +17,8 @@ final class HiddenStretch {
     private final Vec2 flatAside;
     private Rat low = Rat.ZERO;
     private Rat high = Rat.ONE;
-    private boolean left = true;
-    private boolean right = true;
+    private boolean left;
+    private boolean right;
 
     HiddenStretch(View view, Vec3 from, Vec3 way, Vec3 aside) {
         this.view = view;
@@ -35,6 +35,10 @@ final class HiddenStretch {
      */
     boolean behind(Occlusion.Screen screen, List<Intervals.Stretch> leftStretches,
             List<Intervals.Stretch> rightStretches) {
+        low = Rat.ZERO;
+        high = Rat.ONE;
+        left = true;
+        right = true;
         if (!withinShadow(screen.shadow()) || !behindFaces(screen.piece())) {
             return false;
         }

@@ -35,6 +35,62 @@ final class Lane {
         return stretches;
     }
 
+    /** Whether a move along the arrow, or against it, comes to share volume with the obstacle at some time. */
+    boolean blocked(Solid moving, Solid obstacle, boolean forward) {
+        if (shadow.square() && beside(moving.span(), obstacle.span())) {
+            return false;
+        }
+        // Few questions of a tree of many pieces, not many of a tree of few.
+        return moving.pieces().size() <= obstacle.pieces().size()
+                ? strikes(moving, obstacle, forward)
+                : strikes(obstacle, moving, !forward);
+    }
+
+    private boolean strikes(Solid moving, Solid obstacle, boolean forward) {
+        boolean up = way.at(shadow.out()).signum() > 0 == forward;
+        for (Convex a : moving.pieces()) {
+            boolean met = shadow.square()
+                    ? obstacle.anyNear(a.span().open(shadow.out(), up), b -> strikes(a, b, forward))
+                    : obstacle.pieces().stream().anyMatch(b -> strikes(a, b, forward));
+            if (met) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether one piece has yet to pass the other: its back faces lie before the other's front ones somewhere. */
+    private boolean strikes(Convex a, Convex b, boolean forward) {
+        if (shadow.square()) {
+            if (apartSideways(a.bounds(), b.bounds())) {
+                return false;
+            }
+            if (a.isBox() && b.isBox()) {
+                Intervals.Stretch stretch = boxes(a.bounds(), b.bounds());
+                return forward ? stretch.high().signum() > 0 : stretch.low().signum() < 0;
+            }
+        }
+        Sides moving = sides(a);
+        Sides other = sides(b);
+        return forward ? lies(moving.back(), other.front(), 1) : lies(moving.front(), other.back(), -1);
+    }
+
+    /** Whether the way from the moving faces to the others has the given sign anywhere over their common shadow. */
+    private boolean lies(List<Shadow.Cover> moving, List<Shadow.Cover> others, int sign) {
+        for (Shadow.Cover from : moving) {
+            for (Shadow.Cover to : others) {
+                Optional<Poly> common = from.shadow().intersect(to.shadow());
+                for (Vec2 corner : common.map(Poly::corners).orElse(List.of())) {
+                    Rat gap = shadow.height(to.plane(), corner).minus(shadow.height(from.plane(), corner));
+                    if (gap.signum() == sign) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
     private Optional<Intervals.Stretch> meeting(Convex a, Convex b) {
         if (shadow.square()) {
             if (beside(a.span(), b.span()) || apartSideways(a.bounds(), b.bounds())) {

@@ -24,6 +24,7 @@ final class Occlusion {
     private final View view;
     private final List<Screen> screens = new ArrayList<>();
     private final BoxTree tree;
+    private @Nullable Screen hider;
 
     /** Receives the parts of an edge. */
     interface Receiver {
@@ -108,10 +109,16 @@ final class Occlusion {
     private Intervals hidden(SurfaceEdge edge, Vec3 way, Vec3 aside) {
         List<Intervals.Stretch> left = new ArrayList<>();
         List<Intervals.Stretch> right = new ArrayList<>();
-        for (Screen screen : before(List.of(edge.from(), edge.to()))) {
-            if (new HiddenStretch(view, edge.from(), way, aside).behind(screen, left, right)) {
-                break;
-            }
+        HiddenStretch stretch = new HiddenStretch(view, edge.from(), way, aside);
+        // What hid the whole of one edge often hides that of the next.
+        Screen last = hider;
+        if (last == null || !stretch.behind(last, left, right)) {
+            tree.any(onPaper(List.of(edge.from(), edge.to())).openTowardsZ(), number -> {
+                Screen screen = screens.get(number);
+                boolean all = !screen.equals(last) && stretch.behind(screen, left, right);
+                hider = all ? screen : hider;
+                return all;
+            });
         }
         return Intervals.union(left).intersect(Intervals.union(right));
     }

@@ -111,15 +111,14 @@ final class Poly {
 
     /** Divides by the line from {@code from} to {@code to}; its left side is inside. */
     private Halves split(Vec2 from, Vec2 to) {
-        Vec2 way = to.minus(from);
         int n = corners.size();
-        Rat[] values = new Rat[n];
+        int[] signs = new int[n];
         boolean left = false;
         boolean right = false;
         for (int i = 0; i < n; i++) {
-            values[i] = way.cross(corners.get(i).minus(from));
-            left |= values[i].signum() > 0;
-            right |= values[i].signum() < 0;
+            signs[i] = Vec2.turn(from, to, corners.get(i));
+            left |= signs[i] > 0;
+            right |= signs[i] < 0;
         }
         if (!left) {
             return new Halves(Optional.empty(), Optional.of(this));
@@ -132,15 +131,17 @@ final class Poly {
         for (int i = 0; i < n; i++) {
             Vec2 here = corners.get(i);
             int j = i + 1 == n ? 0 : i + 1;
-            int sign = values[i].signum();
+            int sign = signs[i];
             if (sign >= 0) {
                 inside.add(here);
             }
             if (sign <= 0) {
                 outside.add(here);
             }
-            if (sign * values[j].signum() < 0) {
-                Vec2 crossing = here.between(values[i], corners.get(j), values[j]);
+            if (sign * signs[j] < 0) {
+                Vec2 there = corners.get(j);
+                Vec2 way = to.minus(from);
+                Vec2 crossing = here.between(way.cross(here.minus(from)), there, way.cross(there.minus(from)));
                 inside.add(crossing);
                 outside.add(crossing);
             }

@@ -29,6 +29,11 @@ final class Shadow {
         return way.at(first).isZero() && way.at(second).isZero();
     }
 
+    /** The axis that the arrow leans to most. */
+    Axis out() {
+        return out;
+    }
+
     Vec2 flatten(Vec3 point) {
         Rat height = height(point);
         return new Vec2(point.at(first).minus(height.times(way.at(first))),

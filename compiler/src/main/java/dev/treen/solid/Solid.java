@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +25,7 @@ public final class Solid {
     private final List<Convex> pieces;
     private @Nullable Surface surface;
     private @Nullable Span span;
+    private @Nullable Box bounds;
     private @Nullable BoxTree tree;
 
     private Solid(List<Convex> pieces) {
@@ -87,7 +89,12 @@ public final class Solid {
 
     /** The smallest box along the axes around the solid, or nothing for an empty one. */
     public Optional<Box> bounds() {
-        return pieces.stream().map(Convex::bounds).reduce(Box::join);
+        Box known = bounds;
+        if (known == null) {
+            known = pieces.stream().map(Convex::bounds).reduce(Box::join).orElse(null);
+            bounds = known;
+        }
+        return Optional.ofNullable(known);
     }
 
     /** The extent of all pieces together; the solid must not be empty. */
@@ -111,14 +118,31 @@ public final class Solid {
             }
             return near;
         }
+        List<Integer> found = new ArrayList<>();
+        tree().near(place, found::add);
+        return found.stream().sorted().map(pieces::get).toList();
+    }
+
+    /** Whether any piece that may reach into an extent is as asked; stops at the first. */
+    boolean anyNear(Span place, Predicate<Convex> asked) {
+        if (pieces.size() < MANY) {
+            for (Convex piece : pieces) {
+                if (!piece.span().apart(place) && asked.test(piece)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+        return tree().any(place, number -> asked.test(pieces.get(number)));
+    }
+
+    private BoxTree tree() {
         BoxTree known = tree;
         if (known == null) {
             known = new BoxTree(pieces.stream().map(Convex::span).toList());
             tree = known;
         }
-        List<Integer> found = new ArrayList<>();
-        known.near(place, found::add);
-        return found.stream().sorted().map(pieces::get).toList();
+        return known;
     }
 
     /** The true surface: faces without seams, and edges between faces of different planes. Worked out once. */

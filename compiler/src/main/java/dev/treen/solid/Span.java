@@ -46,6 +46,15 @@ record Span(double lowX, double highX, double lowY, double highY, double lowZ, d
         };
     }
 
+    /** The extent together with everything beyond it on one side. */
+    Span open(Axis along, boolean up) {
+        Span all = endless(along);
+        return new Span(
+                along == Axis.X && up ? lowX : all.lowX, along == Axis.X && !up ? highX : all.highX,
+                along == Axis.Y && up ? lowY : all.lowY, along == Axis.Y && !up ? highY : all.highY,
+                along == Axis.Z && up ? lowZ : all.lowZ, along == Axis.Z && !up ? highZ : all.highZ);
+    }
+
     Span join(Span other) {
         return new Span(
                 Math.min(lowX, other.lowX), Math.max(highX, other.highX),

@@ -12,9 +12,15 @@ import dev.treen.solid.Side;
 import dev.treen.solid.Solid;
 import dev.treen.solid.SurfaceFace;
 import dev.treen.solid.Vec3;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.ConvexPolygon3D;
@@ -126,6 +132,39 @@ class SecondBodiesTest {
         pushed.intersection(enclosed(moved), second);
         same(moved.intersect(two).volume().doubleValue(), pushed.isEmpty() ? 0 : pushed.getSize(),
                 "shared when pushed");
+    }
+
+    static List<String> kinds() throws IOException {
+        return JointExamplesTest.examples();
+    }
+
+    /**
+     * Every form of joint that has an example: each body has the volume that its surface encloses, and pushed by what the
+     * seed gives, joined parts share what both libraries find.
+     */
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void everyFormOfJointAgrees(String name) throws IOException {
+        Bench bench = Bench.of(Files.readString(Path.of("..", "examples", "joints", name)));
+        Random random = new Random(name.hashCode());
+        Map<String, RegionBSPTree3D> theirs = new HashMap<>();
+        for (FinishedPart part : bench.joined().parts()) {
+            Solid solid = part.bare().orElseThrow();
+            RegionBSPTree3D tree = enclosed(solid);
+            theirs.put(part.part().name(), tree);
+            same(solid.volume().doubleValue(), tree.getSize(), part.part().name());
+        }
+        assertThat(bench.joined().joints()).isNotEmpty();
+        for (MadeJoint made : bench.joined().joints()) {
+            Solid left = bench.part(made.joint().left().name()).bare().orElseThrow();
+            Solid right = bench.part(made.joint().right().name()).bare().orElseThrow();
+            Vec3 push = Vec3.of(random.nextInt(15) - 7, random.nextInt(15) - 7, random.nextInt(15) - 7);
+            Solid moved = left.translate(push);
+            RegionBSPTree3D shared = RegionBSPTree3D.empty();
+            shared.intersection(enclosed(moved), Objects.requireNonNull(theirs.get(made.joint().right().name())));
+            same(moved.intersect(right).volume().doubleValue(), shared.isEmpty() ? 0 : shared.getSize(),
+                    made.joint().name() + " pushed by " + push);
+        }
     }
 
     /** Random cuts of random slopes out of a random block, and what two such bodies share. */
