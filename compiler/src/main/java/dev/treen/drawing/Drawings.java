@@ -5,7 +5,6 @@ import dev.treen.joinery.Joined;
 import dev.treen.model.Settings;
 import dev.treen.solid.Drawing;
 import dev.treen.solid.Placed;
-import dev.treen.solid.Vec3;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,10 +37,11 @@ public final class Drawings {
             assembled = Optional.of(new Scene(seen));
         }
         if (placed.size() > 1) {
-            Map<String, Vec3> shifts = Explosion.of(placed);
-            List<Placed> moved = Pictorial.moved(placed, shifts);
+            Explosion.Open open = Explosion.of(placed);
+            List<Placed> moved = Pictorial.moved(placed, open.shifts());
             Drawing seen = Pictorial.seen(moved);
-            sheets.put("taken-apart", Pictorial.exploded(settings.title(), moved, seen, shifts, settings.format()));
+            sheets.put("taken-apart",
+                    Pictorial.exploded(settings.title(), moved, seen, open.ways(), settings.format()));
             apart = Optional.of(new Scene(seen));
         }
         return new DrawingSet(sheets, assembled, apart);

@@ -12,6 +12,7 @@ import dev.treen.solid.Vec3;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,10 +21,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * How far each part is drawn from its place, so that every joint stands open: the moves by which the parts go together, told
- * backwards, each until what moves is clear of what stays.
+ * backwards, each until what moves is clear of what lies in its way. Where a part can leave in several ways, that is taken
+ * which keeps the picture small and open.
  */
 final class Explosion {
     private static final BigFraction GAP = BigFraction.of(1, 8);
+
+    /** So many pairs of parts are asked whether one is in the way of the other. */
+    private static final int MOST_QUESTIONS = 4_000;
 
     private final Map<String, Box> boxes = new LinkedHashMap<>();
     private final Map<String, Vec3> shifts = new LinkedHashMap<>();
@@ -42,18 +47,99 @@ final class Explosion {
         });
     }
 
-    /** For each part the way from its place; {@code parts} must not be empty, nor any of them. */
-    static Map<String, Vec3> of(List<Placed> parts) {
+    /**
+     * The parts out of their joints.
+     *
+     * @param shifts for each part the way from its place
+     * @param ways the ways along which the parts go together: each from where a part is drawn to where it belongs on those
+     *     that it joins, as they are drawn
+     */
+    record Open(Map<String, Vec3> shifts, List<Back> ways) {}
+
+    /** A part and the way back into its joint. */
+    record Back(String part, Vec3 by) {}
+
+    /** The parts out of their joints; {@code parts} must not be empty, nor any of them. */
+    static Open of(List<Placed> parts) {
         Explosion explosion = new Explosion(parts);
-        switch (AssemblyOrder.of(parts)) {
-            case AssemblyOrder.Possible(List<AssemblyOrder.Move> moves) -> moves.forEach(explosion::open);
+        return switch (AssemblyOrder.of(parts)) {
+            case AssemblyOrder.Possible(List<AssemblyOrder.Move> moves) -> explosion.open(parts, moves);
             case AssemblyOrder.Blocked(var groups, List<AssemblyOrder.Move> moves) -> {
                 groups.forEach(explosion::outward);
-                moves.forEach(explosion::open);
+                yield explosion.open(parts, moves);
             }
-            case AssemblyOrder.Unknown unknown -> explosion.outward(explosion.boxes.keySet());
+            case AssemblyOrder.Unknown unknown -> {
+                explosion.outward(explosion.boxes.keySet());
+                yield explosion.open(parts, List.of());
+            }
+        };
+    }
+
+    private Open open(List<Placed> parts, List<AssemblyOrder.Move> moves) {
+        List<String> names = List.copyOf(boxes.keySet());
+        Map<String, Integer> numbers = new HashMap<>();
+        names.forEach(name -> numbers.put(name, numbers.size()));
+        Map<String, Solid> solids = new HashMap<>();
+        parts.forEach(part -> solids.put(part.name(), part.solid()));
+        List<Unfolding.Move> open = new ArrayList<>(moves.size());
+        int questions = 0;
+        for (AssemblyOrder.Move move : moves) {
+            questions += move.parts().size() * move.onto().size();
+            open.add(new Unfolding.Move(numbers(move.parts(), numbers), numbers(move.onto(), numbers),
+                    free(move, solids, questions < MOST_QUESTIONS)));
         }
-        return explosion.shifts;
+        Box[] rooms = names.stream().map(this::box).toArray(Box[]::new);
+        Vec3[] before = names.stream().map(name -> shifts.getOrDefault(name, Vec3.ZERO)).toArray(Vec3[]::new);
+        List<Vec3> found = new Unfolding(rooms, before, open, (int) Math.ceil(gap.doubleValue())).find();
+        List<Back> ways = new ArrayList<>(moves.size());
+        for (int i = 0; i < moves.size(); i++) {
+            AssemblyOrder.Move move = moves.get(i);
+            Vec3 shift = found.get(i);
+            move.parts().forEach(name -> shifts.merge(name, shift, Vec3::plus));
+            ways.add(new Back(touching(move), shift.negate()));
+        }
+        return new Open(shifts, ways);
+    }
+
+    private static List<Integer> numbers(Collection<String> names, Map<String, Integer> numbers) {
+        return names.stream().map(name -> Optional.ofNullable(numbers.get(name)).orElseThrow()).toList();
+    }
+
+    /** Where the parts of a move can leave: the way of the move itself, then, where there is time to look, all others. */
+    private static List<Side> free(AssemblyOrder.Move move, Map<String, Solid> solids, boolean look) {
+        Side sure = side(move.to().negate());
+        List<Side> ways = new ArrayList<>(List.of(sure));
+        if (look) {
+            List<Solid> staying = move.onto().stream().map(name -> Optional.ofNullable(solids.get(name)).orElseThrow())
+                    .toList();
+            for (Side way : Side.values()) {
+                boolean clear = way != sure && move.parts().stream()
+                        .map(name -> Optional.ofNullable(solids.get(name)).orElseThrow())
+                        .allMatch(solid -> Motion.free(solid, staying, way.unit()).isEmpty());
+                if (clear) {
+                    ways.add(way);
+                }
+            }
+        }
+        return ways;
+    }
+
+    /** The part of a move that lies against what it joins. */
+    private String touching(AssemblyOrder.Move move) {
+        return move.parts().stream()
+                .filter(name -> move.onto().stream().anyMatch(other -> touch(box(name), box(other))))
+                .findFirst()
+                .orElse(move.parts().iterator().next());
+    }
+
+    private static boolean touch(Box one, Box other) {
+        for (Axis axis : Axis.values()) {
+            if (Exact.compare(one.min().get(axis), other.max().get(axis)) > 0
+                    || Exact.compare(other.min().get(axis), one.max().get(axis)) > 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**
@@ -79,7 +165,7 @@ final class Explosion {
                 return explosion.shifts;
             }
         }
-        return of(parts);
+        return of(parts).shifts();
     }
 
     private Box around(Collection<String> names) {
@@ -92,16 +178,6 @@ final class Explosion {
 
     private Box now(String name) {
         return box(name).translate(shifts.getOrDefault(name, Vec3.ZERO));
-    }
-
-    /** Takes what a move brought together apart again, back along its way. */
-    private void open(AssemblyOrder.Move move) {
-        Side back = side(move.to().negate());
-        Box moving = around(move.parts());
-        Box staying = around(move.onto());
-        BigFraction need = need(back, moving, staying);
-        Vec3 way = back.unit().times(need.add(gap));
-        move.parts().forEach(name -> shifts.merge(name, way, Vec3::plus));
     }
 
     /** How far a box goes until it is clear of another. */

@@ -64,13 +64,13 @@ final class Pictorial {
 
     /** The parts where they stand. */
     static Sheet assembled(String title, List<Placed> parts, Drawing seen, LengthFormat format) {
-        return sheet(title, "assembled", parts, seen, Map.of(), format);
+        return sheet(title, "assembled", parts, seen, List.of(), format);
     }
 
     /** The parts drawn out of their joints, with the ways along which they go together. */
-    static Sheet exploded(String title, List<Placed> parts, Drawing seen, Map<String, Vec3> shifts,
+    static Sheet exploded(String title, List<Placed> parts, Drawing seen, List<Explosion.Back> back,
             LengthFormat format) {
-        return sheet(title, "taken apart", parts, seen, shifts, format);
+        return sheet(title, "taken apart", parts, seen, back, format);
     }
 
     /** The parts out of their joints. */
@@ -80,14 +80,14 @@ final class Pictorial {
                 .toList();
     }
 
-    private static Sheet sheet(String title, String what, List<Placed> parts, Drawing seen, Map<String, Vec3> shifts,
-            LengthFormat format) {
+    private static Sheet sheet(String title, String what, List<Placed> parts, Drawing seen,
+            List<Explosion.Back> back, LengthFormat format) {
         Paper paper = Paper.of(format);
         double longest = parts.stream()
                 .mapToDouble(p -> Lettering.width(p.name(), Lettering.USUAL, false)).max().orElse(0);
         double names = Math.min(longest, paper.width() / 5) + ASIDE + 2;
         Pictorial pictorial = new Pictorial(seen, paper.room(), names);
-        pictorial.ways(parts, shifts);
+        pictorial.ways(parts, back);
         pictorial.faces();
         pictorial.edges();
         String unseen = pictorial.names(parts, paper.room());
@@ -102,17 +102,21 @@ final class Pictorial {
 
     /** For each part out of its place, the line back to it. */
     List<Mark> waysOf(List<Placed> parts, Map<String, Vec3> shifts) {
-        ways(parts, shifts);
+        ways(parts, parts.stream()
+                .map(part -> new Explosion.Back(part.name(), shifts.getOrDefault(part.name(), Vec3.ZERO).negate()))
+                .toList());
         return List.copyOf(ways);
     }
 
-    private void ways(List<Placed> parts, Map<String, Vec3> shifts) {
-        for (Placed part : parts) {
-            Vec3 shift = shifts.getOrDefault(part.name(), Vec3.ZERO);
-            if (shift.lengthSquared().signum() != 0) {
-                Vec3 now = part.solid().bounds().orElseThrow().centre();
+    private void ways(List<Placed> parts, List<Explosion.Back> all) {
+        Map<String, Vec3> centres = new LinkedHashMap<>();
+        parts.forEach(part -> centres.put(part.name(), part.solid().bounds().orElseThrow().centre()));
+        for (Explosion.Back back : all) {
+            Vec3 centre = Optional.ofNullable(centres.get(back.part())).orElseThrow();
+            if (back.by().lengthSquared().signum() != 0) {
                 View view = drawing.view();
-                ways.add(new Mark.Line(spot(view.onPaper(now)), spot(view.onPaper(now.minus(shift))), Pen.CHAIN));
+                ways.add(new Mark.Line(spot(view.onPaper(centre)), spot(view.onPaper(centre.plus(back.by()))),
+                        Pen.CHAIN));
             }
         }
     }
