@@ -5,6 +5,7 @@ import dev.treen.finding.Remedy;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Board;
+import dev.treen.model.GlueUp;
 import dev.treen.model.LayoutWishes;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
@@ -32,15 +33,17 @@ public final class Cutter {
 
     private final Joined joined;
     private final Wished wished;
-    private final Rack rack;
     private final EarlierLayout earlier;
+    private final Dividing dividing;
+    private Rack rack;
     private final List<Finding> findings = new ArrayList<>();
 
     private Cutter(Joined joined, EarlierLayout earlier) {
         this.joined = joined;
         this.earlier = earlier;
         this.wished = Wished.of(joined);
-        this.rack = new Rack(joined, wished);
+        this.dividing = new Dividing(joined, wished, earlier, made());
+        this.rack = dividing.first();
         findings.addAll(wished.findings());
     }
 
@@ -63,6 +66,7 @@ public final class Cutter {
     public static Object input(Joined joined) {
         Cutter cutter = new Cutter(joined, EarlierLayout.NONE);
         return List.of(cutter.rack.leaves().isEmpty() ? List.of() : cutter.rack.problem(Settings.USUAL_STEPS),
+                cutter.dividing.input(), cutter.wished.pairs(), joined.project().settings().layout().labour(),
                 joined.project().settings().layout().matched().stream().map(LayoutWishes.Group::parts).toList());
     }
 
@@ -80,12 +84,14 @@ public final class Cutter {
         if (rack.leaves().isEmpty()) {
             return Cutting.none(all, List.of(noBoards()));
         }
+        Dividing.Chosen chosen = dividing.best(rack, steps == GLANCE, cancel);
+        rack = chosen.rack();
         YieldProblem problem = rack.problem(steps);
-        var matching = new Matching(rack, wished);
+        var matching = new Matching(rack);
         Steady.Result result = steady(problem, matching, progress, cancel);
         matching.without().forEach(group -> findings.add(noMatch(group)));
         return switch (result.outcome()) {
-            case Layout layout -> cutting(layout, result, cancel);
+            case Layout layout -> cutting(layout, result, chosen, cancel);
             case Outcome.Refusal refusal -> Cutting.none(all, List.of(refused(refusal)));
         };
     }
@@ -95,8 +101,8 @@ public final class Cutter {
             return new Steady.Result(matching.solve(problem, progress, cancel), problem, false, 0);
         }
         var wish = new Steady.Wish(
-                made(),
-                wished.matched().stream().map(group -> (Set<String>) new HashSet<>(group)).toList(),
+                cut(),
+                rack.matched().stream().map(group -> (Set<String>) new HashSet<>(group)).toList(),
                 joined.project().settings().layout().steady());
         return Steady.solve(
                 problem, earlier.read(problem), wish, it -> matching.solve(it, progress, cancel), cancel);
@@ -109,6 +115,16 @@ public final class Cutter {
         return made;
     }
 
+    /** The ids of what is sawn out for them. */
+    private Set<String> cut() {
+        Set<String> made = made();
+        Set<String> cut = new HashSet<>();
+        rack.blanks().values().stream()
+                .filter(blank -> made.containsAll(blank.parts()))
+                .forEach(blank -> cut.add(blank.name()));
+        return cut;
+    }
+
     private Finding noBoards() {
         return Finding.of(
                 CuttingFindings.NO_BOARDS,
@@ -118,15 +134,18 @@ public final class Cutter {
                 .build();
     }
 
-    private Finding noMatch(List<String> group) {
+    private Finding noMatch(List<String> ids) {
+        List<String> group = ids.stream().flatMap(id -> rack.blank(id).parts().stream()).distinct().toList();
         return Finding.of(
                 CuttingFindings.NO_MATCH,
                 joined.project().settings().layout().matched().stream()
                         .filter(wish -> wish.parts().containsAll(group))
                         .map(LayoutWishes.Group::at)
                         .findFirst()
+                        .or(() -> joined.part(group.getFirst()).flatMap(part -> part.part().glueUp()).map(GlueUp::at))
                         .orElse(joined.project().settings().at()),
-                "No one board gives `" + String.join("`, `", group) + "`")
+                "No one board gives " + (group.size() == 1 ? "all staves of " : "") + "`"
+                        + String.join("`, `", group) + "`")
                 .found("They are laid out wherever there is room.")
                 .about(group.getFirst())
                 .remedy(Remedy.choice("name the board of each with `from`, or add a board that gives them all"))
@@ -159,20 +178,20 @@ public final class Cutter {
         };
     }
 
-    private Cutting cutting(Layout layout, Steady.Result result, Cancel cancel) {
+    private Cutting cutting(Layout layout, Steady.Result result, Dividing.Chosen chosen, Cancel cancel) {
         YieldProblem problem = result.problem();
         List<BoardCut> boards = new ArrayList<>();
         Set<String> cut = new HashSet<>();
         Set<String> opened = new HashSet<>();
         for (BoardLayout each : layout.boards()) {
             Rack.Leaf leaf = rack.leaf(each.stockId());
-            boards.add(Sawing.of(each, leaf, problem));
+            boards.add(Sawing.of(each, rack, problem));
             cut.add(each.stockId());
-            opened.add(leaf.of().board().name());
+            opened.add(leaf.of().source().name());
         }
         List<String> untouched = rack.leaves().entrySet().stream()
                 .filter(e -> !cut.contains(e.getKey())
-                        && opened.contains(e.getValue().of().board().name()))
+                        && opened.contains(e.getValue().of().source().name()))
                 .map(java.util.Map.Entry::getKey)
                 .toList();
         var nearest = new Nearest(problem, rack, layout.unplaced(), NoRoom.step(joined));
@@ -183,17 +202,58 @@ public final class Cutter {
             noRoom.of(each).ifPresent(findings::add);
         }
         wideResaw(boards);
-        return new Cutting(
+        List<Glued> glued = glued();
+        Proof proof = Proof.of(layout, chosen, dividing);
+        Cutting cutting = new Cutting(
                 boards,
                 untouched,
                 unplaced,
                 areas(boards),
-                layout.gap(),
-                layout.proved(),
-                layout.bound().how(),
+                glued,
+                proof.gap(),
+                proof.proved(),
+                proof.how(),
                 earlier.boards().isEmpty() ? Moves.NONE
                         : Moves.of(earlier, boards, made(), !result.stays(), result.more()),
                 findings);
+        List<String> breaches = CutChecker.check(joined, cutting);
+        return breaches.isEmpty() ? cutting : Cutting.none(List.copyOf(rack.blanks().keySet()), List.of(broken(breaches)));
+    }
+
+    private Finding broken(List<String> breaches) {
+        return Finding.of(
+                CuttingFindings.NOT_LAID_OUT,
+                joined.project().settings().at(),
+                "The boards cannot be laid out")
+                .found("This is a fault in Treen: the layout found breaks a rule: " + String.join("; ", breaches) + ".")
+                .build();
+    }
+
+    /** What is glued up, in the order of the project; of glue lines that cannot keep clear of cuts it is told. */
+    private List<Glued> glued() {
+        List<Glued> glued = new ArrayList<>();
+        for (FinishedPart part : joined.parts()) {
+            Glued each = rack.division().glued().get(part.part().name());
+            if (each == null) {
+                continue;
+            }
+            glued.add(each);
+            if (!each.clear()) {
+                findings.add(Finding.of(
+                        CuttingFindings.GLUE_LINE_CUT,
+                        each.asked().at(),
+                        "A glue line of `" + each.part() + "` lies where joints are cut")
+                        .found("No division into such staves keeps all lines clear of what is cut into it.")
+                        .because("A groove, a recess or a tenon that is cut along a glue line opens it or shows it"
+                                + " (common practice, no source).")
+                        .about(each.part())
+                        .remedy(Remedy.choice(each.asked().match() == GlueUp.Match.BOOK
+                                ? "move the cut off the middle, or leave out `match book`"
+                                : "write another count of `staves`, or a larger `widest`"))
+                        .build());
+            }
+        }
+        return glued;
     }
 
     private void wideResaw(List<BoardCut> boards) {
@@ -228,8 +288,13 @@ public final class Cutter {
             all += mm2(cut.board().length().value(), cut.board().width().value());
             for (BoardCut.OnBoard part : cut.parts()) {
                 rough += mm2(part.area().length(), part.area().width());
-                FinishedPart sizes = joined.part(part.part()).orElseThrow();
-                finished += mm2(sizes.length().value(), sizes.width().value());
+                for (Blank.Member member : part.blank().members()) {
+                    FinishedPart sizes = joined.part(member.part()).orElseThrow();
+                    Glued glued = rack.division().glued().get(member.part());
+                    double share = glued == null ? 1 : mm2(glued.staves().get(member.stave() - 1), Length.ofMm(1))
+                            / sizes.roughWidth().value().toDoubleMm();
+                    finished += share * mm2(sizes.length().value(), sizes.width().value()) / part.blank().members().size();
+                }
             }
             for (BoardCut.SawCut saw : cut.cuts()) {
                 kerf += mm2(saw.kerf(), saw.along() ? saw.piece().length() : saw.piece().width());

@@ -25,11 +25,16 @@ public final class CuttingFindings {
     public static final FindingKind NO_MATCH = FindingKind.warning("match-from-no-board",
             "No one board gives all parts that should match");
 
+    /** A glue line that does not keep clear of what is cut into its part. */
+    public static final FindingKind GLUE_LINE_CUT = FindingKind.warning("glue-line-cut",
+            "A glue line lies where joints are cut");
+
     private CuttingFindings() {
     }
 
     /** All of them. */
     public static List<FindingKind> all() {
-        return List.of(NO_ROOM, NO_BOARDS, NOT_LAID_OUT, WIDE_RESAW, WISH_NAMES_NOTHING, NO_MATCH);
+        return List.of(NO_ROOM, NO_BOARDS, NOT_LAID_OUT, WIDE_RESAW, WISH_NAMES_NOTHING, NO_MATCH,
+                GLUE_LINE_CUT);
     }
 }

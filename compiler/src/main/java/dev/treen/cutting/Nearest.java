@@ -133,7 +133,7 @@ final class Nearest {
         Set<String> boards = new LinkedHashSet<>();
         rack.leaves().values().stream()
                 .filter(leaf -> leaf.of().gives(part))
-                .map(leaf -> leaf.of().board().name())
+                .map(leaf -> leaf.of().source().name())
                 .filter(board -> !board.equals(own.get()))
                 .forEach(boards::add);
         return boards.stream()
@@ -144,7 +144,7 @@ final class Nearest {
 
     private Set<String> leavesOf(String board) {
         return rack.leaves().entrySet().stream()
-                .filter(entry -> entry.getValue().of().board().name().equals(board))
+                .filter(entry -> entry.getValue().of().source().name().equals(board))
                 .map(Map.Entry::getKey)
                 .collect(Collectors.toSet());
     }

@@ -50,7 +50,9 @@ final class NoRoom {
     }
 
     Optional<Finding> of(Unplaced unplaced) {
-        return joined.part(unplaced.pieceId()).map(part -> finding(part, unplaced.reason()));
+        Blank blank = rack.blank(unplaced.pieceId());
+        return blank.plain() ? joined.part(unplaced.pieceId()).map(part -> finding(part, unplaced.reason()))
+                : Optional.of(new NoRoomForBlank(joined, rack, blank).finding(unplaced.reason()));
     }
 
     /** The marks of a rule on which changes lie: tenths of a millimetre, or sixteenths of an inch. */
@@ -155,7 +157,7 @@ final class NoRoom {
     private int tooThick(FinishedPart part, Finding.Builder finding) {
         Length wanted = part.thickness().value();
         Optional<Rack.Leaf> nearest = rack.leaves().values().stream()
-                .filter(leaf -> Leaves.mayComeFrom(part, leaf.of().board()))
+                .filter(leaf -> Leaves.mayComeFrom(part, leaf.of().source()))
                 .min((a, b) -> a.of().thickness().minus(wanted).abs()
                         .compareTo(b.of().thickness().minus(wanted).abs()));
         if (nearest.isEmpty()) {

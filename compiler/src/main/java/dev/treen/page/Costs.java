@@ -21,7 +21,7 @@ record Costs(String currency, List<Board> boards) {
     static Costs of(Plan plan) {
         Map<String, Board> boards = new LinkedHashMap<>();
         for (BoardCut cut : plan.cutting().boards()) {
-            boards.putIfAbsent(cut.board().name(), cut.board());
+            boards.putIfAbsent(cut.source().name(), cut.source());
         }
         return new Costs(plan.settings().currency(), List.copyOf(boards.values()));
     }
