@@ -172,8 +172,8 @@ final class CutChecker {
         for (int i = 0; i < glued.staves().size(); i++) {
             Length stave = glued.staves().get(i);
             sum = sum.plus(stave);
-            if (stave.signum() <= 0 || asked.widest().map(w -> stave.compareTo(w.value()) > 0).orElse(false)
-                    && glued.clear()) {
+            boolean wide = glued.clear() && asked.widest().filter(w -> stave.compareTo(w.value()) > 0).isPresent();
+            if (stave.signum() <= 0 || wide) {
                 breach("width of stave " + (i + 1) + " of", glued.part());
             }
             there(new Blank.Member(glued.part(), i + 1));
@@ -208,7 +208,8 @@ final class CutChecker {
         List<FinishedPart> parts = pair.parts().stream().flatMap(name -> joined.part(name).stream()).toList();
         boolean both = parts.size() == 2 && parts.stream().allMatch(part -> part.part().glueUp().isEmpty());
         boolean once = joined.project().settings().layout().bookmatched().stream()
-                .allMatch(other -> other == pair || other.parts().stream().noneMatch(pair.parts()::contains));
+                .filter(other -> other.parts().stream().anyMatch(pair.parts()::contains))
+                .count() == 1;
         if (both && once) {
             book(new Blank.Member(pair.parts().get(0), 0), new Blank.Member(pair.parts().get(1), 0));
         }

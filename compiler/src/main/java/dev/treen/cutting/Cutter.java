@@ -2,13 +2,9 @@ package dev.treen.cutting;
 
 import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
-import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
-import dev.treen.model.Board;
 import dev.treen.model.GlueUp;
 import dev.treen.model.LayoutWishes;
-import dev.treen.quantity.Length;
-import dev.treen.quantity.LengthFormat;
 import dev.treen.yield.BoardLayout;
 import dev.treen.yield.Cancel;
 import dev.treen.yield.Layout;
@@ -21,15 +17,13 @@ import dev.treen.yield.YieldProblem;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Lays all rough parts out on the boards of a project. */
 public final class Cutter {
     /** Enough to see that everything fits, which is nearly always so. */
     private static final long GLANCE = 1;
-
-    /** Resawing wider than this by hand is hard labour (rules of the trade A-04: common practice, no source). */
-    private static final Length WIDE = Length.ofMm(150);
 
     private final Joined joined;
     private final Wished wished;
@@ -201,23 +195,37 @@ public final class Cutter {
             unplaced.add(each.pieceId());
             noRoom.of(each).ifPresent(findings::add);
         }
-        wideResaw(boards);
-        List<Glued> glued = glued();
+        List<Glued> glued = joined.parts().stream()
+                .flatMap(part -> Optional.ofNullable(rack.division().glued().get(part.part().name())).stream())
+                .toList();
+        var remarks = new Remarks(joined);
+        findings.addAll(BoardFindings.of(joined, boards, glued, remarks.hollow()));
         Proof proof = Proof.of(layout, chosen, dividing);
         Cutting cutting = new Cutting(
                 boards,
                 untouched,
                 unplaced,
-                areas(boards),
+                AreaSums.of(joined, boards, glued),
                 glued,
                 proof.gap(),
                 proof.proved(),
                 proof.how(),
                 earlier.boards().isEmpty() ? Moves.NONE
                         : Moves.of(earlier, boards, made(), !result.stays(), result.more()),
+                remarked(layout, problem, boards, remarks, cancel),
                 findings);
         List<String> breaches = CutChecker.check(joined, cutting);
         return breaches.isEmpty() ? cutting : Cutting.none(List.copyOf(rack.blanks().keySet()), List.of(broken(breaches)));
+    }
+
+    private List<String> remarked(
+            Layout layout, YieldProblem problem, List<BoardCut> boards, Remarks remarks, Cancel cancel) {
+        if (problem.settings().steps() == GLANCE) {
+            return List.of();
+        }
+        List<String> all = new ArrayList<>(remarks.shavings(boards));
+        new OneMore(joined, rack, problem).saves(layout, cancel).ifPresent(all::add);
+        return all;
     }
 
     private Finding broken(List<String> breaches) {
@@ -227,86 +235,5 @@ public final class Cutter {
                 "The boards cannot be laid out")
                 .found("This is a fault in Treen: the layout found breaks a rule: " + String.join("; ", breaches) + ".")
                 .build();
-    }
-
-    /** What is glued up, in the order of the project; of glue lines that cannot keep clear of cuts it is told. */
-    private List<Glued> glued() {
-        List<Glued> glued = new ArrayList<>();
-        for (FinishedPart part : joined.parts()) {
-            Glued each = rack.division().glued().get(part.part().name());
-            if (each == null) {
-                continue;
-            }
-            glued.add(each);
-            if (!each.clear()) {
-                findings.add(Finding.of(
-                        CuttingFindings.GLUE_LINE_CUT,
-                        each.asked().at(),
-                        "A glue line of `" + each.part() + "` lies where joints are cut")
-                        .found("No division into such staves keeps all lines clear of what is cut into it.")
-                        .because("A groove, a recess or a tenon that is cut along a glue line opens it or shows it"
-                                + " (common practice, no source).")
-                        .about(each.part())
-                        .remedy(Remedy.choice(each.asked().match() == GlueUp.Match.BOOK
-                                ? "move the cut off the middle, or leave out `match book`"
-                                : "write another count of `staves`, or a larger `widest`"))
-                        .build());
-            }
-        }
-        return glued;
-    }
-
-    private void wideResaw(List<BoardCut> boards) {
-        LengthFormat format = joined.project().settings().format();
-        Set<String> told = new HashSet<>();
-        for (BoardCut cut : boards) {
-            Board board = cut.board();
-            boolean wide = cut.leaves() > 1 && board.width().value().compareTo(WIDE) > 0;
-            if (wide && joined.project().settings().hand() && told.add(board.name())) {
-                findings.add(Finding.of(
-                        CuttingFindings.WIDE_RESAW,
-                        board.width().at(),
-                        "`" + board.name() + "` is wide to resaw by hand")
-                        .label(format.text(board.width().value()) + " to saw through, in " + cut.leaves()
-                                + " leaves")
-                        .because("Beyond " + format.text(WIDE) + " resawing by hand is hard labour and tends to"
-                                + " wander (common practice, no source).")
-                        .about(board.name())
-                        .remedy(Remedy.choice("crosscut it first, have it resawn, or take thinner boards"))
-                        .build());
-            }
-        }
-    }
-
-    private Areas areas(List<BoardCut> boards) {
-        double all = 0;
-        double finished = 0;
-        double rough = 0;
-        double kerf = 0;
-        double offcuts = 0;
-        for (BoardCut cut : boards) {
-            all += mm2(cut.board().length().value(), cut.board().width().value());
-            for (BoardCut.OnBoard part : cut.parts()) {
-                rough += mm2(part.area().length(), part.area().width());
-                for (Blank.Member member : part.blank().members()) {
-                    FinishedPart sizes = joined.part(member.part()).orElseThrow();
-                    Glued glued = rack.division().glued().get(member.part());
-                    double share = glued == null ? 1 : mm2(glued.staves().get(member.stave() - 1), Length.ofMm(1))
-                            / sizes.roughWidth().value().toDoubleMm();
-                    finished += share * mm2(sizes.length().value(), sizes.width().value()) / part.blank().members().size();
-                }
-            }
-            for (BoardCut.SawCut saw : cut.cuts()) {
-                kerf += mm2(saw.kerf(), saw.along() ? saw.piece().length() : saw.piece().width());
-            }
-            for (Rectangle offcut : cut.offcuts()) {
-                offcuts += mm2(offcut.length(), offcut.width());
-            }
-        }
-        return new Areas(all, finished, rough, kerf, offcuts);
-    }
-
-    private static double mm2(Length a, Length b) {
-        return a.toDoubleMm() * b.toDoubleMm();
     }
 }

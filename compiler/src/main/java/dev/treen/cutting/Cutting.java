@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param proved whether nothing better is possible
  * @param bound how the best possible was bounded
  * @param moves what became of the layout of an earlier plan
+ * @param remarks what a maker may want to know of the boards, in sentences
  * @param findings what there is to say
  */
 public record Cutting(
@@ -28,6 +29,7 @@ public record Cutting(
         boolean proved,
         String bound,
         Moves moves,
+        List<String> remarks,
         List<Finding> findings) {
     /** Keeps its own copies. */
     public Cutting {
@@ -35,6 +37,7 @@ public record Cutting(
         untouched = List.copyOf(untouched);
         unplaced = List.copyOf(unplaced);
         glued = List.copyOf(glued);
+        remarks = List.copyOf(remarks);
         findings = List.copyOf(findings);
     }
 
@@ -50,6 +53,7 @@ public record Cutting(
 
     /** No layout, and why. */
     static Cutting none(List<String> unplaced, List<Finding> findings) {
-        return new Cutting(List.of(), List.of(), unplaced, Areas.NONE, List.of(), 0, false, "", Moves.NONE, findings);
+        return new Cutting(List.of(), List.of(), unplaced, Areas.NONE, List.of(), 0, false, "", Moves.NONE, List.of(),
+                findings);
     }
 }

@@ -29,12 +29,16 @@ public final class CuttingFindings {
     public static final FindingKind GLUE_LINE_CUT = FindingKind.warning("glue-line-cut",
             "A glue line lies where joints are cut");
 
+    /** A hollow board that is too thin once it is planed flat as a whole. */
+    public static final FindingKind HOLLOW_BOARD = FindingKind.warning("board-too-hollow",
+            "A board is too hollow to be planed flat as a whole");
+
     private CuttingFindings() {
     }
 
     /** All of them. */
     public static List<FindingKind> all() {
         return List.of(NO_ROOM, NO_BOARDS, NOT_LAID_OUT, WIDE_RESAW, WISH_NAMES_NOTHING, NO_MATCH,
-                GLUE_LINE_CUT);
+                GLUE_LINE_CUT, HOLLOW_BOARD);
     }
 }

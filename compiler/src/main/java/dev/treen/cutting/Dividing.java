@@ -1,9 +1,7 @@
 package dev.treen.cutting;
 
-import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Board;
-import dev.treen.quantity.Length;
 import dev.treen.yield.BoardLayout;
 import dev.treen.yield.Cancel;
 import dev.treen.yield.Layout;
@@ -11,7 +9,6 @@ import dev.treen.yield.Progress;
 import dev.treen.yield.Unplaced;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,9 +22,6 @@ import java.util.Set;
 final class Dividing {
     private static final int MOST_WAYS = 24;
     private static final long STEPS = 300;
-
-    /** Beyond so many boards those of one thickness are resawn alike. */
-    private static final int MOST_BOARDS = 8;
 
     /** With other staves an offcut has to be so much larger before they are worth it. */
     private static final double LARGER = 1.1;
@@ -127,7 +121,7 @@ final class Dividing {
 
     private Chosen chosen(Tried best, long ways) {
         Optional<Double> bound = tried.size() < ways ? Optional.empty()
-                : tried.values().stream().filter(each -> each != best).map(Tried::bound).min(Double::compare);
+                : tried.values().stream().filter(each -> !each.picked().equals(best.picked())).map(Tried::bound).min(Double::compare);
         return new Chosen(best.rack(), ways, bound);
     }
 
@@ -178,7 +172,7 @@ final class Dividing {
                     double labour = labour(rack, layout);
                     return new Tried(
                             picked, rack, layout.unplaced().size(), layout.score() + labour,
-                            never(layout) ? Double.MAX_VALUE : layout.bound().value() + least(rack, layout.bound().value()),
+                            never(layout) ? Double.MAX_VALUE : bound(rack, layout),
                             Matching.offcut(layout));
                 })
                 .orElseGet(() -> new Tried(picked, rack, Integer.MAX_VALUE, Double.MAX_VALUE, 0, 0));
@@ -202,11 +196,17 @@ final class Dividing {
                 ? Optional.of(layout) : Optional.empty();
     }
 
+    /** What no layout of boards divided so weighs less than, its resaw cuts counted in. */
+    double bound(Rack rack, Layout layout) {
+        double taken = layout.bound().value();
+        return taken + least(rack, taken);
+    }
+
     /**
      * What resaw cuts weigh at the least where leaves of this weight are taken: n leaves have n - 1 cuts between them, and one
      * board at the least is sawn through.
      */
-    double least(Rack rack, double taken) {
+    private double least(Rack rack, double taken) {
         int fewest = rack.leaves().values().stream().mapToInt(leaf -> leaf.of().count()).min().orElse(1);
         double cheapest = rack.leaves().values().stream()
                 .mapToDouble(leaf -> rack.weight(leaf.of().board()) / face(leaf.of().board()))
@@ -241,63 +241,5 @@ final class Dividing {
             }
         }
         return share * (boards.values().stream().mapToDouble(Double::doubleValue).sum() + blanks);
-    }
-
-    /** Into how many leaves boards may be resawn, those that are decided together in one list of options. */
-    private record BoardChoices(Joined joined, EarlierLayout earlier, Set<String> made) {
-        List<List<Map<String, Integer>>> all() {
-            Map<String, Set<Length>> wanted = new HashMap<>();
-            for (FinishedPart part : joined.parts()) {
-                String from = part.part().from().map(Board::name).orElse("");
-                wanted.computeIfAbsent(from, name -> new HashSet<>()).add(Staving.thickness(part));
-            }
-            List<List<Map<String, Integer>>> all = new ArrayList<>();
-            Map<Object, List<String>> groups = new LinkedHashMap<>();
-            Map<Object, List<Integer>> counts = new HashMap<>();
-            boolean many = joined.project().boards().size() > MOST_BOARDS;
-            for (Board board : joined.project().boards()) {
-                Set<Length> thick = new HashSet<>(wanted.getOrDefault("", Set.of()));
-                thick.addAll(wanted.getOrDefault(board.name(), Set.of()));
-                for (Ripped ripped : Ripped.of(board)) {
-                    List<Integer> possible = kept(ripped, Leaves.counts(ripped, thick, joined));
-                    Object group = many ? List.of(board.thickness().value(), possible) : ripped.piece().name();
-                    groups.computeIfAbsent(group, each -> new ArrayList<>()).add(ripped.piece().name());
-                    counts.put(group, possible);
-                }
-            }
-            groups.forEach((group, names) -> all.add(counts.getOrDefault(group, List.of(1)).stream()
-                    .map(count -> alike(names, count))
-                    .toList()));
-            return all;
-        }
-
-        private static Map<String, Integer> alike(List<String> names, int count) {
-            Map<String, Integer> leaves = new HashMap<>();
-            names.forEach(name -> leaves.put(name, count));
-            return leaves;
-        }
-
-        /** As it was resawn in an earlier plan: first, or alone where a part of it is made. */
-        private List<Integer> kept(Ripped ripped, List<Integer> possible) {
-            Optional<EarlierLayout.Board> was = earlier.boards().stream()
-                    .filter(board -> board.name().equals(ripped.piece().name()))
-                    .findFirst();
-            if (was.isEmpty() || was.get().leaves() < 1 || was.get().leaves() > Leaves.MOST) {
-                return possible;
-            }
-            int leaves = was.get().leaves();
-            boolean cut = earlier.boards().stream()
-                    .filter(board -> board.name().equals(ripped.piece().name()))
-                    .flatMap(board -> board.parts().keySet().stream())
-                    .anyMatch(name -> Blank.partsOf(name).stream().anyMatch(made::contains));
-            if (cut) {
-                return List.of(leaves);
-            }
-            List<Integer> sorted = new ArrayList<>(possible);
-            if (sorted.remove(Integer.valueOf(leaves))) {
-                sorted.addFirst(leaves);
-            }
-            return sorted;
-        }
     }
 }

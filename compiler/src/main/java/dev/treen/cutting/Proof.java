@@ -19,7 +19,7 @@ record Proof(double gap, boolean proved, String how) {
         }
         double labour = dividing.labour(chosen.rack(), layout);
         double total = layout.score() + labour;
-        double own = layout.bound().value() + dividing.least(chosen.rack(), layout.bound().value());
+        double own = dividing.bound(chosen.rack(), layout);
         double bound = Math.min(Math.min(chosen.others().get(), own), total);
         double gap = total <= 0 ? 0 : (total - bound) / total;
         boolean proved = layout.complete() && gap < 1e-9;

@@ -64,6 +64,7 @@ final class Materials {
             Html.said(section, "p", costs.sum());
         }
         Html.said(section, "p", PlanText.yieldLine(page.plan()));
+        page.plan().cutting().remarks().forEach(line -> Html.words(Html.add(section, "p"), line));
         unplaced(page, section);
         List<String> mass = MassText.of(Weights.of(page.plan().joined()), page.plan().format());
         if (!mass.isEmpty()) {

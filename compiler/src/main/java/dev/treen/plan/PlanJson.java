@@ -238,6 +238,9 @@ public final class PlanJson {
         json.writeEndArray();
         texts("untouched", cutting.untouched());
         texts("unplaced", cutting.unplaced());
+        if (!cutting.remarks().isEmpty()) {
+            texts("remarks", cutting.remarks());
+        }
         moves(cutting.moves());
         json.writeEndObject();
     }

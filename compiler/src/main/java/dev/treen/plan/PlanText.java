@@ -156,6 +156,10 @@ public final class PlanText {
         cutting.untouched().forEach(leaf -> out.append("`").append(leaf).append("` stays whole.\n\n"));
         paragraph("", yieldLine(plan));
         out.append('\n');
+        if (!cutting.remarks().isEmpty()) {
+            cutting.remarks().forEach(line -> paragraph("", FindingText.visible(line)));
+            out.append('\n');
+        }
         List<String> moves = MovesText.of(cutting.moves(), format);
         if (!moves.isEmpty()) {
             moves.forEach(line -> paragraph("", line));

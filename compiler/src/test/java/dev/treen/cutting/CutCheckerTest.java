@@ -32,7 +32,7 @@ class CutCheckerTest {
         Cutting right = DOORS.cutting();
         return new Cutting(
                 boards, right.untouched(), right.unplaced(), right.areas(), glued, right.gap(), right.proved(),
-                right.bound(), right.moves(), right.findings());
+                right.bound(), right.moves(), right.remarks(), right.findings());
     }
 
     private static Cutting pieces(String board, UnaryOperator<List<BoardCut.OnBoard>> change) {
