@@ -31,6 +31,7 @@ final class BoardFindings {
         var all = new BoardFindings(joined);
         all.wideResaw(boards);
         glued.stream().filter(each -> !each.clear()).forEach(all::glueLine);
+        glued.forEach(all::tooWide);
         hollow.forEach(all::hollow);
         return all.findings;
     }
@@ -69,6 +70,21 @@ final class BoardFindings {
                         ? "move the cut off the middle, or leave out `match book`"
                         : "write another count of `staves`, or a larger `widest`"))
                 .build());
+    }
+
+    /** A count that was asked for makes staves that are wider than was asked for. */
+    private void tooWide(Glued each) {
+        Length widest = each.staves().stream().max(Length::compareTo).orElse(Length.ZERO);
+        each.asked().widest().filter(asked -> widest.compareTo(asked.value()) > 0).ifPresent(asked -> findings.add(Finding
+                .of(CuttingFindings.STAVES_TOO_WIDE, asked.at(),
+                        "So few staves of `" + each.part() + "` are wider than `widest`")
+                .found(each.staves().size() + " of them are up to " + format.text(widest) + " wide; `widest` is "
+                        + format.text(asked.value()) + ".")
+                .related(each.asked().at(), "how it is glued up")
+                .about(each.part())
+                .number("widest", widest.toDoubleMm())
+                .remedy(Remedy.choice("leave out `staves`, and the layout takes as many as that needs"))
+                .build()));
     }
 
     private void hollow(Remarks.Hollow each) {

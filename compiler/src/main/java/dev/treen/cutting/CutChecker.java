@@ -26,22 +26,27 @@ final class CutChecker {
     private final List<String> breaches = new ArrayList<>();
     private final Map<Blank.Member, BoardCut> places = new HashMap<>();
     private final Map<Blank.Member, Blank> blanks = new HashMap<>();
+    private final Map<String, FinishedPart> parts = new HashMap<>();
+    private final Set<String> made = new HashSet<>();
+    private final Map<String, Glued> glued = new HashMap<>();
     private final Set<String> unplaced;
 
     private CutChecker(Joined joined, Cutting cutting) {
         this.joined = joined;
         this.cutting = cutting;
-        this.unplaced = new HashSet<>(cutting.unplaced());
+        joined.parts().forEach(part -> parts.put(part.part().name(), part));
+        this.unplaced = new HashSet<>();
+        cutting.unplaced().forEach(name -> unplaced.addAll(List.of(name.split(" \\+ ", -1))));
     }
 
     /** What is wrong with a layout; nothing where it is right. */
     static List<String> check(Joined joined, Cutting cutting) {
         var checker = new CutChecker(joined, cutting);
+        cutting.glued().forEach(each -> checker.glued.put(each.part(), each));
+        joined.project().measurements().forEach(each -> checker.made.addAll(each.made()));
         cutting.boards().forEach(checker::board);
-        Map<String, Glued> glued = new HashMap<>();
-        cutting.glued().forEach(each -> glued.put(each.part(), each));
         for (FinishedPart part : joined.parts()) {
-            Optional<Glued> staves = Optional.ofNullable(glued.get(part.part().name()));
+            Optional<Glued> staves = Optional.ofNullable(checker.glued.get(part.part().name()));
             if (part.part().glueUp().isPresent() != staves.isPresent()) {
                 checker.breach("staves of", part.part().name());
             } else if (staves.isPresent()) {
@@ -77,7 +82,7 @@ final class CutChecker {
                 }
                 blanks.put(member, piece.blank());
                 size(member, piece);
-                joined.part(member.part())
+                Optional.ofNullable(parts.get(member.part()))
                         .flatMap(part -> part.part().from())
                         .filter(from -> !from.name().equals(cut.source().name()))
                         .ifPresent(from -> breach("from another board", member.name()));
@@ -118,23 +123,22 @@ final class CutChecker {
     }
 
     private void size(Blank.Member member, BoardCut.OnBoard piece) {
-        Optional<FinishedPart> part = joined.part(member.part());
-        if (part.isEmpty()) {
+        FinishedPart part = parts.get(member.part());
+        if (part == null) {
             breach("unknown", member.part());
             return;
         }
         boolean whole = member.stave() == 0;
-        Length along = part.get().roughLength().value();
-        Length wide = whole ? part.get().roughWidth().value()
-                : cutting.glued(member.part())
-                        .filter(glued -> member.stave() <= glued.staves().size())
-                        .map(glued -> glued.staves().get(member.stave() - 1)
-                                .plus(part.get().part().allow().planing().value().times(2)))
+        Length along = part.roughLength().value();
+        Length wide = whole ? part.roughWidth().value()
+                : Optional.ofNullable(glued.get(member.part()))
+                        .filter(each -> member.stave() <= each.staves().size())
+                        .map(each -> each.staves().get(member.stave() - 1)
+                                .plus(part.part().allow().planing().value().times(2)))
                         .orElse(Length.ZERO);
         // A part that was cut at another size stays as it was cut.
-        boolean made = joined.project().measurements().stream().anyMatch(m -> m.made().contains(member.part()));
         boolean less = piece.area().length().compareTo(along) < 0 || piece.area().width().compareTo(wide) < 0;
-        if (wide.signum() <= 0 || (less && !made)) {
+        if (wide.signum() <= 0 || (less && !made.contains(member.part()))) {
             breach("size of", member.name());
         }
     }
@@ -143,7 +147,10 @@ final class CutChecker {
         Length needed = Length.ZERO;
         Length thickest = Length.ZERO;
         for (Blank.Member member : blank.members()) {
-            FinishedPart part = joined.part(member.part()).orElseThrow();
+            FinishedPart part = parts.get(member.part());
+            if (part == null) {
+                continue;
+            }
             Length again = member.stave() == 0 ? Length.ZERO : part.part().allow().planing().value().times(2);
             thickest = thickest.max(part.thickness().value().plus(again));
         }
@@ -160,8 +167,7 @@ final class CutChecker {
     }
 
     private void there(Blank.Member member) {
-        boolean without = unplaced.stream().anyMatch(name -> List.of(name.split(" \\+ ", -1)).contains(member.name()));
-        if (places.containsKey(member) == without) {
+        if (places.containsKey(member) == unplaced.contains(member.name())) {
             breach("neither cut nor left out, or both:", member.name());
         }
     }
@@ -172,8 +178,8 @@ final class CutChecker {
         for (int i = 0; i < glued.staves().size(); i++) {
             Length stave = glued.staves().get(i);
             sum = sum.plus(stave);
-            boolean wide = glued.clear() && asked.widest().filter(w -> stave.compareTo(w.value()) > 0).isPresent();
-            if (stave.signum() <= 0 || wide) {
+            boolean wide = asked.widest().filter(w -> stave.compareTo(w.value()) > 0).isPresent();
+            if (stave.signum() <= 0 || (wide && asked.staves().isEmpty() && asked.match() != GlueUp.Match.BOOK)) {
                 breach("width of stave " + (i + 1) + " of", glued.part());
             }
             there(new Blank.Member(glued.part(), i + 1));

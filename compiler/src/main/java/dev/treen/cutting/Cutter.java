@@ -25,6 +25,9 @@ public final class Cutter {
     /** Enough to see that everything fits, which is nearly always so. */
     private static final long GLANCE = 1;
 
+    /** So many parts have all the steps; with more there are fewer steps, since each takes longer. */
+    private static final double MANY = 1000;
+
     private final Joined joined;
     private final Wished wished;
     private final EarlierLayout earlier;
@@ -80,7 +83,7 @@ public final class Cutter {
         }
         Dividing.Chosen chosen = dividing.best(rack, steps == GLANCE, cancel);
         rack = chosen.rack();
-        YieldProblem problem = rack.problem(steps);
+        YieldProblem problem = rack.problem(fewer(steps, rack.blanks().size()));
         var matching = new Matching(rack);
         Steady.Result result = steady(problem, matching, progress, cancel);
         matching.without().forEach(group -> findings.add(noMatch(group)));
@@ -88,6 +91,11 @@ public final class Cutter {
             case Layout layout -> cutting(layout, result, chosen, cancel);
             case Outcome.Refusal refusal -> Cutting.none(all, List.of(refused(refusal)));
         };
+    }
+
+    private static long fewer(long steps, int parts) {
+        double share = Math.min(1, MANY / parts);
+        return Math.max(GLANCE, (long) (steps * share * share));
     }
 
     private Steady.Result steady(YieldProblem problem, Matching matching, Progress progress, Cancel cancel) {

@@ -33,12 +33,16 @@ public final class CuttingFindings {
     public static final FindingKind HOLLOW_BOARD = FindingKind.warning("board-too-hollow",
             "A board is too hollow to be planed flat as a whole");
 
+    /** Staves that are wider than was asked for. */
+    public static final FindingKind STAVES_TOO_WIDE = FindingKind.warning("staves-too-wide",
+            "So few staves are wider than was asked for");
+
     private CuttingFindings() {
     }
 
     /** All of them. */
     public static List<FindingKind> all() {
         return List.of(NO_ROOM, NO_BOARDS, NOT_LAID_OUT, WIDE_RESAW, WISH_NAMES_NOTHING, NO_MATCH,
-                GLUE_LINE_CUT, HOLLOW_BOARD);
+                GLUE_LINE_CUT, HOLLOW_BOARD, STAVES_TOO_WIDE);
     }
 }

@@ -225,6 +225,16 @@ final class Nearest {
         return new YieldProblem(problem.stocks(), pieces, problem.runs(), problem.settings().steps(STEPS));
     }
 
+    /** Whether a part, or all that it is made of, would have its place on boards that are changed for it. */
+    boolean fits(String part, Rack changed) {
+        Set<String> still = leftOver(changed.problem(STEPS));
+        Set<String> own = changed.blanks().values().stream()
+                .filter(blank -> blank.parts().contains(part))
+                .map(Blank::name)
+                .collect(Collectors.toSet());
+        return still.stream().noneMatch(own::contains) && left.containsAll(still);
+    }
+
     private boolean fits(String part, YieldProblem changed) {
         Set<String> still = leftOver(changed);
         return !still.contains(part) && left.containsAll(still);

@@ -47,6 +47,7 @@ final class Rack {
     private final Division division;
     private final Map<String, Leaf> leaves = new LinkedHashMap<>();
     private final Map<String, Blank> blanks = new LinkedHashMap<>();
+    private final Map<String, FinishedPart> parts = new HashMap<>();
     private final Map<List<Object>, Set<String>> giving = new HashMap<>();
 
     Rack(Joined joined, Wished wished, Blemishing blemishing, Division division) {
@@ -63,6 +64,7 @@ final class Rack {
                 }
             }
         }
+        joined.parts().forEach(part -> parts.put(part.part().name(), part));
         joined.parts().forEach(part -> blanks(part).forEach(blank -> blanks.putIfAbsent(blank.name(), blank)));
     }
 
@@ -223,8 +225,16 @@ final class Rack {
         }
     }
 
+    private FinishedPart part(String name) {
+        FinishedPart part = parts.get(name);
+        if (part == null) {
+            throw new IllegalStateException("a piece of a part that is not there: " + name);
+        }
+        return part;
+    }
+
     private Size size(Blank.Member member) {
-        FinishedPart part = joined.part(member.part()).orElseThrow();
+        FinishedPart part = part(member.part());
         Glued glued = division.glued().get(member.part());
         return glued == null || member.stave() == Blank.Member.WHOLE
                 ? new Size(part.roughLength().value(), part.roughWidth().value(), Staving.thickness(part))
@@ -243,7 +253,7 @@ final class Rack {
 
     private Piece piece(Blank blank) {
         Size size = size(blank);
-        List<FinishedPart> parts = blank.parts().stream().map(name -> joined.part(name).orElseThrow()).toList();
+        List<FinishedPart> parts = blank.parts().stream().map(this::part).toList();
         List<String> named = parts.stream()
                 .flatMap(part -> part.part().from().map(Board::name).stream())
                 .distinct()

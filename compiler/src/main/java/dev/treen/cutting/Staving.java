@@ -95,7 +95,8 @@ final class Staving {
                     .ifPresent(found::add));
         }
         if (found.isEmpty()) {
-            return List.of(glued(evenly(from), false));
+            List<Length> staves = evenly(from);
+            return List.of(glued(staves, clear(staves)));
         }
         return found.stream().map(staves -> glued(staves, true)).toList();
     }
@@ -119,7 +120,8 @@ final class Staving {
     }
 
     private List<Length> evenly(int count) {
-        Length one = whole.dividedBy(count).roundTo(step);
+        Length exact = whole.dividedBy(count);
+        Length one = exact.roundDownTo(step).signum() > 0 ? exact.roundDownTo(step) : exact;
         List<Length> staves = new ArrayList<>();
         for (int i = 1; i < count; i++) {
             staves.add(one);

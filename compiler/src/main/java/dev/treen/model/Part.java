@@ -46,6 +46,20 @@ public record Part(
         public static final Overall NONE = new Overall(false, false, false);
     }
 
+    /** The same with other flaws that it may have. */
+    public Part taking(Takes others) {
+        return new Part(
+                name, nameAt, length, width, thickness, overall, from, rings, ringsAt, placing, planned, others, glueUp,
+                service, allow, tolerances, doc);
+    }
+
+    /** The same, glued up from staves. */
+    public Part gluedUp(GlueUp how) {
+        return new Part(
+                name, nameAt, length, width, thickness, overall, from, rings, ringsAt, placing, planned, takes,
+                Optional.of(how), service, allow, tolerances, doc);
+    }
+
     /** The seen size. */
     public Size seen() {
         return new Size(length.value(), width.value(), thickness.value());

@@ -5,7 +5,6 @@ import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Glued;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Work.GaugeSetting;
-import dev.treen.model.GlueUp;
 import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.Length;
 import java.util.ArrayList;

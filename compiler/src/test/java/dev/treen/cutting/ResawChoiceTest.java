@@ -130,4 +130,58 @@ class ResawChoiceTest {
         String text = head("") + board("plank", "500 x 240 x 24", "rip 239.5; rip 100; rip 100.5") + FOUR;
         assertThat(Projects.codes(Projects.compile(text).findings())).containsOnly("out-of-range").hasSize(2);
     }
+
+    /** 23 once flat for parts of 9: 14 of 400 x 100 as sawn, twice, are 1120 cm³. Two leaves would be (24 - 1 - 3) / 2 = 10. */
+    @Test
+    void shavingsAreToldWithTheBetterUse() {
+        String parts = FOUR + part("leg", "800 x 60 x 22");
+        String text = head("") + board("plank", "801 x 180 x 24", "") + parts;
+        assertThat(cut(text).unplaced()).isEmpty();
+        assertThat(cut(text).remarks()).singleElement().asString()
+                .contains("gives 23 mm once flat", "1120 cm³", "A part of 22 mm on it keeps it from being resawn into 2"
+                        + " leaves of 10 mm");
+        assertThat(cut(text.replace("x 24;", "x 24; leaves 1;")).remarks()).singleElement().asString()
+                .contains("`leaves 1` keeps it from that");
+        assertThat(cut(head("resaw never") + board("plank", "801 x 100 x 24", "") + FOUR).remarks())
+                .singleElement().asString().contains("`resaw never`");
+        assertThat(cut(head("") + board("plank", "801 x 100 x 20", "") + FOUR).remarks()).singleElement().asString()
+                .contains("too thin to be resawn into 2 leaves", "a board of 10 mm would do");
+        assertThat(cut(head("") + board("plank", "801 x 100 x 24", "") + FOUR).remarks()).isEmpty();
+    }
+
+    /** Two parts of 500 take two boards of 900 x 100 = 0.09 m²; one of 600 more and they take 0.06 less 0.09. */
+    @Test
+    void oneMoreBoardThatSavesIsTold() {
+        String text = head("resaw never") + board("long_1", "900 x 100 x 10", "") + board("long_2", "900 x 100 x 10", "")
+                + board("short", "600 x 100 x 10", "") + part("a", "500 x 99 x 9") + part("b", "500 x 99 x 9")
+                + part("c", "500 x 99 x 9");
+        Cutting cutting = cut(text);
+        assertThat(cutting.boards()).hasSize(3);
+        assertThat(cutting.remarks()).containsExactly("One more board like `short` would save 0.03 m² of board, itself"
+                + " counted: `long_2` would stay whole.");
+        assertThat(cut(text.replace("600 x 100", "900 x 100")).remarks()).isEmpty();
+        String priced = text.replace("x 10;", "x 10; price { each 20 };").replaceFirst(
+                "(?s)600 x 100 x 10; price \\{ each 20", "600 x 100 x 10; price { each 12.50");
+        assertThat(cut(priced).remarks()).singleElement().asString().contains("would save 7.50, itself counted");
+    }
+
+    @Test
+    void aHollowBoardThatIsTooThinAsAWholeIsTold() {
+        String text = head("") + board("plank", "900 x 240 x 24", "cup 6") + board("plain", "900 x 120 x 24", "")
+                + part("a", "400 x 100 x 20");
+        List<Finding> findings = cut(text).findings();
+        assertThat(findings).extracting(Finding::code).containsExactly("board-too-hollow");
+        String mended = dev.treen.finding.Edit.applied(text, findings.getFirst().remedies().getFirst().edits());
+        assertThat(mended).contains("cup 6; rip 101");
+        assertThat(cut(mended).findings()).isEmpty();
+        assertThat(cut(text + part("thin", "400 x 100 x 9")).findings()).isEmpty();
+    }
+
+    @Test
+    void aCountThatMakesStavesWiderThanAskedIsTold() {
+        Cutting cutting = cut(head("") + board("plank", "900 x 120 x 24", "leaves 1")
+                + "part a { length 400; width 180; thickness 12; glue_up { staves 2; widest 70 } }\n");
+        assertThat(cutting.findings()).extracting(Finding::code).containsExactly("staves-too-wide");
+        assertThat(cutting.unplaced()).isEmpty();
+    }
 }
