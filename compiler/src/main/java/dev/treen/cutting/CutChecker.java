@@ -22,7 +22,6 @@ import java.util.Set;
  */
 final class CutChecker {
     private final Joined joined;
-    private final Cutting cutting;
     private final List<String> breaches = new ArrayList<>();
     private final Map<Blank.Member, BoardCut> places = new HashMap<>();
     private final Map<Blank.Member, Blank> blanks = new HashMap<>();
@@ -33,7 +32,6 @@ final class CutChecker {
 
     private CutChecker(Joined joined, Cutting cutting) {
         this.joined = joined;
-        this.cutting = cutting;
         joined.parts().forEach(part -> parts.put(part.part().name(), part));
         this.unplaced = new HashSet<>();
         cutting.unplaced().forEach(name -> unplaced.addAll(List.of(name.split(" \\+ ", -1))));

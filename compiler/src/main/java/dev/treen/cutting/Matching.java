@@ -131,7 +131,7 @@ final class Matching {
     private List<Set<String>> boards(List<String> group, Map<String, Piece> pieces) {
         Map<String, Set<String>> leaves = new java.util.LinkedHashMap<>();
         rack.leaves().forEach((id, leaf) -> leaves
-                .computeIfAbsent(leaf.of().board().name(), name -> new LinkedHashSet<>())
+                .computeIfAbsent(leaf.of().source().name(), name -> new LinkedHashSet<>())
                 .add(id));
         return leaves.values().stream()
                 .filter(ids -> group.stream()
