@@ -43,6 +43,8 @@ final class BoardTooSmall implements Check {
                 new Side(TOO_NARROW, "narrow", part.width(), part.roughWidth(), board.width().value(), board.width()),
                 new Side(TOO_THIN, "thin", part.thickness(), thickness, board.thickness().value(), board.thickness()))
                 .stream()
+                // What is glued up from staves may be wider than its boards; whether they fit, the layout knows.
+                .filter(side -> !(side.kind().equals(TOO_NARROW) && part.part().glueUp().isPresent()))
                 .filter(side -> side.needed().value().compareTo(side.there()) > 0)
                 .forEach(side -> findings.add(finding(side, part.part(), board, waste, settings)));
     }
@@ -85,6 +87,9 @@ final class BoardTooSmall implements Check {
                 .number("there", side.there().toDoubleMm());
         if (side.missing().compareTo(allowances) <= 0) {
             finding.remedy(Remedy.choice("write a smaller allowance: the finished size itself would come out"));
+        }
+        if (side.kind().equals(TOO_NARROW) && !board.sheet()) {
+            finding.remedy(Remedy.choice("glue it up from staves: write `glue_up { }` in the part"));
         }
         return finding.remedy(Remedy.choice("make the part smaller by " + Amounts.text(side.missing(), settings)
                 + ", or take another board"))

@@ -9,8 +9,10 @@ import dev.treen.joinery.Loose;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Nature;
 import dev.treen.model.Board;
+import dev.treen.model.GlueUp;
 import dev.treen.model.Measure;
 import dev.treen.model.Settings;
+import dev.treen.quantity.Length;
 import dev.treen.wood.Cupping;
 import dev.treen.wood.Figures;
 import dev.treen.wood.Verdict;
@@ -56,6 +58,16 @@ final class Cups implements Check {
         return findings;
     }
 
+    /** What hollows as one: a stave, as wide as it can be since there are two at the least, or the whole. */
+    private static double stave(FinishedPart part, GlueUp glue) {
+        double whole = part.width().value().toDoubleMm();
+        double widest = glue.widest().map(w -> w.value().toDoubleMm()).orElse(whole);
+        return switch (glue.order()) {
+            case ALIKE -> whole;
+            case ALTERNATE -> Math.min(widest, whole / glue.staves().orElse(2));
+        };
+    }
+
     private static Cupping.Cup cup(double width, double heart, Nature nature) {
         double bench = nature.seasons().bench();
         Cupping.Cup dry = Cupping.ofRings(
@@ -72,7 +84,9 @@ final class Cups implements Check {
     private static Optional<Finding> judged(FinishedPart part, Measure heart, boolean lid, Settings settings) {
         Nature nature = Nature.of(part.part(), settings);
         double far = heart.value().toDoubleMm();
-        double width = part.width().value().toDoubleMm();
+        // Staves hollow each by itself; laid up and down by turns, the whole stays flat.
+        double width = part.part().glueUp().map(glue -> stave(part, glue))
+                .orElseGet(() -> part.width().value().toDoubleMm());
         Cupping.Cup cup = cup(width, far, nature);
         if (verdict(cup, lid).grade() == Verdict.Grade.FINE) {
             return Optional.empty();
@@ -96,8 +110,8 @@ final class Cups implements Check {
                 .about(name)
                 .number("hollow", cup.depthMm())
                 .number("stave", stave)
-                .remedy(Remedy.choice("glue it from staves not wider than " + Amounts.fine(stave, settings)
-                        + ", their rings turned in turn, and write `rings` for each"))
+                .remedy(Remedy.choice("glue it up from staves: `glue_up { widest "
+                        + Amounts.written(Length.nearest(stave, Length.ofMm(1)), settings) + " }` in the part"))
                 .remedy(Remedy.choice("take quartered stock, which stays flat"))
                 .build());
     }

@@ -7,7 +7,8 @@ import java.util.List;
 /**
  * One board, or one leaf of a board that is resawn, and how it is cut.
  *
- * @param board the board
+ * @param source the board as it lies on the rack
+ * @param board what is laid out: the same, or a piece of it where it is ripped before its faces are planed
  * @param leaf which of its leaves, from 1
  * @param leaves how many leaves it is sawn into; 1 where it is not resawn
  * @param thickness of the leaf once its faces are flat
@@ -17,6 +18,7 @@ import java.util.List;
  * @param offcuts what is worth keeping
  */
 public record BoardCut(
+        Board source,
         Board board,
         int leaf,
         int leaves,
@@ -34,16 +36,22 @@ public record BoardCut(
     }
 
     /**
-     * A part at its rough size.
+     * A part at its rough size, or what becomes one: a stave, a blank that is resawn.
      *
+     * @param blank what it is
      * @param flaws what it has in it, by kind: only what the project says it may have
      * @param lay how it lies so that no joint touches a flaw, {@code top up, left end to the left}; empty where any way will
      *     do
      */
-    public record OnBoard(String part, Rectangle area, List<String> flaws, String lay) {
+    public record OnBoard(Blank blank, Rectangle area, List<String> flaws, String lay) {
         /** Keeps its own copy. */
         public OnBoard {
             flaws = List.copyOf(flaws);
+        }
+
+        /** What it is called. */
+        public String name() {
+            return blank.name();
         }
 
         /** What to mind of its flaws, {@code has a knot in it; lay it top up}; empty where it has none. */

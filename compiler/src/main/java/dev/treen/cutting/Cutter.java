@@ -2,12 +2,9 @@ package dev.treen.cutting;
 
 import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
-import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
-import dev.treen.model.Board;
+import dev.treen.model.GlueUp;
 import dev.treen.model.LayoutWishes;
-import dev.treen.quantity.Length;
-import dev.treen.quantity.LengthFormat;
 import dev.treen.yield.BoardLayout;
 import dev.treen.yield.Cancel;
 import dev.treen.yield.Layout;
@@ -20,6 +17,7 @@ import dev.treen.yield.YieldProblem;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Lays all rough parts out on the boards of a project. */
@@ -27,20 +25,22 @@ public final class Cutter {
     /** Enough to see that everything fits, which is nearly always so. */
     private static final long GLANCE = 1;
 
-    /** Resawing wider than this by hand is hard labour (rules of the trade A-04: common practice, no source). */
-    private static final Length WIDE = Length.ofMm(150);
+    /** So many parts have all the steps; with more there are fewer steps, since each takes longer. */
+    private static final double MANY = 1000;
 
     private final Joined joined;
     private final Wished wished;
-    private final Rack rack;
     private final EarlierLayout earlier;
+    private final Dividing dividing;
+    private Rack rack;
     private final List<Finding> findings = new ArrayList<>();
 
     private Cutter(Joined joined, EarlierLayout earlier) {
         this.joined = joined;
         this.earlier = earlier;
         this.wished = Wished.of(joined);
-        this.rack = new Rack(joined, wished);
+        this.dividing = new Dividing(joined, wished, earlier, made());
+        this.rack = dividing.first();
         findings.addAll(wished.findings());
     }
 
@@ -63,6 +63,7 @@ public final class Cutter {
     public static Object input(Joined joined) {
         Cutter cutter = new Cutter(joined, EarlierLayout.NONE);
         return List.of(cutter.rack.leaves().isEmpty() ? List.of() : cutter.rack.problem(Settings.USUAL_STEPS),
+                cutter.dividing.input(), cutter.wished.pairs(), joined.project().settings().layout().labour(),
                 joined.project().settings().layout().matched().stream().map(LayoutWishes.Group::parts).toList());
     }
 
@@ -80,14 +81,21 @@ public final class Cutter {
         if (rack.leaves().isEmpty()) {
             return Cutting.none(all, List.of(noBoards()));
         }
-        YieldProblem problem = rack.problem(steps);
-        var matching = new Matching(rack, wished);
+        Dividing.Chosen chosen = dividing.best(rack, steps == GLANCE, cancel);
+        rack = chosen.rack();
+        YieldProblem problem = rack.problem(fewer(steps, rack.blanks().size()));
+        var matching = new Matching(rack);
         Steady.Result result = steady(problem, matching, progress, cancel);
         matching.without().forEach(group -> findings.add(noMatch(group)));
         return switch (result.outcome()) {
-            case Layout layout -> cutting(layout, result, cancel);
+            case Layout layout -> cutting(layout, result, chosen, cancel);
             case Outcome.Refusal refusal -> Cutting.none(all, List.of(refused(refusal)));
         };
+    }
+
+    private static long fewer(long steps, int parts) {
+        double share = Math.min(1, MANY / parts);
+        return Math.max(GLANCE, (long) (steps * share * share));
     }
 
     private Steady.Result steady(YieldProblem problem, Matching matching, Progress progress, Cancel cancel) {
@@ -95,8 +103,8 @@ public final class Cutter {
             return new Steady.Result(matching.solve(problem, progress, cancel), problem, false, 0);
         }
         var wish = new Steady.Wish(
-                made(),
-                wished.matched().stream().map(group -> (Set<String>) new HashSet<>(group)).toList(),
+                cut(),
+                rack.matched().stream().map(group -> (Set<String>) new HashSet<>(group)).toList(),
                 joined.project().settings().layout().steady());
         return Steady.solve(
                 problem, earlier.read(problem), wish, it -> matching.solve(it, progress, cancel), cancel);
@@ -109,6 +117,16 @@ public final class Cutter {
         return made;
     }
 
+    /** The ids of what is sawn out for them. */
+    private Set<String> cut() {
+        Set<String> made = made();
+        Set<String> cut = new HashSet<>();
+        rack.blanks().values().stream()
+                .filter(blank -> made.containsAll(blank.parts()))
+                .forEach(blank -> cut.add(blank.name()));
+        return cut;
+    }
+
     private Finding noBoards() {
         return Finding.of(
                 CuttingFindings.NO_BOARDS,
@@ -118,15 +136,18 @@ public final class Cutter {
                 .build();
     }
 
-    private Finding noMatch(List<String> group) {
+    private Finding noMatch(List<String> ids) {
+        List<String> group = ids.stream().flatMap(id -> rack.blank(id).parts().stream()).distinct().toList();
         return Finding.of(
                 CuttingFindings.NO_MATCH,
                 joined.project().settings().layout().matched().stream()
                         .filter(wish -> wish.parts().containsAll(group))
                         .map(LayoutWishes.Group::at)
                         .findFirst()
+                        .or(() -> joined.part(group.getFirst()).flatMap(part -> part.part().glueUp()).map(GlueUp::at))
                         .orElse(joined.project().settings().at()),
-                "No one board gives `" + String.join("`, `", group) + "`")
+                "No one board gives " + (group.size() == 1 ? "all staves of " : "") + "`"
+                        + String.join("`, `", group) + "`")
                 .found("They are laid out wherever there is room.")
                 .about(group.getFirst())
                 .remedy(Remedy.choice("name the board of each with `from`, or add a board that gives them all"))
@@ -159,20 +180,20 @@ public final class Cutter {
         };
     }
 
-    private Cutting cutting(Layout layout, Steady.Result result, Cancel cancel) {
+    private Cutting cutting(Layout layout, Steady.Result result, Dividing.Chosen chosen, Cancel cancel) {
         YieldProblem problem = result.problem();
         List<BoardCut> boards = new ArrayList<>();
         Set<String> cut = new HashSet<>();
         Set<String> opened = new HashSet<>();
         for (BoardLayout each : layout.boards()) {
             Rack.Leaf leaf = rack.leaf(each.stockId());
-            boards.add(Sawing.of(each, leaf, problem));
+            boards.add(Sawing.of(each, rack, problem));
             cut.add(each.stockId());
-            opened.add(leaf.of().board().name());
+            opened.add(leaf.of().source().name());
         }
         List<String> untouched = rack.leaves().entrySet().stream()
                 .filter(e -> !cut.contains(e.getKey())
-                        && opened.contains(e.getValue().of().board().name()))
+                        && opened.contains(e.getValue().of().source().name()))
                 .map(java.util.Map.Entry::getKey)
                 .toList();
         var nearest = new Nearest(problem, rack, layout.unplaced(), NoRoom.step(joined));
@@ -182,66 +203,45 @@ public final class Cutter {
             unplaced.add(each.pieceId());
             noRoom.of(each).ifPresent(findings::add);
         }
-        wideResaw(boards);
-        return new Cutting(
+        List<Glued> glued = joined.parts().stream()
+                .flatMap(part -> Optional.ofNullable(rack.division().glued().get(part.part().name())).stream())
+                .toList();
+        var remarks = new Remarks(joined);
+        findings.addAll(BoardFindings.of(joined, boards, glued, remarks.hollow()));
+        Proof proof = Proof.of(layout, chosen, dividing);
+        Cutting cutting = new Cutting(
                 boards,
                 untouched,
                 unplaced,
-                areas(boards),
-                layout.gap(),
-                layout.proved(),
-                layout.bound().how(),
+                AreaSums.of(joined, boards, glued),
+                glued,
+                proof.gap(),
+                proof.proved(),
+                proof.how(),
                 earlier.boards().isEmpty() ? Moves.NONE
                         : Moves.of(earlier, boards, made(), !result.stays(), result.more()),
+                remarked(layout, problem, boards, remarks, cancel),
                 findings);
+        List<String> breaches = CutChecker.check(joined, cutting);
+        return breaches.isEmpty() ? cutting : Cutting.none(List.copyOf(rack.blanks().keySet()), List.of(broken(breaches)));
     }
 
-    private void wideResaw(List<BoardCut> boards) {
-        LengthFormat format = joined.project().settings().format();
-        Set<String> told = new HashSet<>();
-        for (BoardCut cut : boards) {
-            Board board = cut.board();
-            boolean wide = cut.leaves() > 1 && board.width().value().compareTo(WIDE) > 0;
-            if (wide && joined.project().settings().hand() && told.add(board.name())) {
-                findings.add(Finding.of(
-                        CuttingFindings.WIDE_RESAW,
-                        board.width().at(),
-                        "`" + board.name() + "` is wide to resaw by hand")
-                        .label(format.text(board.width().value()) + " to saw through, in " + cut.leaves()
-                                + " leaves")
-                        .because("Beyond " + format.text(WIDE) + " resawing by hand is hard labour and tends to"
-                                + " wander (common practice, no source).")
-                        .about(board.name())
-                        .remedy(Remedy.choice("crosscut it first, have it resawn, or take thinner boards"))
-                        .build());
-            }
+    private List<String> remarked(
+            Layout layout, YieldProblem problem, List<BoardCut> boards, Remarks remarks, Cancel cancel) {
+        if (problem.settings().steps() == GLANCE) {
+            return List.of();
         }
+        List<String> all = new ArrayList<>(remarks.shavings(boards));
+        new OneMore(joined, rack, problem).saves(layout, cancel).ifPresent(all::add);
+        return all;
     }
 
-    private Areas areas(List<BoardCut> boards) {
-        double all = 0;
-        double finished = 0;
-        double rough = 0;
-        double kerf = 0;
-        double offcuts = 0;
-        for (BoardCut cut : boards) {
-            all += mm2(cut.board().length().value(), cut.board().width().value());
-            for (BoardCut.OnBoard part : cut.parts()) {
-                rough += mm2(part.area().length(), part.area().width());
-                FinishedPart sizes = joined.part(part.part()).orElseThrow();
-                finished += mm2(sizes.length().value(), sizes.width().value());
-            }
-            for (BoardCut.SawCut saw : cut.cuts()) {
-                kerf += mm2(saw.kerf(), saw.along() ? saw.piece().length() : saw.piece().width());
-            }
-            for (Rectangle offcut : cut.offcuts()) {
-                offcuts += mm2(offcut.length(), offcut.width());
-            }
-        }
-        return new Areas(all, finished, rough, kerf, offcuts);
-    }
-
-    private static double mm2(Length a, Length b) {
-        return a.toDoubleMm() * b.toDoubleMm();
+    private Finding broken(List<String> breaches) {
+        return Finding.of(
+                CuttingFindings.NOT_LAID_OUT,
+                joined.project().settings().at(),
+                "The boards cannot be laid out")
+                .found("This is a fault in Treen: the layout found breaks a rule: " + String.join("; ", breaches) + ".")
+                .build();
     }
 }

@@ -2,6 +2,7 @@ package dev.treen.cutting;
 
 import dev.treen.finding.Finding;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Every part on a board.
@@ -10,10 +11,12 @@ import java.util.List;
  * @param untouched leaves of those boards that stay whole, by name
  * @param unplaced parts for which there is no room
  * @param areas where the wood goes
+ * @param glued the parts that are glued up from staves, and how they are divided
  * @param gap how far the layout may be from the best possible, as a share
  * @param proved whether nothing better is possible
  * @param bound how the best possible was bounded
  * @param moves what became of the layout of an earlier plan
+ * @param remarks what a maker may want to know of the boards, in sentences
  * @param findings what there is to say
  */
 public record Cutting(
@@ -21,16 +24,20 @@ public record Cutting(
         List<String> untouched,
         List<String> unplaced,
         Areas areas,
+        List<Glued> glued,
         double gap,
         boolean proved,
         String bound,
         Moves moves,
+        List<String> remarks,
         List<Finding> findings) {
     /** Keeps its own copies. */
     public Cutting {
         boards = List.copyOf(boards);
         untouched = List.copyOf(untouched);
         unplaced = List.copyOf(unplaced);
+        glued = List.copyOf(glued);
+        remarks = List.copyOf(remarks);
         findings = List.copyOf(findings);
     }
 
@@ -39,8 +46,14 @@ public record Cutting(
         return "within " + (int) Math.ceil(100 * gap) + " % of the best possible";
     }
 
+    /** How a part is divided into staves, where it is. */
+    public Optional<Glued> glued(String part) {
+        return glued.stream().filter(each -> each.part().equals(part)).findFirst();
+    }
+
     /** No layout, and why. */
     static Cutting none(List<String> unplaced, List<Finding> findings) {
-        return new Cutting(List.of(), List.of(), unplaced, Areas.NONE, 0, false, "", Moves.NONE, findings);
+        return new Cutting(List.of(), List.of(), unplaced, Areas.NONE, List.of(), 0, false, "", Moves.NONE, List.of(),
+                findings);
     }
 }

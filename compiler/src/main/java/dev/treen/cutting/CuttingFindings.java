@@ -25,11 +25,24 @@ public final class CuttingFindings {
     public static final FindingKind NO_MATCH = FindingKind.warning("match-from-no-board",
             "No one board gives all parts that should match");
 
+    /** A glue line that does not keep clear of what is cut into its part. */
+    public static final FindingKind GLUE_LINE_CUT = FindingKind.warning("glue-line-cut",
+            "A glue line lies where joints are cut");
+
+    /** A hollow board that is too thin once it is planed flat as a whole. */
+    public static final FindingKind HOLLOW_BOARD = FindingKind.warning("board-too-hollow",
+            "A board is too hollow to be planed flat as a whole");
+
+    /** Staves that are wider than was asked for. */
+    public static final FindingKind STAVES_TOO_WIDE = FindingKind.warning("staves-too-wide",
+            "So few staves are wider than was asked for");
+
     private CuttingFindings() {
     }
 
     /** All of them. */
     public static List<FindingKind> all() {
-        return List.of(NO_ROOM, NO_BOARDS, NOT_LAID_OUT, WIDE_RESAW, WISH_NAMES_NOTHING, NO_MATCH);
+        return List.of(NO_ROOM, NO_BOARDS, NOT_LAID_OUT, WIDE_RESAW, WISH_NAMES_NOTHING, NO_MATCH,
+                GLUE_LINE_CUT, HOLLOW_BOARD, STAVES_TOO_WIDE);
     }
 }

@@ -4,55 +4,103 @@ import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Board;
 import dev.treen.quantity.Length;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * Into how many leaves a board is resawn: as many as still give the thickest part that may come from it. A leaf is
- * {@code (T − 2·face − (n−1)·(kerf + 2·resaw))/n} (rules of the trade A-04). A sheet is used as it is.
+ * Leaves of one thickness that a board, or a piece ripped from one, is resawn into. A leaf is
+ * {@code (T − 2·face − (n−1)·(kerf + 2·resaw))/n} (rules of the trade A-04), T being what is left of the board once a hollow
+ * is planed out of it. A sheet is used as it is.
  *
- * @param board the board
+ * @param source the board as it lies on the rack
+ * @param board what is laid out: the same, or a piece ripped from it
  * @param count how many leaves
  * @param thickness of each, once flat
  */
-record Leaves(Board board, int count, Length thickness) {
-    private static final int MOST = 6;
+record Leaves(Board source, Board board, int count, Length thickness) {
+    static final int MOST = 6;
 
-    static Leaves of(Board board, Joined joined) {
+    static Leaves of(Ripped ripped, int count) {
+        Board board = ripped.piece();
+        return new Leaves(
+                ripped.source(), board, count, board.sheet() ? board.thickness().value() : leaf(board, count));
+    }
+
+    /**
+     * Into how many leaves a board may be resawn, the likeliest first: as many as still give the thickest part that may come
+     * from it, then fewer, then more as long as a leaf gives any part.
+     *
+     * @param thicknesses of the parts that may come from it
+     */
+    static List<Integer> counts(Ripped ripped, Set<Length> thicknesses, Joined joined) {
+        Board board = ripped.piece();
         if (board.sheet()) {
-            return new Leaves(board, 1, board.thickness().value());
+            return List.of(1);
+        }
+        if (board.leaves().isPresent()) {
+            return List.of(board.leaves().get());
+        }
+        if (!joined.project().settings().layout().resaw()) {
+            return List.of(1);
         }
         Length whole = leaf(board, 1);
-        Optional<Length> thickest = joined.parts().stream()
-                .filter(p -> mayComeFrom(p, board))
-                .map(p -> p.thickness().value())
-                .filter(t -> t.compareTo(whole) <= 0)
-                .max(Comparator.naturalOrder());
+        List<Length> wanted = thicknesses.stream().filter(thick -> thick.compareTo(whole) <= 0).toList();
+        if (wanted.isEmpty()) {
+            return List.of(1);
+        }
+        int likeliest = most(board, wanted.stream().max(Comparator.naturalOrder()).orElseThrow());
+        int last = most(board, wanted.stream().min(Comparator.naturalOrder()).orElseThrow());
+        List<Integer> counts = new ArrayList<>();
+        for (int count = likeliest; count >= 1; count--) {
+            counts.add(count);
+        }
+        for (int count = likeliest + 1; count <= last; count++) {
+            counts.add(count);
+        }
+        return counts;
+    }
+
+    private static int most(Board board, Length thick) {
         int count = 1;
-        while (thickest.isPresent() && count < MOST && leaf(board, count + 1).compareTo(thickest.get()) >= 0) {
+        while (count < MOST && leaf(board, count + 1).compareTo(thick) >= 0) {
             count++;
         }
-        return new Leaves(board, count, leaf(board, count));
+        return count;
     }
 
     /** A part that names a board comes from no other. */
-    static boolean mayComeFrom(FinishedPart part, Board board) {
-        return part.part().from().map(b -> b.name().equals(board.name())).orElse(true);
+    static boolean mayComeFrom(FinishedPart part, Board source) {
+        return part.part().from().map(b -> b.name().equals(source.name())).orElse(true);
     }
 
     static Length leaf(Board board, int count) {
         Length faces = board.allow().planing().value().times(2);
-        Length between = board.allow().kerf().value().plus(board.allow().resaw().value().times(2));
         return board.thickness()
                 .value()
+                .minus(board.cup().map(cup -> cup.value()).orElse(Length.ZERO))
                 .minus(faces)
-                .minus(between.times(count - 1L))
+                .minus(between(board).times(count - 1L))
                 .dividedBy(count);
     }
 
-    /** Whether a leaf gives the part's thickness: solid wood is planed down to it, a sheet has it. */
+    /** What a resaw cut takes, with both its faces planed. */
+    static Length between(Board board) {
+        return board.allow().kerf().value().plus(board.allow().resaw().value().times(2));
+    }
+
+    /** Whether a leaf gives pieces of a thickness, so many on each other: solid wood is planed down, a sheet has it. */
+    boolean gives(Length wanted, int pieces) {
+        Length all = wanted.times(pieces).plus(between(board).times(pieces - 1L));
+        int over = thickness.compareTo(all);
+        return board.sheet() ? over == 0 && pieces == 1 : over >= 0;
+    }
+
+    /** Whether a leaf gives the part, in one piece or as staves. */
     boolean gives(FinishedPart part) {
-        int over = thickness.compareTo(part.thickness().value());
-        return board.sheet() ? over == 0 : over >= 0;
+        Optional<?> glued = part.part().glueUp();
+        return gives(Staving.thickness(part), 1) && (glued.isEmpty() || !board.sheet());
     }
 }

@@ -26,12 +26,10 @@ final class Matching {
     private static final long LEAST_STEPS = 200;
 
     private final Rack rack;
-    private final Wished wished;
     private final List<List<String>> without = new ArrayList<>();
 
-    Matching(Rack rack, Wished wished) {
+    Matching(Rack rack) {
         this.rack = rack;
-        this.wished = wished;
     }
 
     /** The groups that no single board can give; their wish is left out. */
@@ -68,6 +66,17 @@ final class Matching {
                 && YieldSolver.solve(stepped(problem, 1)) instanceof Layout free) {
             bound = Math.min(bound, free.bound().value());
         }
+        if (best.filter(b -> !b.complete()).isPresent()
+                && YieldSolver.solve(problem, progress, cancel) instanceof Layout free
+                && free.unplaced().size() < best.get().unplaced().size()) {
+            // A wish is not worth a part: what has no room beside its fellows is laid out where there is room.
+            Set<String> left = new HashSet<>();
+            best.get().unplaced().forEach(each -> left.add(each.pieceId()));
+            rack.matched().stream()
+                    .filter(group -> group.stream().anyMatch(left::contains) && !without.contains(group))
+                    .forEach(without::add);
+            return free;
+        }
         Bound over = new Bound(bound, how);
         return best.<Outcome>map(b -> new Layout(
                 b.boards(), b.unplaced(), b.objective(), b.score(), over,
@@ -75,7 +84,7 @@ final class Matching {
                 .orElseGet(() -> YieldSolver.solve(problem, progress, cancel));
     }
 
-    private static boolean better(Layout a, Layout b) {
+    static boolean better(Layout a, Layout b) {
         int left = a.unplaced().stream().mapToInt(u -> u.copies()).sum();
         int leftOfB = b.unplaced().stream().mapToInt(u -> u.copies()).sum();
         if (left != leftOfB) {
@@ -84,7 +93,7 @@ final class Matching {
         return a.score() != b.score() ? a.score() < b.score() : offcut(a) > offcut(b);
     }
 
-    private static long offcut(Layout layout) {
+    static long offcut(Layout layout) {
         return layout.boards().stream()
                 .flatMap(board -> board.offcuts().stream())
                 .mapToLong(Rect::area)
@@ -97,7 +106,7 @@ final class Matching {
         Map<String, Piece> pieces = new HashMap<>();
         problem.pieces().forEach(piece -> pieces.put(piece.id(), piece));
         List<Map<String, Set<String>>> ways = new ArrayList<>();
-        for (List<String> group : wished.matched()) {
+        for (List<String> group : rack.matched()) {
             List<Set<String>> boards = boards(group, pieces);
             if (boards.isEmpty()) {
                 without.add(group);
@@ -122,7 +131,7 @@ final class Matching {
     private List<Set<String>> boards(List<String> group, Map<String, Piece> pieces) {
         Map<String, Set<String>> leaves = new java.util.LinkedHashMap<>();
         rack.leaves().forEach((id, leaf) -> leaves
-                .computeIfAbsent(leaf.of().board().name(), name -> new LinkedHashSet<>())
+                .computeIfAbsent(leaf.of().source().name(), name -> new LinkedHashSet<>())
                 .add(id));
         return leaves.values().stream()
                 .filter(ids -> group.stream()

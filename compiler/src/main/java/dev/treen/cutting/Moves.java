@@ -63,10 +63,10 @@ public record Moves(
         for (BoardCut board : now) {
             for (BoardCut.OnBoard part : board.parts()) {
                 var is = new EarlierLayout.Spot(board.name(), part.area());
-                EarlierLayout.Spot was = before.get(part.part());
-                after.put(part.part(), is);
+                EarlierLayout.Spot was = before.get(part.name());
+                after.put(part.name(), is);
                 if (was == null) {
-                    added.add(part.part());
+                    added.add(part.name());
                     continue;
                 }
                 boolean here = was.board().equals(is.board()) && was.area().x().equals(is.area().x())
@@ -74,12 +74,12 @@ public record Moves(
                 boolean same = here && was.equals(is);
                 stayed += same ? 1 : 0;
                 if (!here) {
-                    moved.add(new Move(part.part(), was.board(), was.area(), is.board(), is.area()));
+                    moved.add(new Move(part.name(), was.board(), was.area(), is.board(), is.area()));
                 } else if (!same) {
-                    resized.add(part.part());
+                    resized.add(part.name());
                 }
-                if (made.contains(part.part())) {
-                    (same ? cut : lost).add(part.part());
+                if (made.containsAll(part.blank().parts())) {
+                    (same ? cut : lost).add(part.name());
                 }
             }
         }

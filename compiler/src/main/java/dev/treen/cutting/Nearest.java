@@ -133,7 +133,7 @@ final class Nearest {
         Set<String> boards = new LinkedHashSet<>();
         rack.leaves().values().stream()
                 .filter(leaf -> leaf.of().gives(part))
-                .map(leaf -> leaf.of().board().name())
+                .map(leaf -> leaf.of().source().name())
                 .filter(board -> !board.equals(own.get()))
                 .forEach(boards::add);
         return boards.stream()
@@ -144,7 +144,7 @@ final class Nearest {
 
     private Set<String> leavesOf(String board) {
         return rack.leaves().entrySet().stream()
-                .filter(entry -> entry.getValue().of().board().name().equals(board))
+                .filter(entry -> entry.getValue().of().source().name().equals(board))
                 .map(Map.Entry::getKey)
                 .collect(Collectors.toSet());
     }
@@ -223,6 +223,16 @@ final class Nearest {
                 .map(piece -> piece.id().equals(part) ? change.apply(piece) : piece)
                 .toList();
         return new YieldProblem(problem.stocks(), pieces, problem.runs(), problem.settings().steps(STEPS));
+    }
+
+    /** Whether a part, or all that it is made of, would have its place on boards that are changed for it. */
+    boolean fits(String part, Rack changed) {
+        Set<String> still = leftOver(changed.problem(STEPS));
+        Set<String> own = changed.blanks().values().stream()
+                .filter(blank -> blank.parts().contains(part))
+                .map(Blank::name)
+                .collect(Collectors.toSet());
+        return still.stream().noneMatch(own::contains) && left.containsAll(still);
     }
 
     private boolean fits(String part, YieldProblem changed) {

@@ -17,6 +17,7 @@ import dev.treen.quantity.Unit;
 import dev.treen.yield.Cancel;
 import dev.treen.yield.Unplaced;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,9 +43,13 @@ final class NoRoom {
     private final LengthFormat format;
     private final Nearest nearest;
     private final Cancel cancel;
+    private final Changed changed;
+    private final Map<String, FinishedPart> parts = new HashMap<>();
     private int tried;
 
     NoRoom(Joined joined, Rack rack, Wished wished, Nearest nearest, Cancel cancel) {
+        this.changed = new Changed(joined, wished, rack);
+        joined.parts().forEach(part -> parts.put(part.part().name(), part));
         this.nearest = nearest;
         this.cancel = cancel;
         this.joined = joined;
@@ -56,7 +61,10 @@ final class NoRoom {
     }
 
     Optional<Finding> of(Unplaced unplaced) {
-        return Optional.ofNullable(parts.get(unplaced.pieceId())).map(part -> finding(part, unplaced.reason()));
+        Blank blank = rack.blank(unplaced.pieceId());
+        return blank.plain()
+                ? Optional.ofNullable(parts.get(unplaced.pieceId())).map(part -> finding(part, unplaced.reason()))
+                : Optional.of(new NoRoomForBlank(joined, rack, blank).finding(unplaced.reason()));
     }
 
     /** The marks of a rule on which changes lie: tenths of a millimetre, or sixteenths of an inch. */
@@ -80,8 +88,8 @@ final class NoRoom {
         Changes changes = trying ? changes(part, reason) : Changes.NONE;
         int own = switch (reason) {
             case Unplaced.Reason.NoStockAccepted() -> tooThick(part, finding);
-            case Unplaced.Reason.TooLarge large -> tooLarge(large, changes, finding);
-            case Unplaced.Reason.DefectInTheWay flaw -> flawed(name, flaw, changes, finding);
+            case Unplaced.Reason.TooLarge large -> tooLarge(part, large, changes, finding);
+            case Unplaced.Reason.DefectInTheWay flaw -> flawed(part, flaw, changes, trying, finding);
             case Unplaced.Reason.NoRoom full -> full(full, changes, trying, finding);
             case Unplaced.Reason.NotWorthIt() -> {
                 finding.found("Other parts took its place.");
@@ -161,7 +169,7 @@ final class NoRoom {
     private int tooThick(FinishedPart part, Finding.Builder finding) {
         Length wanted = part.thickness().value();
         Optional<Rack.Leaf> nearest = rack.leaves().values().stream()
-                .filter(leaf -> Leaves.mayComeFrom(part, leaf.of().board()))
+                .filter(leaf -> Leaves.mayComeFrom(part, leaf.of().source()))
                 .min((a, b) -> a.of().thickness().minus(wanted).abs()
                         .compareTo(b.of().thickness().minus(wanted).abs()));
         if (nearest.isEmpty()) {
@@ -184,7 +192,8 @@ final class NoRoom {
         return 1;
     }
 
-    private int tooLarge(Unplaced.Reason.TooLarge large, Changes changes, Finding.Builder finding) {
+    private int tooLarge(
+            FinishedPart part, Unplaced.Reason.TooLarge large, Changes changes, Finding.Builder finding) {
         Board board = rack.leaf(large.stockId()).of().board();
         String along = large.tooLong() > 0 ? text(large.tooLong()) + " too long" : "";
         String across = large.tooWide() > 0 ? text(large.tooWide()) + " too wide" : "";
@@ -194,14 +203,22 @@ final class NoRoom {
                 .related(board.length().at(), "the board's size")
                 .number("tooLong", mm(large.tooLong()))
                 .number("tooWide", mm(large.tooWide()));
-        if (changes.remedies().isEmpty()) {
+        boolean staves = large.tooWide() > 0 && !board.sheet() && changes != Changes.NONE
+                && wished.pairOf(part.part().name()).isEmpty()
+                && nearest.fits(part.part().name(), changed.glued(part));
+        if (staves) {
+            finding.remedy(Remedy.choice("glue it up from staves, which have room: write `glue_up { }` in the part"));
+        }
+        if (!staves && changes.remedies().isEmpty()) {
             finding.remedy(Remedy.choice("make it smaller, or take a larger board"));
         }
-        return 0;
+        return staves ? 1 : 0;
     }
 
     private int flawed(
-            String part, Unplaced.Reason.DefectInTheWay flaw, Changes changes, Finding.Builder finding) {
+            FinishedPart whole, Unplaced.Reason.DefectInTheWay flaw, Changes changes, boolean trying,
+            Finding.Builder finding) {
+        String part = whole.part().name();
         Board board = rack.leaf(flaw.stockId()).of().board();
         List<Defect> single = nearest.worthTrying() ? nearest.inTheWay(part, flaw.stockId()).stream()
                 .flatMap(each -> seen(board, each).stream())
@@ -210,8 +227,9 @@ final class NoRoom {
         String what = single.isEmpty() && board.defects().size() > 1 ? "flaws stand in the way together"
                 : single.stream().findFirst().or(() -> greatest).map(d -> "a " + d.kind()).orElse("its end")
                         + " stands in the way";
-        String alone = changes.sentence().isEmpty()
-                ? " Alone it would fit if it were " + text(flaw.shorterBy()) + " shorter, or " + text(flaw.narrowerBy())
+        boolean nowhere = Units.length(flaw.shorterBy()).compareTo(whole.roughLength().value()) >= 0;
+        String alone = nowhere ? " No place on it is clear of flaws."
+                : changes.sentence().isEmpty() ? " Alone it would fit if it were " + text(flaw.shorterBy()) + " shorter, or " + text(flaw.narrowerBy())
                         + " narrower."
                 : changes.sentence();
         finding.found("On `" + board.name() + "` " + what + "." + alone);
@@ -223,9 +241,14 @@ final class NoRoom {
         }
         single.forEach(d -> finding.related(d.span(), "this " + d.kind()));
         List<Defect> told = single.isEmpty() ? greatest.stream().toList() : single;
-        Optional<String> kind = told.stream().map(Defect::kind).filter(found -> mayTake(part, found)).findFirst();
+        Optional<String> kind = told.stream()
+                .map(Defect::kind)
+                .filter(found -> mayTake(part, found))
+                .distinct()
+                .filter(found -> !trying || nearest.fits(part, changed.taking(whole, found)))
+                .findFirst();
         kind.ifPresent(flawKind -> finding.remedy(Remedy.choice("say `takes " + flawKind
-                + "` in the part, if it may have one where no joint touches it")));
+                + "` in the part, if it may have one where no joint touches it" + (trying ? ": it has room then" : ""))));
         return kind.isPresent() ? 1 : 0;
     }
 

@@ -7,6 +7,7 @@ import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Board;
 import dev.treen.model.Defect;
+import dev.treen.model.GlueUp;
 import dev.treen.model.LayoutWishes;
 import dev.treen.model.Price;
 import dev.treen.quantity.Length;
@@ -19,6 +20,7 @@ import dev.treen.yield.Stock;
 import dev.treen.yield.YieldProblem;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -42,19 +44,76 @@ final class Rack {
     private final Joined joined;
     private final Wished wished;
     private final Blemishing blemishing;
+    private final Division division;
     private final Map<String, Leaf> leaves = new LinkedHashMap<>();
+    private final Map<String, Blank> blanks = new LinkedHashMap<>();
+    private final Map<String, FinishedPart> parts = new HashMap<>();
+    private final Map<List<Object>, Set<String>> giving = new HashMap<>();
 
-    Rack(Joined joined, Wished wished) {
+    Rack(Joined joined, Wished wished, Blemishing blemishing, Division division) {
         this.joined = joined;
         this.wished = wished;
-        this.blemishing = new Blemishing(joined);
+        this.blemishing = blemishing;
+        this.division = division;
         for (Board board : joined.project().boards()) {
-            Leaves sawn = Leaves.of(board, joined);
-            for (int number = 1; number <= sawn.count(); number++) {
-                Leaf leaf = new Leaf(sawn, number);
-                leaves.put(leaf.name(), leaf);
+            for (Ripped ripped : Ripped.of(board)) {
+                Leaves sawn = Leaves.of(ripped, division.leaves(ripped.piece().name()));
+                for (int number = 1; number <= sawn.count(); number++) {
+                    Leaf leaf = new Leaf(sawn, number);
+                    leaves.put(leaf.name(), leaf);
+                }
             }
         }
+        joined.parts().forEach(part -> parts.put(part.part().name(), part));
+        joined.parts().forEach(part -> blanks(part).forEach(blank -> blanks.putIfAbsent(blank.name(), blank)));
+    }
+
+    private List<Blank> blanks(FinishedPart part) {
+        String name = part.part().name();
+        Glued glued = division.glued().get(name);
+        if (glued != null) {
+            return glued.blanks();
+        }
+        List<String> pair = wished.pairOf(name);
+        return List.of(pair.isEmpty() ? Blank.of(name)
+                : new Blank(pair.stream().map(each -> new Blank.Member(each, Blank.Member.WHOLE)).toList()));
+    }
+
+    /** How boards and wide parts are divided. */
+    Division division() {
+        return division;
+    }
+
+    /** All that is sawn out, by the id of its piece, in the order of the project. */
+    Map<String, Blank> blanks() {
+        return blanks;
+    }
+
+    Blank blank(String id) {
+        Blank blank = blanks.get(id);
+        if (blank == null) {
+            throw new IllegalStateException("the solver laid out what it was not given: " + id);
+        }
+        return blank;
+    }
+
+    /** Ids of pieces that come from one board, whichever it is. */
+    List<List<String>> matched() {
+        List<List<String>> groups = new ArrayList<>();
+        wished.matched().forEach(group -> groups.add(ids(group)));
+        division.glued().values().stream()
+                .filter(glued -> glued.asked().match() == GlueUp.Match.BOARD)
+                .filter(glued -> wished.matched().stream().noneMatch(group -> group.contains(glued.part())))
+                .sorted(java.util.Comparator.comparing(Glued::part))
+                .forEach(glued -> groups.add(ids(List.of(glued.part()))));
+        return groups.stream().filter(group -> group.size() > 1).toList();
+    }
+
+    private List<String> ids(List<String> parts) {
+        return blanks.values().stream()
+                .filter(blank -> blank.parts().stream().anyMatch(parts::contains))
+                .map(Blank::name)
+                .toList();
     }
 
     /** All leaves by the id of their stock, in the order of the project. */
@@ -90,7 +149,7 @@ final class Rack {
             Stock stock = stock(id, leaf.of(), ends, wishes.offcutsFirst());
             stocks.add(priced ? stock.costing(cost(leaf)) : stock);
         });
-        List<Piece> pieces = joined.parts().stream().map(this::piece).toList();
+        List<Piece> pieces = blanks.values().stream().map(this::piece).toList();
         return new YieldProblem(stocks, pieces, wished.runs().stream().map(Run::new).toList(), settings);
     }
 
@@ -99,9 +158,20 @@ final class Rack {
      * price; else boards weigh by their area, since money and area cannot be added.
      */
     private static long cost(Leaf leaf) {
-        Board board = leaf.of().board();
-        double price = board.price().map(p -> p.of(board)).orElse(0.0);
-        return Math.max(1, Math.round(price * 10_000 / leaf.of().count()));
+        return Math.max(1, cost(leaf.of().board()) / leaf.of().count());
+    }
+
+    private static long cost(Board board) {
+        return Math.round(board.price().map(p -> p.of(board)).orElse(0.0) * 10_000);
+    }
+
+    private static long area(Board board) {
+        return down(board.length().value()) * down(board.width().value()) / Units.FINE;
+    }
+
+    /** What a whole board weighs in the objective. */
+    long weight(Board board) {
+        return Price.of(joined.project().boards()).isPresent() ? cost(board) : area(board);
     }
 
     private Stock stock(String id, Leaves of, long ends, boolean offcutsFirst) {
@@ -123,7 +193,7 @@ final class Rack {
             defects.add(new dev.treen.yield.Defect.Strip(dev.treen.yield.Defect.Side.LEFT_END, more));
             defects.add(new dev.treen.yield.Defect.Strip(dev.treen.yield.Defect.Side.RIGHT_END, more));
         }
-        return new Stock(id, length, width, defects, Math.max(1, length * width / Units.FINE), 1,
+        return new Stock(id, length, width, defects, Math.max(1, area(board) / of.count()), 1,
                 offcutsFirst && board.offcut(), "", blemishes);
     }
 
@@ -148,17 +218,64 @@ final class Rack {
         return Arrays.stream(places).allMatch(each -> up(each) == down(each)) ? 0 : 1;
     }
 
-    private Piece piece(FinishedPart part) {
+    /** A piece as it is sawn out: how long and wide, and how thick what becomes of it has to be. */
+    private record Size(Length length, Length width, Length thickness) {
+        Size max(Size other) {
+            return new Size(length.max(other.length), width.max(other.width), thickness.max(other.thickness));
+        }
+    }
+
+    private FinishedPart part(String name) {
+        FinishedPart part = parts.get(name);
+        if (part == null) {
+            throw new IllegalStateException("a piece of a part that is not there: " + name);
+        }
+        return part;
+    }
+
+    private Size size(Blank.Member member) {
+        FinishedPart part = part(member.part());
+        Glued glued = division.glued().get(member.part());
+        return glued == null || member.stave() == Blank.Member.WHOLE
+                ? new Size(part.roughLength().value(), part.roughWidth().value(), Staving.thickness(part))
+                : new Size(glued.roughLength(), glued.roughWidth(member.stave()), glued.thickness());
+    }
+
+    private Size size(Blank blank) {
+        return blank.members().stream().map(this::size).reduce(Size::max).orElseThrow();
+    }
+
+    /** The face of what is sawn out, in square millimetres. */
+    double area(Blank blank) {
+        Size size = size(blank);
+        return size.length.toDoubleMm() * size.width.toDoubleMm();
+    }
+
+    private Piece piece(Blank blank) {
+        Size size = size(blank);
+        List<FinishedPart> parts = blank.parts().stream().map(this::part).toList();
+        List<String> named = parts.stream()
+                .flatMap(part -> part.part().from().map(Board::name).stream())
+                .distinct()
+                .toList();
+        Set<String> from = giving.computeIfAbsent(
+                List.of(named, size.thickness, blank.members().size(), blank.plain()),
+                key -> giving(named, size.thickness, blank));
+        Piece piece = Piece.of(blank.name(), up(size.length), up(size.width), 1).from(from);
+        return blank.plain()
+                ? piece.lying(blemishing.ways(parts.getFirst(), !wished.runOf(blank.name()).isEmpty()))
+                : piece;
+    }
+
+    private Set<String> giving(List<String> named, Length thick, Blank blank) {
         Set<String> from = new LinkedHashSet<>();
         leaves.forEach((id, leaf) -> {
-            if (Leaves.mayComeFrom(part, leaf.of().board()) && leaf.of().gives(part)) {
+            boolean may = named.stream().allMatch(leaf.of().source().name()::equals);
+            boolean solid = blank.plain() || !leaf.of().board().sheet();
+            if (may && solid && leaf.of().gives(thick, blank.members().size())) {
                 from.add(id);
             }
         });
-        long length = up(part.roughLength().value());
-        long width = up(part.roughWidth().value());
-        return Piece.of(part.part().name(), length, width, 1)
-                .from(from)
-                .lying(blemishing.ways(part, !wished.runOf(part.part().name()).isEmpty()));
+        return Set.copyOf(from);
     }
 }

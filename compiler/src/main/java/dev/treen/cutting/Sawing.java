@@ -30,23 +30,26 @@ final class Sawing {
     private final long kerf;
     private final Stock stock;
     private final Map<String, Piece> pieces;
+    private final Rack rack;
     private final List<BoardCut.OnBoard> parts = new ArrayList<>();
     private final List<Rectangle> offcuts = new ArrayList<>();
     private final List<BoardCut.SawCut> cuts = new ArrayList<>();
     private final List<CutTree> strips = new ArrayList<>();
 
-    private Sawing(YieldProblem problem, Stock stock) {
+    private Sawing(YieldProblem problem, Stock stock, Rack rack) {
+        this.rack = rack;
         this.kerf = problem.settings().kerf();
         this.stock = stock;
         this.pieces = problem.pieces().stream().collect(Collectors.toMap(Piece::id, piece -> piece));
     }
 
-    static BoardCut of(BoardLayout layout, Rack.Leaf leaf, YieldProblem problem) {
+    static BoardCut of(BoardLayout layout, Rack rack, YieldProblem problem) {
+        Rack.Leaf leaf = rack.leaf(layout.stockId());
         Stock stock = problem.stocks().stream()
                 .filter(each -> each.id().equals(layout.stockId()))
                 .findFirst()
                 .orElseThrow();
-        Sawing sawing = new Sawing(problem, stock);
+        Sawing sawing = new Sawing(problem, stock, rack);
         sawing.free(RipOnce.of(layout.tree(), LONGEST_STRIP));
         List<Strip> strips = new ArrayList<>();
         for (CutTree each : sawing.strips) {
@@ -54,13 +57,14 @@ final class Sawing {
             int before = sawing.parts.size();
             sawing.walk(each, number);
             List<String> names = sawing.parts.subList(before, sawing.parts.size()).stream()
-                    .map(BoardCut.OnBoard::part)
+                    .map(BoardCut.OnBoard::name)
                     .toList();
             strips.add(new Strip(number, rectangle(each.area()), names));
         }
         sawing.parts.sort(Comparator.comparing((BoardCut.OnBoard each) -> each.area().x())
                 .thenComparing(each -> each.area().y()));
         return new BoardCut(
+                leaf.of().source(),
                 leaf.of().board(),
                 leaf.number(),
                 leaf.of().count(),
@@ -127,15 +131,15 @@ final class Sawing {
         List<Piece.Way> right = flaws.isEmpty() || piece == null ? List.of() : Lying.ways(stock, piece, part.area());
         String lay = piece == null || right.isEmpty() || right.size() == piece.ways().size() ? ""
                 : right.getFirst().name();
-        return new BoardCut.OnBoard(part.pieceId(), rectangle(part.area()), flaws, lay);
+        return new BoardCut.OnBoard(rack.blank(part.pieceId()), rectangle(part.area()), flaws, lay);
     }
 
-    private static boolean strip(Cut cut) {
+    private boolean strip(Cut cut) {
         return cut.area().length() <= LONGEST_STRIP && crosscutParts(cut).filter(count -> count > 1).isPresent();
     }
 
-    /** How many parts crosscuts alone take from it; nothing where it is ripped as well. */
-    private static Optional<Integer> crosscutParts(CutTree from) {
+    /** How many parts crosscuts alone take from it; nothing where it is ripped as well, or not all are ready parts. */
+    private Optional<Integer> crosscutParts(CutTree from) {
         int count = 0;
         CutTree node = from;
         while (node instanceof Cut cut) {
@@ -146,6 +150,9 @@ final class Sawing {
             }
             count += first.get();
             node = cut.second();
+        }
+        if (node instanceof PieceLeaf part && !rack.blank(part.pieceId()).plain()) {
+            return Optional.empty();
         }
         return Optional.of(node instanceof PieceLeaf ? count + 1 : count);
     }

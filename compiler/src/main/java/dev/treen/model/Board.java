@@ -17,6 +17,9 @@ import java.util.Optional;
  * @param core moisture in its middle in percent, where measured
  * @param heart how far the heart of the tree lay from its face, where read from the end grain
  * @param moistureAt where it is written, or the declaration
+ * @param leaves into how many leaves it is resawn, where that is said
+ * @param cup how hollow its face is across its width, where measured
+ * @param rips where it is ripped before its faces are planed, from the near edge up
  * @param offcut left over from earlier work
  * @param price what it costs, where somebody said so
  */
@@ -35,12 +38,16 @@ public record Board(
         Span moistureAt,
         Optional<Double> core,
         Optional<Measure> heart,
+        Optional<Integer> leaves,
+        Optional<Measure> cup,
+        List<Measure> rips,
         boolean offcut,
         Optional<Price> price,
         List<Defect> defects,
         Allowances allow) {
-    /** Keeps its own copy. */
+    /** Keeps its own copies. */
     public Board {
+        rips = List.copyOf(rips);
         defects = List.copyOf(defects);
     }
 

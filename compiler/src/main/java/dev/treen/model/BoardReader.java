@@ -6,6 +6,7 @@ import dev.treen.source.Span;
 import dev.treen.syntax.Expr;
 import dev.treen.syntax.Statement;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,6 +20,8 @@ final class BoardReader {
     /** Growing trees hold up to twice their dry weight in water; what is too wet to be worked is for the checks. */
     private static final double WETTEST = 200;
     private static final double MOST_MONEY = 1e9;
+    /** More leaves than this are veneer. */
+    private static final int MOST_LEAVES = 6;
 
     private final Session session;
     private final Reader reader;
@@ -66,10 +69,36 @@ final class BoardReader {
                         .orElse(statement.name().span()),
                 properties.one("core").flatMap(g -> reader.percent(g, WETTEST)),
                 properties.one("heart").flatMap(g -> reader.size("heart", g)),
+                properties.one("leaves").flatMap(g -> reader.count(g, 1, MOST_LEAVES)),
+                properties.one("cup").flatMap(g -> reader.allowance("cup", g)).filter(c -> c.value().signum() > 0),
+                rips(properties, s, allow),
                 properties.one("offcut").flatMap(g -> reader.word(g, Schemas.YES_NO)).equals(Optional.of("yes")),
                 properties.one("price").flatMap(this::price),
                 defects,
                 allow));
+    }
+
+    /** From the near edge up, with wood on both sides of each. */
+    private List<Measure> rips(Properties properties, List<Measure> size, Allowances allow) {
+        List<Measure> sound = new ArrayList<>();
+        List<Measure> given = properties.all("rip").stream()
+                .flatMap(g -> reader.size("rip", g).stream())
+                .sorted(Comparator.comparing(Measure::value))
+                .toList();
+        Length from = Length.ZERO;
+        for (Measure rip : given) {
+            Length beyond = rip.value().plus(allow.kerf().value());
+            if (rip.value().compareTo(from) <= 0 || beyond.compareTo(size.get(1).value()) >= 0) {
+                session.add(Finding.of(ModelFindings.OUT_OF_RANGE, rip.at(), "This rip leaves nothing on one side of it")
+                        .found("With its kerf it has to lie within the width of the board, and beside any other rip.")
+                        .related(size.get(1).at(), "the board's width")
+                        .build());
+            } else {
+                sound.add(rip);
+                from = beyond;
+            }
+        }
+        return sound;
     }
 
     private List<Defect> defects(Properties properties) {

@@ -29,6 +29,9 @@ final class LayoutReader {
                 .orElse(false);
         return new LayoutWishes(
                 groups(given, "matched"),
+                groups(given, "bookmatch").stream().filter(this::two).toList(),
+                given.one("resaw").flatMap(g -> reader.word(g, Schemas.RESAW)).filter("never"::equals).isEmpty(),
+                given.one("labour").flatMap(g -> reader.percent(g, 1000)).map(p -> p / 100).orElse(LayoutWishes.LABOUR),
                 offcutsFirst,
                 given.one("keep").flatMap(g -> reader.sizes(g, 2)),
                 given.one("steady").flatMap(g -> reader.percent(g, 100)).map(p -> p / 100).orElse(LayoutWishes.STEADY),
@@ -43,6 +46,16 @@ final class LayoutReader {
                 .found("Write `takes " + each.kind() + " on …` in the part.")
                 .build()));
         return new Takes(takes.flaws().stream().filter(each -> each.on().isEmpty()).toList());
+    }
+
+    private boolean two(LayoutWishes.Group group) {
+        if (group.parts().size() == 2) {
+            return true;
+        }
+        session.add(Finding.of(ModelFindings.WRONG_KIND, group.at(), "`bookmatch` wants two parts")
+                .found("A book opens to two leaves; found " + group.parts().size() + " parts.")
+                .build());
+        return false;
     }
 
     private List<LayoutWishes.Group> groups(Properties given, String name) {

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param planned the seen size as it was planned, where something it rests on has been measured since: the assembly is
  *     drawn and joined as planned, and only sizes follow what was measured
  * @param takes the flaws that it may have in it
+ * @param glueUp the staves that it is glued up from, where it is
  * @param service the room and the load that it has to stand
  * @param tolerances how exactly it is made: its own word, and behind it the project's
  */
@@ -33,6 +34,7 @@ public record Part(
         Optional<Placing> placing,
         Optional<Size> planned,
         Takes takes,
+        Optional<GlueUp> glueUp,
         Service service,
         Allowances allow,
         Tolerances tolerances,
@@ -42,6 +44,20 @@ public record Part(
     public record Overall(boolean length, boolean width, boolean thickness) {
         /** None. */
         public static final Overall NONE = new Overall(false, false, false);
+    }
+
+    /** The same with other flaws that it may have. */
+    public Part taking(Takes others) {
+        return new Part(
+                name, nameAt, length, width, thickness, overall, from, rings, ringsAt, placing, planned, others, glueUp,
+                service, allow, tolerances, doc);
+    }
+
+    /** The same, glued up from staves. */
+    public Part gluedUp(GlueUp how) {
+        return new Part(
+                name, nameAt, length, width, thickness, overall, from, rings, ringsAt, placing, planned, takes,
+                Optional.of(how), service, allow, tolerances, doc);
     }
 
     /** The seen size. */

@@ -78,6 +78,7 @@ final class Parts {
                         flaws.read(entry.properties()).map(takes -> takes.turned(pose))
                                 .orElse(settings.layout().takes()),
                         entry.path(), placing),
+                new GlueUpReader(session, reader).read(entry.properties()),
                 new ServiceReader(session, reader, settingsReader.rooms()).read(entry.properties()),
                 settingsReader.allowances(entry.properties(), standard),
                 settingsReader.tolerances(entry.properties()).within(settings.tolerances()),

@@ -333,6 +333,34 @@ final class Reader {
         return OptionalDouble.of(number.get());
     }
 
+    /** A whole number from {@code low} to {@code high}. */
+    Optional<Integer> count(Given given, int low, int high) {
+        Optional<Expr> expr = single(given, Shape.Plain.COUNT.phrase());
+        if (expr.isEmpty()) {
+            return Optional.empty();
+        }
+        Datum value = value(expr.get(), given.scope());
+        if (value instanceof Datum.Unknown) {
+            return Optional.empty();
+        }
+        Optional<Double> number = Arithmetic.number(value).map(n -> n.doubleValue());
+        if (number.isEmpty()) {
+            wrongKind(expr.get().span(), given, Shape.Plain.COUNT.phrase(), Arithmetic.phrase(value));
+            return Optional.empty();
+        }
+        if (number.get() < low || number.get() > high || number.get() != Math.rint(number.get())) {
+            session.add(Finding.of(
+                    ModelFindings.OUT_OF_RANGE,
+                    expr.get().span(),
+                    "`" + given.property().name().text() + "` is out of its range")
+                    .found("It is a whole number from " + low + " to " + high + "; found "
+                            + dev.treen.quantity.DecimalText.write(number.get(), 5) + ".")
+                    .build());
+            return Optional.empty();
+        }
+        return Optional.of(number.get().intValue());
+    }
+
     /** Percent, from 0 to {@code high}. */
     Optional<Double> percent(Given given, double high) {
         Optional<Expr> expr = single(given, Shape.Plain.PERCENT.phrase());

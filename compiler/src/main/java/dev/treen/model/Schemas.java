@@ -8,7 +8,9 @@ import dev.treen.model.Shape.Inner;
 import dev.treen.model.Shape.OneOf;
 import dev.treen.model.Shape.Plain;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** The schema of every block but the joints', whose own classes declare theirs. */
 public final class Schemas {
@@ -83,11 +85,19 @@ public final class Schemas {
                     needed("kerf", Plain.LENGTH, "What it takes at each cut."),
                     optional("depth", Plain.LENGTH, "any", "How thick a piece it goes through.")));
 
+    /** The words of the language for the members of an enum. */
+    static List<String> words(Enum<?>[] values) {
+        return Stream.of(values).map(each -> each.name().toLowerCase(Locale.ROOT)).toList();
+    }
+
     /** A mark that is there or not. */
     static final List<String> YES_NO = List.of("yes", "no");
 
     /** When boards that are offcuts are taken. */
     static final List<String> OFFCUTS = List.of("first", "alike");
+
+    /** Whether thick boards are resawn. */
+    static final List<String> RESAW = List.of("auto", "never");
 
     /** What the author wants of the layout. */
     public static final BlockSchema LAYOUT = new BlockSchema(
@@ -98,6 +108,15 @@ public final class Schemas {
             List.of(
                     repeated("matched", Plain.PARTS,
                             "Parts that come from one board, whichever it is, so that colour and figure match."),
+                    repeated("bookmatch", Plain.PARTS,
+                            "Two parts of one size that are two leaves of one piece, opened like a book, so that the figure"
+                                    + " of one is the other's in a mirror. May stand more than once."),
+                    optional("resaw", new OneOf(RESAW), "auto",
+                            "Whether thick boards are sawn into leaves where that saves wood."),
+                    optional("labour", Plain.PERCENT, "10%",
+                            "What each resaw cut counts for beside the wood, as a share of what its board costs, or of its"
+                                    + " area where not every board has a price. A board is resawn only where that saves"
+                                    + " more."),
                     optional("offcuts", new OneOf(OFFCUTS), "alike",
                             "Whether boards marked `offcut yes` are taken before whole ones."),
                     repeated("takes", Plain.FLAWS,
@@ -221,6 +240,24 @@ public final class Schemas {
                     needed("size", Plain.SIZE_2, "Along the grain, then across."),
                     FACE));
 
+    /** How a part is glued up. */
+    public static final BlockSchema GLUE_UP = new BlockSchema(
+            "glue_up",
+            "Staves glued edge to edge make the part, so that boards narrower than the part will do. The layout chooses how"
+                    + " many and how wide; their joints keep clear of what is cut into the part.",
+            "glue_up { widest 90; rings alternate }",
+            List.of(
+                    optional("staves", Plain.COUNT, "as many as save wood",
+                            "How many, 2 at the least."),
+                    optional("widest", Plain.LENGTH, "as the boards give",
+                            "No stave is wider than this: a flat-sawn one goes hollow by the square of its width."),
+                    optional("rings", new OneOf(words(GlueUp.Order.values())), "alternate",
+                            "How the heart sides lie: `alternate` up and down by turns, so that the whole stays flat;"
+                                    + " `alike` all one way, for what battens or a frame hold flat."),
+                    optional("match", new OneOf(words(GlueUp.Match.values())), "none",
+                            "`board` takes all staves from one board; `book` makes two of them, the leaves of one piece"
+                                    + " opened like a book.")));
+
     private static final PropertySchema SPECIES = optional(
             "species", Plain.SPECIES, "movement of a lively wood", "What wood it is; decides how much it moves.");
     private static final PropertySchema RINGS = optional(
@@ -265,6 +302,14 @@ public final class Schemas {
                     optional("heart", Plain.LENGTH, "not known",
                             "How far the heart of the tree lay from its face, from the curve of the rings on its end; it"
                                     + " decides how hollow a flat-sawn part goes."),
+                    optional("leaves", Plain.COUNT, "as many as save wood",
+                            "Into how many leaves of one thickness it is resawn, from 1 to 6; 1 leaves it whole."),
+                    optional("cup", Plain.LENGTH, "0",
+                            "How hollow its face is across its whole width, under a straight edge. Planing it flat takes as"
+                                    + " much from its thickness; a piece of half the width is a quarter as hollow."),
+                    repeated("rip", Plain.LENGTH,
+                            "Where it is ripped from end to end before its faces are planed, from the near edge to the"
+                                    + " kerf. May stand more than once."),
                     OFFCUT,
                     PRICED,
                     repeated("knot", new Inner(DISC), "A knot. Parts keep clear of it that do not take it."),
@@ -331,6 +376,7 @@ public final class Schemas {
                                     + " how far a shelf sags."),
                     FINISHED,
                     TAKES,
+                    optional("glue_up", new Inner(GLUE_UP), "in one piece", GLUE_UP.doc()),
                     optional("place", new Inner(PLACE), "not placed: sizes only", PLACE.doc()),
                     OWN_TOLERANCE,
                     OVERRULE));
@@ -392,6 +438,7 @@ public final class Schemas {
                 LINE,
                 PATCH,
                 PART,
+                GLUE_UP,
                 PLACE,
                 INSTANCE,
                 INSTANCE_PLACE);

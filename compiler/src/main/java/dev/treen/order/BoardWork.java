@@ -32,6 +32,7 @@ final class BoardWork {
             }
         }
         work.rest(solid);
+        work.rip(solid);
         solid.values().stream().filter(cut -> cut.leaves() > 1).forEach(work::resaw);
         shop.cutting().boards().forEach(work::sawOut);
     }
@@ -39,9 +40,12 @@ final class BoardWork {
     /** Boards of one thickness rest as long; others need not wait for them. */
     private void rest(Map<String, BoardCut> boards) {
         Map<Length, List<String>> alike = new LinkedHashMap<>();
-        boards.forEach((name, cut) -> alike
-                .computeIfAbsent(cut.board().thickness().value(), t -> new ArrayList<>())
-                .add(name));
+        boards.values().forEach(cut -> {
+            List<String> names = alike.computeIfAbsent(cut.board().thickness().value(), t -> new ArrayList<>());
+            if (!names.contains(cut.source().name())) {
+                names.add(cut.source().name());
+            }
+        });
         alike.forEach((thick, names) -> draft.add(Operation.of(
                 Phase.REST,
                 "Lay " + Names.quoted(names) + " on sticks in the room where the piece will live",
@@ -50,6 +54,31 @@ final class BoardWork {
                 .checking("two readings some days apart agree")
                 .taking(shop.times().of("lay", names.size()))
                 .waiting(shop.times().wait("rest", Math.pow(thick.toDoubleMm() / BOARD_OF_THE_TABLE, 2)))));
+    }
+
+    private void rip(Map<String, BoardCut> boards) {
+        Map<String, Board> ripped = new LinkedHashMap<>();
+        boards.values().stream()
+                .filter(cut -> !cut.source().rips().isEmpty())
+                .forEach(cut -> ripped.put(cut.source().name(), cut.source()));
+        ripped.values().forEach(board -> {
+            List<String> pieces = new ArrayList<>(List.of(board.name()));
+            boards.values().stream()
+                    .filter(cut -> cut.source().name().equals(board.name()))
+                    .forEach(cut -> pieces.add(cut.board().name()));
+            draft.add(Operation.of(
+                    Phase.RIP,
+                    "Rip `" + board.name() + "` from end to end at " + Names.list(board.rips().stream()
+                            .map(rip -> shop.format().text(rip.value()))
+                            .toList()) + " from its near edge, and number the pieces from there",
+                    pieces,
+                    shop.tool("rip saw, straight edge", "band saw, or saw with rip fence"))
+                    .checking("each piece lies less hollow on the bench than the board did")
+                    .minding(shop.tool("",
+                            "A hollow board rocks and pinches the blade: lay its hollow side down, edge straight to the"
+                                    + " fence, riving knife on; a band saw is safer."))
+                    .taking(shop.times().of("saw", board.rips().size())));
+        });
     }
 
     private void resaw(BoardCut cut) {
@@ -84,12 +113,12 @@ final class BoardWork {
     }
 
     private void sawOut(BoardCut cut) {
-        List<String> parts = cut.parts().stream().map(BoardCut.OnBoard::part).toList();
+        List<String> parts = cut.parts().stream().flatMap(p -> p.blank().parts().stream()).distinct().toList();
         List<BoardCut.SawCut> free = cut.cuts().stream().filter(c -> !apart(c)).toList();
         List<BoardCut.SawCut> later = cut.cuts().stream().filter(BoardWork::apart).toList();
         List<String> notes = cut.parts().stream()
                 .filter(part -> !part.note().isEmpty())
-                .map(part -> "`" + part.part() + "` " + part.note())
+                .map(part -> "`" + part.name() + "` " + part.note())
                 .toList();
         draft.add(Operation.of(
                 Phase.MARK,

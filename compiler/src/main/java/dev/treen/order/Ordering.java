@@ -29,6 +29,7 @@ public final class Ordering {
         Workshop shop = Workshop.of(joined, cutting);
         Draft draft = new Draft();
         BoardWork.add(shop, draft);
+        StaveWork.add(shop, draft);
         StockWork.add(shop, draft);
         JointWork.add(shop, draft);
         shop.assemblies().forEach(assembly -> GlueWork.add(shop, draft, assembly));
@@ -58,8 +59,10 @@ public final class Ordering {
     private static Map<String, Set<String>> partsOf(Cutting cutting) {
         Map<String, Set<String>> parts = new LinkedHashMap<>();
         for (BoardCut cut : cutting.boards()) {
-            Set<String> of = parts.computeIfAbsent(cut.board().name(), b -> new LinkedHashSet<>());
-            cut.parts().forEach(p -> of.add(p.part()));
+            for (String board : List.of(cut.source().name(), cut.board().name())) {
+                Set<String> of = parts.computeIfAbsent(board, b -> new LinkedHashSet<>());
+                cut.parts().forEach(p -> of.addAll(p.blank().parts()));
+            }
         }
         return parts;
     }

@@ -4,6 +4,8 @@ package dev.treen.order;
 public enum Phase {
     /** Boards take on the moisture of the room. */
     REST(Stage.WOOD),
+    /** A wide or hollow board is ripped before its faces are planed. */
+    RIP(Stage.WOOD),
     /** A face and an edge of a board that is to be resawn. */
     FLATTEN(Stage.WOOD),
     /** A thick board becomes leaves. */
@@ -12,6 +14,10 @@ public enum Phase {
     MARK(Stage.WOOD),
     /** Boards and leaves become strips and rough parts. */
     SAW(Stage.WOOD),
+    /** A sawn-out piece becomes the leaves of a book. */
+    LEAVES(Stage.WOOD),
+    /** Staves are glued into the board for a part. */
+    STAVES(Stage.WOOD),
     /** A true face and edge on every piece. */
     TRUE(Stage.WOOD),
     /** Width and thickness. */

@@ -66,10 +66,10 @@ record Progress(OperationGraph left, SoFar soFar) {
             Operation operation, Set<String> made, Set<String> tried, Set<String> sized,
             Map<String, Set<String>> boards) {
         return switch (operation.phase()) {
-            case REST, FLATTEN, RESAW -> operation.parts().stream()
+            case REST, RIP, FLATTEN, RESAW -> operation.parts().stream()
                     .filter(board -> boards.getOrDefault(board, Set.of()).stream().noneMatch(made::contains))
                     .toList();
-            case MARK, SAW, TRUE, SIZE, ALONG, APART, LENGTH, JOINTS, FITTED -> operation.parts().stream()
+            case MARK, SAW, LEAVES, STAVES, TRUE, SIZE, ALONG, APART, LENGTH, JOINTS, FITTED -> operation.parts().stream()
                     .filter(part -> !made.contains(part))
                     .toList();
             case TRY -> tried.containsAll(operation.parts()) ? List.of() : operation.parts();

@@ -105,14 +105,25 @@ final class Rules {
     private static String reason(Phase before, Phase after) {
         return switch (after) {
             case REST -> "";
-            case FLATTEN, RESAW -> before == Phase.REST
+            case RIP -> "wood that has not come to rest moves again after it is sawn";
+            case FLATTEN, RESAW -> before == Phase.RIP
+                    ? "narrow pieces are less hollow, and lose less to the plane"
+                    : before == Phase.REST
                     ? "wood that has not come to rest moves again after it is planed flat"
                     : "the saw follows a true face";
             case MARK -> before == Phase.RESAW
                     ? "leaves lie in stick until their moisture is even"
                     : "wood that has not come to rest moves again after it is sawn";
             case SAW -> "a saw follows a line";
-            case TRUE -> "small pieces lose less in planing flat than a whole board";
+            case LEAVES -> "a piece cut to its size is less to saw through than a whole board";
+            case STAVES -> before == Phase.LEAVES
+                    ? "leaves lie in stick until their moisture is even"
+                    : "staves are glued while they are still a little large";
+            case TRUE -> before == Phase.STAVES
+                    ? "the glue must be hard, and what stands proud is planed off with the whole"
+                    : before == Phase.LEAVES
+                            ? "leaves lie in stick until their moisture is even"
+                            : "small pieces lose less in planing flat than a whole board";
             case SIZE -> "gauge and fence want a true face and edge";
             case ALONG -> "depth and distance are set from faces that are done";
             case APART -> "what runs along the grain is done at one setting, and a long strip is safer to hold";

@@ -27,11 +27,11 @@ final class BoardPicture {
         Map<String, Board> boards = new LinkedHashMap<>();
         Map<String, Integer> leaves = new LinkedHashMap<>();
         for (BoardCut cut : plan.cutting().boards()) {
-            boolean concerned = operation.parts().contains(cut.board().name())
-                    || operation.parts().contains(cut.name());
-            if (concerned) {
-                boards.put(cut.board().name(), cut.board());
-                leaves.put(cut.board().name(), cut.leaves());
+            boolean whole = operation.phase() == Phase.REST || operation.phase() == Phase.RIP;
+            Board board = whole ? cut.source() : cut.board();
+            if (operation.parts().contains(board.name()) || operation.parts().contains(cut.name())) {
+                boards.put(board.name(), board);
+                leaves.put(board.name(), cut.leaves());
             }
         }
         if (boards.isEmpty()) {

@@ -38,7 +38,8 @@ public final class Labels {
         CutList rows = CutList.of(plan);
         Map<String, String> boards = new HashMap<>();
         for (BoardCut cut : plan.cutting().boards()) {
-            cut.parts().forEach(part -> boards.put(part.part(), cut.name()));
+            cut.parts().forEach(part -> part.blank().parts().forEach(
+                    name -> boards.merge(name, cut.name(), (a, b) -> a.equals(b) ? a : a + ", " + b)));
         }
         for (CutList.Row row : rows.rows()) {
             for (String part : row.parts()) {

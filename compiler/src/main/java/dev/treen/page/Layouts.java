@@ -67,8 +67,8 @@ final class Layouts {
         boolean first = true;
         for (BoardCut.OnBoard part : board.parts()) {
             Html.text(line, first ? "" : ", ");
-            Html.name(line, part.part());
-            Html.text(line, " (" + page.mark(part.part()) + (part.note().isEmpty() ? ")" : ", " + part.note() + ")"));
+            Html.name(line, part.name());
+            Html.text(line, " (" + page.mark(part.blank()) + (part.note().isEmpty() ? ")" : ", " + part.note() + ")"));
             first = false;
         }
         Html.text(line, ".");

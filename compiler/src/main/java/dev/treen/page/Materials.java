@@ -33,9 +33,9 @@ final class Materials {
         Map<String, Board> used = new LinkedHashMap<>();
         Map<String, TreeSet<String>> marks = new LinkedHashMap<>();
         for (BoardCut cut : page.plan().cutting().boards()) {
-            used.put(cut.board().name(), cut.board());
-            TreeSet<String> of = marks.computeIfAbsent(cut.board().name(), b -> new TreeSet<>());
-            cut.parts().forEach(part -> of.add(page.mark(part.part())));
+            used.put(cut.source().name(), cut.source());
+            TreeSet<String> of = marks.computeIfAbsent(cut.source().name(), b -> new TreeSet<>());
+            cut.parts().forEach(part -> of.add(page.mark(part.blank())));
         }
         if (used.isEmpty()) {
             Html.said(section, "p", "No board is laid out: the project names none, or no part fits on those it names.");
@@ -64,6 +64,7 @@ final class Materials {
             }
         });
         Html.said(section, "p", PlanText.yieldLine(page.plan()));
+        page.plan().cutting().remarks().forEach(line -> Html.words(Html.add(section, "p"), line));
         unplaced(page, section);
         List<String> mass = MassText.of(Weights.of(page.plan().joined()), page.plan().format());
         if (!mass.isEmpty()) {

@@ -30,7 +30,7 @@ final class MiniLayout {
         double high = across * y;
         svg.rect(0.5, 0.5, WIDE - 1, high, "fill", "#ffffff", "stroke", "#000000", "stroke-width", "0.4");
         for (BoardCut.OnBoard part : board.parts()) {
-            boolean now = operation.parts().contains(part.part());
+            boolean now = part.blank().parts().stream().anyMatch(operation.parts()::contains);
             Rectangle area = part.area();
             double w = mm(area.length()) * x;
             double h = mm(area.width()) * y;
@@ -38,7 +38,7 @@ final class MiniLayout {
             double top = 0.5 + high - (mm(area.y()) + mm(area.width())) * y;
             svg.rect(left, top, w, h, "fill", now ? "#d9d2c3" : "#ffffff", "stroke", "#000000", "stroke-width",
                     now ? "0.4" : "0.2");
-            String mark = page.mark(part.part());
+            String mark = page.mark(part.blank());
             double letters = Math.min(4, Math.min(h * 0.8, w / Math.max(1, mark.length())));
             if (letters >= 1.5) {
                 svg.text(left + w / 2, top + h / 2 + letters * 0.35, "middle", mark, "font-size", Svg.number(letters),
@@ -52,7 +52,7 @@ final class MiniLayout {
             }
         }
         String words = board.name() + ": " + String.join(", ",
-                board.parts().stream().map(p -> page.mark(p.part()) + " " + p.part()).toList());
+                board.parts().stream().map(p -> page.mark(p.blank()) + " " + p.name()).toList());
         return svg.printed(WIDE, high + 1, title, words);
     }
 

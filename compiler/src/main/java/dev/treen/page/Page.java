@@ -1,5 +1,6 @@
 package dev.treen.page;
 
+import dev.treen.cutting.Blank;
 import dev.treen.check.RoomYear;
 import dev.treen.drawing.DrawingSet;
 import dev.treen.plan.CutList;
@@ -44,6 +45,13 @@ record Page(Plan plan, List<RoomYear> years, DrawingSet drawings, Sources source
     /** The mark of a part; empty for what is no part. */
     String mark(String part) {
         return marks.getOrDefault(part, "");
+    }
+
+    /** The marks of what a blank becomes: {@code B}, {@code B/2} for its second stave, {@code C+D} for two leaves. */
+    String mark(Blank blank) {
+        return String.join("+", blank.members().stream()
+                .map(each -> mark(each.part()) + (each.stave() == Blank.Member.WHOLE ? "" : "/" + each.stave()))
+                .toList());
     }
 
     /** A length in words: {@code 94 mm}, or {@code 94 mm (3 45/64+ in)} where both ways are asked for. */

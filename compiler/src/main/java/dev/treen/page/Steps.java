@@ -104,7 +104,7 @@ final class Steps {
         String key = PICTURE + step.number();
         String title = "Step " + step.number() + ": " + operation.action().replace("`", "");
         Optional<String> picture = switch (operation.phase()) {
-            case REST, FLATTEN, RESAW -> BoardPicture.of(page.plan(), operation, title);
+            case REST, RIP, FLATTEN, RESAW -> BoardPicture.of(page.plan(), operation, title);
             case SAW, APART -> MiniLayout.of(page, operation, title).or(() -> scene(operation, title));
             default -> scene(operation, title);
         };

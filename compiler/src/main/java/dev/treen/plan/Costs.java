@@ -55,7 +55,7 @@ public record Costs(String currency, List<Board> boards, List<Supplies.Supply> s
     public static Costs of(Plan plan) {
         Map<String, Board> boards = new LinkedHashMap<>();
         for (BoardCut cut : plan.cutting().boards()) {
-            boards.putIfAbsent(cut.board().name(), cut.board());
+            boards.putIfAbsent(cut.source().name(), cut.source());
         }
         Joined joined = plan.joined();
         return new Costs(plan.settings().currency(), List.copyOf(boards.values()), Supplies.of(joined));

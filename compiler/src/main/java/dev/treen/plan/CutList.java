@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -44,7 +46,7 @@ public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
      * @param species empty where the project does not say
      * @param board empty where any will do
      * @param toFit made to what is measured: the size is only planned
-     * @param notes from the project
+     * @param notes from the project, and how it is sawn out where that is not in one piece
      */
     public record Row(
             String mark,
@@ -111,7 +113,7 @@ public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
         Map<Row, List<String>> alike = new LinkedHashMap<>();
         for (FinishedPart part : plan.joined().parts()) {
             boolean toFit = fitted.contains(part.part().name());
-            alike.computeIfAbsent(nameless(part, toFit), r -> new ArrayList<>()).add(part.part().name());
+            alike.computeIfAbsent(nameless(plan, part, toFit), r -> new ArrayList<>()).add(part.part().name());
         }
         List<Row> rows = new ArrayList<>();
         alike.forEach((row, names) -> rows.add(new Row(
@@ -126,7 +128,7 @@ public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
         return new CutList(rows, LooseRows.of(plan.joined(), rows.size()), totals(rows));
     }
 
-    private static Row nameless(FinishedPart part, boolean toFit) {
+    private static Row nameless(Plan plan, FinishedPart part, boolean toFit) {
         return new Row(
                 "",
                 List.of(),
@@ -135,7 +137,9 @@ public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
                 part.part().from().flatMap(Board::species).orElse("").replace('_', ' '),
                 part.part().from().map(Board::name).orElse(""),
                 toFit,
-                part.part().doc());
+                Stream.concat(Stream.of(part.part().doc()), SawnText.of(plan, part).stream())
+                        .filter(text -> !text.isEmpty())
+                        .collect(Collectors.joining("; ")));
     }
 
     static String mark(int index) {

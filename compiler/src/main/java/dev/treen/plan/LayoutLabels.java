@@ -52,16 +52,16 @@ final class LayoutLabels {
 
     void part(BoardCut.OnBoard part) {
         Rectangle area = part.area();
-        if (!label(area, part.part(), "font-weight", "bold")) {
+        if (!label(area, part.name(), "font-weight", "bold")) {
             String letter = letter(letters++);
-            key.add(letter + " " + part.part() + " " + size(area));
+            key.add(letter + " " + part.name() + " " + size(area));
             svg.text(at.middleX(area), at.middleY(area) + 2.5, "middle", letter, "font-size", Svg.number(SMALL));
         }
         if (at.size(area.width()) >= WITH_ARROW) {
             arrow(area);
         }
         if (!part.note().isEmpty()) {
-            key.add(part.part() + " " + part.note());
+            key.add(part.name() + " " + part.note());
         }
     }
 

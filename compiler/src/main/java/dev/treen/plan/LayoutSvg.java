@@ -87,7 +87,7 @@ public final class LayoutSvg {
     private String description() {
         StringBuilder text = new StringBuilder();
         for (BoardCut.OnBoard part : board.parts()) {
-            text.append(part.part())
+            text.append(part.name())
                     .append(", ")
                     .append(format.text(part.area().length()))
                     .append(" along by ")

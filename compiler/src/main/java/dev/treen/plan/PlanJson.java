@@ -5,8 +5,10 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import dev.treen.cutting.Areas;
+import dev.treen.cutting.Blank;
 import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Cutting;
+import dev.treen.cutting.Glued;
 import dev.treen.cutting.Moves;
 import dev.treen.cutting.Rectangle;
 import dev.treen.cutting.Strip;
@@ -229,6 +231,7 @@ public final class PlanJson {
         number("offcuts", areas.percent(areas.offcuts()), 1);
         number("waste", areas.percent(areas.waste()), 1);
         json.writeEndObject();
+        glued(cutting);
         json.writeArrayFieldStart("boards");
         for (BoardCut board : cutting.boards()) {
             board(board);
@@ -236,8 +239,37 @@ public final class PlanJson {
         json.writeEndArray();
         texts("untouched", cutting.untouched());
         texts("unplaced", cutting.unplaced());
+        if (!cutting.remarks().isEmpty()) {
+            texts("remarks", cutting.remarks());
+        }
         moves(cutting.moves());
         json.writeEndObject();
+    }
+
+    private void glued(Cutting cutting) throws IOException {
+        if (cutting.glued().isEmpty()) {
+            return;
+        }
+        json.writeArrayFieldStart("glued");
+        for (Glued glued : cutting.glued()) {
+            json.writeStartObject();
+            json.writeStringField("part", glued.part());
+            json.writeStringField("rings", glued.asked().order().name().toLowerCase(Locale.ROOT));
+            json.writeStringField("match", glued.asked().match().name().toLowerCase(Locale.ROOT));
+            lengths("staves", glued.staves());
+            lengths("lines", glued.lines());
+            json.writeBooleanField("clear", glued.clear());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void lengths(String name, List<Length> lengths) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (Length length : lengths) {
+            json.writeNumber(length.mm().bigDecimalValue(3, RoundingMode.HALF_UP).stripTrailingZeros());
+        }
+        json.writeEndArray();
     }
 
     private void moves(Moves moves) throws IOException {
@@ -270,6 +302,9 @@ public final class PlanJson {
     private void board(BoardCut board) throws IOException {
         json.writeStartObject();
         json.writeStringField("board", board.board().name());
+        if (!board.board().name().equals(board.source().name())) {
+            json.writeStringField("ripped", board.source().name());
+        }
         json.writeNumberField("leaf", board.leaf());
         json.writeNumberField("leaves", board.leaves());
         length("length", board.board().length().value());
@@ -278,7 +313,8 @@ public final class PlanJson {
         json.writeArrayFieldStart("parts");
         for (BoardCut.OnBoard part : board.parts()) {
             json.writeStartObject();
-            json.writeStringField("part", part.part());
+            json.writeStringField("part", part.name());
+            blank(part.blank());
             area(part.area());
             if (!part.flaws().isEmpty()) {
                 texts("flaws", part.flaws());
@@ -320,6 +356,22 @@ public final class PlanJson {
         }
         json.writeEndArray();
         json.writeEndObject();
+    }
+
+    private void blank(Blank blank) throws IOException {
+        if (blank.plain()) {
+            return;
+        }
+        json.writeArrayFieldStart("becomes");
+        for (Blank.Member member : blank.members()) {
+            json.writeStartObject();
+            json.writeStringField("part", member.part());
+            if (member.stave() != Blank.Member.WHOLE) {
+                json.writeNumberField("stave", member.stave());
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void order(BuildOrder order) throws IOException {

@@ -83,6 +83,10 @@ public final class PlanText {
             names.forEach(more -> columns.row("", shortened(more, NAMES)));
         }
         columns.lines().forEach(line -> out.append(line).append('\n'));
+        for (CutList.Row row : list.rows()) {
+            plan.joined().part(row.parts().getFirst()).flatMap(part -> SawnText.of(plan, part))
+                    .ifPresent(text -> paragraph("  ", FindingText.visible(row.mark() + " " + text + ".")));
+        }
         out.append('\n');
         loose(list);
         totals(list);
@@ -152,6 +156,10 @@ public final class PlanText {
         cutting.untouched().forEach(leaf -> out.append("`").append(leaf).append("` stays whole.\n\n"));
         paragraph("", yieldLine(plan));
         out.append('\n');
+        if (!cutting.remarks().isEmpty()) {
+            cutting.remarks().forEach(line -> paragraph("", FindingText.visible(line)));
+            out.append('\n');
+        }
         List<String> moves = MovesText.of(cutting.moves(), format);
         if (!moves.isEmpty()) {
             moves.forEach(line -> paragraph("", line));
@@ -170,7 +178,7 @@ public final class PlanText {
                 .append(board.board().sheet() ? " thick\n" : " thick once flat\n");
         Columns columns = new Columns("lrlrlrlr");
         for (BoardCut.OnBoard part : board.parts()) {
-            place(columns, shortened(part.part(), NAMES), part.area());
+            place(columns, shortened(part.name(), NAMES), part.area());
         }
         for (Strip strip : board.strips()) {
             place(columns, "strip " + strip.number(), strip.area());

@@ -65,7 +65,7 @@ class FlawsTakenTest {
         Cutting cutting = cut(housed("sapwood { at 0, 0; size 6 x 100 }", "takes sapwood"));
         BoardCut.OnBoard shelf = cutting.boards().stream()
                 .flatMap(each -> each.parts().stream())
-                .filter(each -> each.part().equals("shelf"))
+                .filter(each -> each.name().equals("shelf"))
                 .findFirst()
                 .orElseThrow();
         assertThat(cutting.unplaced()).isEmpty();
@@ -121,7 +121,7 @@ class FlawsTakenTest {
     @Test
     void inAResawnBoardAFlawGoesThrough() {
         String thick = housed("sapwood { at 100, 0; size 100 x 100; face under }", "takes sapwood on bottom")
-                .replace("size 300 x 100 x 12", "size 300 x 100 x 24");
+                .replace("size 300 x 100 x 12", "leaves 2; size 300 x 100 x 24");
         assertThat(cut(thick).unplaced()).containsExactly("shelf");
     }
 
@@ -133,7 +133,7 @@ class FlawsTakenTest {
                 + "part b { length 300; width 60; thickness 12; from plank }\n");
         assertThat(cutting.unplaced()).isEmpty();
         assertThat(cutting.boards().getFirst().parts())
-                .filteredOn(each -> each.part().equals("b"))
+                .filteredOn(each -> each.name().equals("b"))
                 .allSatisfy(each -> assertThat(each.area().y()).isGreaterThanOrEqualTo(Length.ofMm(60)));
     }
 

@@ -142,4 +142,35 @@ class NoRoomTest {
         assertThat(findings).hasSize(2);
         assertThat(findings.getFirst().found()).contains("It would fit if it were 7 mm shorter");
     }
+
+    /** The knot is 20 from the edge of the part, and so nearer than its 10 and half its radius: taking it does not help. */
+    @Test
+    void aFlawIsOnlyOfferedWhereTakingItHelps() {
+        String text = head(BARE) + board("plank", "300 x 100 x 12", "knot { at 150, 8; radius 6 }")
+                + "part a { length 300; width 100; thickness 12; from plank }\n";
+        assertThat(findings(text).getFirst().remedies()).extracting(Remedy::text)
+                .noneMatch(each -> each.contains("takes"));
+        assertThat(findings(text.replace("at 150, 8", "at 150, 50")).getFirst().remedies()).extracting(Remedy::text)
+                .anyMatch(each -> each.contains("`takes knot`") && each.endsWith("it has room then"));
+    }
+
+    @Test
+    void aBoardThatIsAllFlawsSaysSo() {
+        String text = head(BARE) + board("plank", "300 x 100 x 12", "worm { at 150, 50; radius 400 }")
+                + "part a { length 200; width 90; thickness 12; from plank }\n";
+        assertThat(findings(text).getFirst().found())
+                .isEqualTo("On `plank` a worm stands in the way. No place on it is clear of flaws.");
+    }
+
+    /** 150 wide of boards of 100 are two staves of 75; in boards of 12 there is no room for two of them. */
+    @Test
+    void whatIsTooWideIsOfferedStavesWhereTheyHaveRoom() {
+        String text = head(BARE) + board("plank", "620 x 100 x 12", "")
+                + "part a { length 300; width 150; thickness 12 }\n";
+        assertThat(findings(text).getFirst().remedies()).extracting(Remedy::text)
+                .anyMatch(each -> each.contains("`glue_up { }`"));
+        assertThat(Projects.compile(text.replace("12 }\n", "12; glue_up { } }\n")).cutting().unplaced()).isEmpty();
+        assertThat(findings(text.replace("620", "420")).getFirst().remedies()).extracting(Remedy::text)
+                .noneMatch(each -> each.contains("glue_up"));
+    }
 }

@@ -70,7 +70,7 @@ class SawingTest {
             strips += board.strips().size();
         }
         Set<String> placed = new HashSet<>();
-        compilation.cutting().boards().forEach(b -> b.parts().forEach(p -> assertThat(placed.add(p.part())).isTrue()));
+        compilation.cutting().boards().forEach(b -> b.parts().forEach(p -> assertThat(placed.add(p.name())).isTrue()));
         placed.addAll(compilation.cutting().unplaced());
         assertThat(placed).hasSize(compilation.joined().parts().size());
         return strips;

@@ -20,14 +20,14 @@ class WishesTest {
     private static BoardCut.OnBoard on(Cutting cutting, String part) {
         return cutting.boards().stream()
                 .flatMap(board -> board.parts().stream())
-                .filter(each -> each.part().equals(part))
+                .filter(each -> each.name().equals(part))
                 .findFirst()
                 .orElseThrow();
     }
 
     private static String boardOf(Cutting cutting, String part) {
         return cutting.boards().stream()
-                .filter(board -> board.parts().stream().anyMatch(each -> each.part().equals(part)))
+                .filter(board -> board.parts().stream().anyMatch(each -> each.name().equals(part)))
                 .map(board -> board.board().name())
                 .findFirst()
                 .orElseThrow();

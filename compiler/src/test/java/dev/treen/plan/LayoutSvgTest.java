@@ -40,8 +40,8 @@ class LayoutSvgTest {
         String words = all(svg, "desc").getFirst().getTextContent();
         var board = compilation.cutting().boards().getFirst();
         board.parts().forEach(part -> {
-            assertThat(texts).contains(part.part());
-            assertThat(words).contains(part.part() + ", ");
+            assertThat(texts).contains(part.name());
+            assertThat(words).contains(part.name() + ", ");
         });
         board.cuts().forEach(cut -> {
             assertThat(texts).contains(String.valueOf(cut.number()));

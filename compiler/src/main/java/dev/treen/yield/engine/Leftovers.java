@@ -6,6 +6,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds what is worth keeping in the free places of a layout. */
 final class Leftovers {
+    /** With more flaws than this, trying all pairs of sides takes too long. */
+    private static final int MANY = 40;
+
     private Leftovers() {
     }
 
@@ -38,6 +41,9 @@ final class Leftovers {
             return new long[]{x, y, l, w};
         }
         long[] d = f.flaws[stock];
+        if (d.length > 4 * MANY) {
+            return EmptyRectangle.in(d, x, y, l, w, leastL, leastW, f.kerf);
+        }
         long @Nullable [] best = null;
         double most = 0;
         for (int i = -1; i < d.length / 4; i++) {

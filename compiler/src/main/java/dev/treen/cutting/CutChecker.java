@@ -1,0 +1,229 @@
+package dev.treen.cutting;
+
+import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.Joined;
+import dev.treen.model.Board;
+import dev.treen.model.GlueUp;
+import dev.treen.model.LayoutWishes;
+import dev.treen.quantity.Length;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Checks what becomes of boards against the rules, from the project's own figures: every part is there once, whole or in all
+ * its staves; staves add up and are as wide and as many as was asked; what is resawn is thick enough; pieces of a ripped
+ * board lie between its rips. It shares nothing with what chose the layout; the solver's own rectangles have a check of their
+ * own.
+ */
+final class CutChecker {
+    private final Joined joined;
+    private final List<String> breaches = new ArrayList<>();
+    private final Map<Blank.Member, BoardCut> places = new HashMap<>();
+    private final Map<Blank.Member, Blank> blanks = new HashMap<>();
+    private final Map<String, FinishedPart> parts = new HashMap<>();
+    private final Set<String> made = new HashSet<>();
+    private final Map<String, Glued> glued = new HashMap<>();
+    private final Set<String> unplaced;
+
+    private CutChecker(Joined joined, Cutting cutting) {
+        this.joined = joined;
+        joined.parts().forEach(part -> parts.put(part.part().name(), part));
+        this.unplaced = new HashSet<>();
+        cutting.unplaced().forEach(name -> unplaced.addAll(List.of(name.split(" \\+ ", -1))));
+    }
+
+    /** What is wrong with a layout; nothing where it is right. */
+    static List<String> check(Joined joined, Cutting cutting) {
+        var checker = new CutChecker(joined, cutting);
+        cutting.glued().forEach(each -> checker.glued.put(each.part(), each));
+        joined.project().measurements().forEach(each -> checker.made.addAll(each.made()));
+        cutting.boards().forEach(checker::board);
+        for (FinishedPart part : joined.parts()) {
+            Optional<Glued> staves = Optional.ofNullable(checker.glued.get(part.part().name()));
+            if (part.part().glueUp().isPresent() != staves.isPresent()) {
+                checker.breach("staves of", part.part().name());
+            } else if (staves.isPresent()) {
+                checker.glued(part, staves.get());
+            } else {
+                checker.there(new Blank.Member(part.part().name(), 0));
+            }
+        }
+        joined.project().settings().layout().bookmatched().forEach(checker::pair);
+        return List.copyOf(checker.breaches);
+    }
+
+    private void breach(String what, String where) {
+        breaches.add(what + " `" + where + "`");
+    }
+
+    private void board(BoardCut cut) {
+        Length flat = flat(cut);
+        if (cut.leaf() < 1 || cut.leaf() > cut.leaves() || cut.thickness().compareTo(flat) > 0) {
+            breach("leaves of", cut.name());
+        }
+        boolean never = !joined.project().settings().layout().resaw() && cut.source().leaves().isEmpty();
+        if (cut.source().leaves().map(asked -> asked != cut.leaves()).orElse(never && cut.leaves() > 1)) {
+            breach("leaves asked of", cut.name());
+        }
+        if (!between(cut)) {
+            breach("rips of", cut.source().name());
+        }
+        for (BoardCut.OnBoard piece : cut.parts()) {
+            for (Blank.Member member : piece.blank().members()) {
+                if (places.put(member, cut) != null) {
+                    breach("twice", member.name());
+                }
+                blanks.put(member, piece.blank());
+                size(member, piece);
+                Optional.ofNullable(parts.get(member.part()))
+                        .flatMap(part -> part.part().from())
+                        .filter(from -> !from.name().equals(cut.source().name()))
+                        .ifPresent(from -> breach("from another board", member.name()));
+            }
+            thick(cut, piece.blank());
+        }
+    }
+
+    /** What a leaf gives once it is flat (rules of the trade A-04), without the hollow of a piece so wide. */
+    private static Length flat(BoardCut cut) {
+        Board source = cut.source();
+        Length thick = source.thickness().value();
+        if (source.sheet()) {
+            return thick;
+        }
+        Length share = Length.ofMm(cut.board().width().value().ratioTo(source.width().value()));
+        Length cup = source.cup().map(c -> c.value().times(share.mm()).times(share.mm())).orElse(Length.ZERO);
+        Length all = thick.minus(cup).minus(source.allow().planing().value()).minus(source.allow().planing().value());
+        for (int i = 1; i < cut.leaves(); i++) {
+            all = all.minus(source.allow().kerf().value()).minus(source.allow().resaw().value().times(2));
+        }
+        return all.dividedBy(cut.leaves());
+    }
+
+    /** Whether the board that is laid out is one of the stretches between two rips, a kerf apart. */
+    private static boolean between(BoardCut cut) {
+        Board source = cut.source();
+        Length kerf = source.allow().kerf().value();
+        Length from = Length.ZERO;
+        for (int i = 0; i < source.rips().size(); i++) {
+            Length to = source.rips().get(i).value();
+            if (cut.board().name().endsWith(" piece " + (i + 1))) {
+                return cut.board().width().value().equals(to.minus(from));
+            }
+            from = to.plus(kerf);
+        }
+        return cut.board().width().value().equals(source.width().value().minus(from));
+    }
+
+    private void size(Blank.Member member, BoardCut.OnBoard piece) {
+        FinishedPart part = parts.get(member.part());
+        if (part == null) {
+            breach("unknown", member.part());
+            return;
+        }
+        boolean whole = member.stave() == 0;
+        Length along = part.roughLength().value();
+        Length wide = whole ? part.roughWidth().value()
+                : Optional.ofNullable(glued.get(member.part()))
+                        .filter(each -> member.stave() <= each.staves().size())
+                        .map(each -> each.staves().get(member.stave() - 1)
+                                .plus(part.part().allow().planing().value().times(2)))
+                        .orElse(Length.ZERO);
+        // A part that was cut at another size stays as it was cut.
+        boolean less = piece.area().length().compareTo(along) < 0 || piece.area().width().compareTo(wide) < 0;
+        if (wide.signum() <= 0 || (less && !made.contains(member.part()))) {
+            breach("size of", member.name());
+        }
+    }
+
+    private void thick(BoardCut cut, Blank blank) {
+        Length needed = Length.ZERO;
+        Length thickest = Length.ZERO;
+        for (Blank.Member member : blank.members()) {
+            FinishedPart part = parts.get(member.part());
+            if (part == null) {
+                continue;
+            }
+            Length again = member.stave() == 0 ? Length.ZERO : part.part().allow().planing().value().times(2);
+            thickest = thickest.max(part.thickness().value().plus(again));
+        }
+        for (int i = 0; i < blank.members().size(); i++) {
+            needed = needed.plus(thickest);
+            if (i > 0) {
+                needed = needed.plus(cut.source().allow().kerf().value())
+                        .plus(cut.source().allow().resaw().value().times(2));
+            }
+        }
+        if (needed.compareTo(cut.thickness()) > 0) {
+            breach("thickness of", blank.name());
+        }
+    }
+
+    private void there(Blank.Member member) {
+        if (places.containsKey(member) == unplaced.contains(member.name())) {
+            breach("neither cut nor left out, or both:", member.name());
+        }
+    }
+
+    private void glued(FinishedPart part, Glued glued) {
+        GlueUp asked = part.part().glueUp().orElseThrow();
+        Length sum = Length.ZERO;
+        for (int i = 0; i < glued.staves().size(); i++) {
+            Length stave = glued.staves().get(i);
+            sum = sum.plus(stave);
+            boolean wide = asked.widest().filter(w -> stave.compareTo(w.value()) > 0).isPresent();
+            if (stave.signum() <= 0 || (wide && asked.staves().isEmpty() && asked.match() != GlueUp.Match.BOOK)) {
+                breach("width of stave " + (i + 1) + " of", glued.part());
+            }
+            there(new Blank.Member(glued.part(), i + 1));
+        }
+        boolean count = asked.staves().map(n -> n == glued.staves().size()).orElse(glued.staves().size() >= 2);
+        if (!count || !sum.equals(part.roughWidth().value())) {
+            breach("staves of", glued.part());
+        }
+        if (glued.clear() && !clear(part, glued)) {
+            breach("glue lines of", glued.part());
+        }
+        if (asked.match() == GlueUp.Match.BOOK) {
+            book(new Blank.Member(glued.part(), 1), new Blank.Member(glued.part(), 2));
+        }
+    }
+
+    /** Whether no glue line runs through a place that a joint touches beside untouched wood. */
+    private boolean clear(FinishedPart part, Glued glued) {
+        Length before = part.roughWidth().value().minus(part.width().value()).dividedBy(2);
+        for (Rectangle place : new JointPlaces(joined).of(part)) {
+            Length low = place.y().plus(before);
+            Length high = low.plus(place.width());
+            boolean across = place.width().compareTo(part.width().value()) >= 0;
+            if (!across && glued.lines().stream().anyMatch(l -> l.compareTo(low) > 0 && l.compareTo(high) < 0)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void pair(LayoutWishes.Group pair) {
+        List<FinishedPart> parts = pair.parts().stream().flatMap(name -> joined.part(name).stream()).toList();
+        boolean both = parts.size() == 2 && parts.stream().allMatch(part -> part.part().glueUp().isEmpty());
+        boolean once = joined.project().settings().layout().bookmatched().stream()
+                .filter(other -> other.parts().stream().anyMatch(pair.parts()::contains))
+                .count() == 1;
+        if (both && once) {
+            book(new Blank.Member(pair.parts().get(0), 0), new Blank.Member(pair.parts().get(1), 0));
+        }
+    }
+
+    private void book(Blank.Member one, Blank.Member other) {
+        Blank blank = blanks.get(one);
+        if (places.containsKey(one) != places.containsKey(other)
+                || (blank != null && !blank.equals(blanks.get(other)))) {
+            breach("not one book:", one.name());
+        }
+    }
+}
