@@ -1,7 +1,5 @@
 package dev.treen.cutting;
 
-import static java.util.stream.Collectors.toMap;
-
 import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
@@ -17,11 +15,11 @@ import dev.treen.quantity.Unit;
 import dev.treen.yield.Cancel;
 import dev.treen.yield.Unplaced;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -44,17 +42,15 @@ final class NoRoom {
     private final Nearest nearest;
     private final Cancel cancel;
     private final Changed changed;
-    private final Map<String, FinishedPart> parts = new HashMap<>();
     private int tried;
 
     NoRoom(Joined joined, Rack rack, Wished wished, Nearest nearest, Cancel cancel) {
         this.changed = new Changed(joined, wished, rack);
-        joined.parts().forEach(part -> parts.put(part.part().name(), part));
         this.nearest = nearest;
         this.cancel = cancel;
         this.joined = joined;
         // Of a large project thousands may find no room.
-        this.parts = joined.parts().stream().collect(toMap(part -> part.part().name(), part -> part, (a, b) -> a));
+        this.parts = joined.parts().stream().collect(Collectors.toMap(part -> part.part().name(), part -> part, (first, second) -> first));
         this.rack = rack;
         this.wished = wished;
         this.format = joined.project().settings().format();
