@@ -302,6 +302,7 @@ final class Desk {
     /** Files on the disk have changed: everything is looked at afresh. */
     void allAfresh() {
         documents.allAfresh();
+        workspace.lookAgain();
         workspace.afresh();
         documents.all().forEach(this::publishSoon);
     }
