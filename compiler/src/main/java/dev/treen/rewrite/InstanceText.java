@@ -138,8 +138,7 @@ final class InstanceText {
             case Datum.Bare(BigFraction amount, Unit of) -> of.of(amount).as(Dimension.LENGTH).stream().toList();
             case Datum.Exactly(var quantity) -> quantity.as(Dimension.LENGTH).stream().toList();
             case Datum.Sizes(List<Datum> each) -> each.stream().flatMap(one -> measures(one).stream()).toList();
-            case Datum.Between _,Datum.Several _,Datum.Text _,Datum.Truth _,Datum.Word _,Datum.Thing _,
-                    Datum.Unknown _ ->
+            case Datum.Between _,Datum.Several _,Datum.Text _,Datum.Truth _,Datum.Word _,Datum.Thing _,Datum.Unknown _ ->
                 List.of();
         };
     }
@@ -195,7 +194,8 @@ final class InstanceText {
         }
         return said.isEmpty()
                 ? Optional.empty()
-                : Optional.of("part " + theirs.substring(theirs.lastIndexOf('.') + 1) + " { " + String.join("; ", said.values()) + " }");
+                : Optional.of("part " + theirs.substring(theirs.lastIndexOf('.') + 1) + " { "
+                        + String.join("; ", said.values()) + " }");
     }
 
     private void properties(String name, Map<String, String> said, int depth) {

@@ -63,7 +63,8 @@ record PatternSource(
         for (Statement statement : tree.statements()) {
             if (statement instanceof Statement.Pattern pattern
                     && all.stream().noneMatch(each -> each.name().equals(pattern.name().text()))) {
-                all.add(new PatternSource(pattern.name().text(), path, pattern, Parameter.of(pattern, unit), project, loader));
+                all.add(new PatternSource(pattern.name().text(), path, pattern, Parameter.of(pattern, unit), project,
+                        loader));
             }
         }
     }
@@ -101,7 +102,7 @@ record PatternSource(
         path.ifPresent(each -> text.append("use \"").append(each).append("\"\n"));
         project.statements().stream()
                 .filter(each -> each instanceof Statement.Use || each instanceof Statement.Pattern
-                        || each instanceof Statement.Let)
+                        || each instanceof Statement.Let || each instanceof Statement.Board)
                 .forEach(each -> text.append(each.span().text()).append('\n'));
         for (int i = 0; i < all.size(); i++) {
             Given given = all.get(i);

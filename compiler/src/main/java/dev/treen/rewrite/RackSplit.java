@@ -64,9 +64,7 @@ public final class RackSplit {
             case Statement.Board board -> !board.name().text().isEmpty();
             case Statement.Property property -> OF_THE_SHOP.contains(property.name().text())
                     && preset(property).isPresent();
-            case Statement.Project _,Statement.Use _,Statement.Let _,Statement.Part _,Statement.Joint _,
-                    Statement.Require _,Statement.Accept _,Statement.Measured _,Statement.Holds _,
-                    Statement.Pattern _,Statement.Param _,Statement.Repeat _,Statement.When _,Statement.Broken _ ->
+            case Statement.Project _,Statement.Use _,Statement.Let _,Statement.Part _,Statement.Joint _,Statement.Require _,Statement.Accept _,Statement.Measured _,Statement.Holds _,Statement.Pattern _,Statement.Param _,Statement.Repeat _,Statement.When _,Statement.Broken _ ->
                 false;
         };
     }
@@ -145,9 +143,7 @@ public final class RackSplit {
             case Statement.Part part -> Optional.of(part.name().text());
             case Statement.Pattern pattern -> Optional.of(pattern.name().text());
             case Statement.Property property -> preset(property);
-            case Statement.Project _,Statement.Use _,Statement.Joint _,Statement.Require _,Statement.Accept _,
-                    Statement.Measured _,Statement.Holds _,Statement.Param _,Statement.Repeat _,Statement.When _,
-                    Statement.Broken _ ->
+            case Statement.Project _,Statement.Use _,Statement.Joint _,Statement.Require _,Statement.Accept _,Statement.Measured _,Statement.Holds _,Statement.Param _,Statement.Repeat _,Statement.When _,Statement.Broken _ ->
                 Optional.empty();
         };
     }

@@ -177,7 +177,8 @@ final class Solver {
     /** The board of the parts that a parameter gives a board to, where it is another than that of the rest. */
     private Optional<String> board(Thing tried, Map<String, String> names) {
         List<String> boards = tried.parts().entrySet().stream()
-                .filter(each -> each.getValue().from().filter(from -> from.name().equals(PatternSource.WOOD)).isPresent())
+                .filter(each -> each.getValue().from().filter(from -> from.name().equals(PatternSource.WOOD))
+                        .isPresent())
                 .map(each -> theirs(each.getKey(), names).from().map(Board::name).orElse(""))
                 .distinct()
                 .toList();

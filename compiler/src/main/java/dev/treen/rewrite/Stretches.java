@@ -114,7 +114,7 @@ final class Stretches {
     static List<Edit> without(SourceFile file, List<Span> stretches, String line, int at) {
         String lineEnd = file.text().contains("\r\n") ? "\r\n" : "\n";
         List<Edit> edits = new ArrayList<>();
-        for (Span stretch : joined(file, stretches)) {
+        for (Span stretch : joined(file, stretches, at)) {
             boolean whole = stretch.end() == file.lineStart(file.lineOf(stretch.end()))
                     || stretch.end() == file.text().length();
             edits.add(stretch.start() <= at && at < stretch.end()
@@ -124,12 +124,13 @@ final class Stretches {
         return edits;
     }
 
-    /** With those in one between which nothing stands. */
-    private static List<Span> joined(SourceFile file, List<Span> stretches) {
+    /** With those in one between which nothing stands; the one that {@code at} lies in begins anew. */
+    private static List<Span> joined(SourceFile file, List<Span> stretches, int at) {
         List<Span> joined = new ArrayList<>();
         for (Span stretch : stretches) {
             boolean next = !joined.isEmpty()
-                    && file.text().substring(joined.getLast().end(), stretch.start()).isBlank();
+                    && file.text().substring(joined.getLast().end(), stretch.start()).isBlank()
+                    && !(stretch.start() <= at && at < stretch.end());
             if (next) {
                 joined.set(joined.size() - 1, joined.getLast().to(stretch));
             } else {

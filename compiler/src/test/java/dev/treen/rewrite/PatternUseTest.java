@@ -8,6 +8,7 @@ import dev.treen.model.FileLoader;
 import dev.treen.model.Instance;
 import dev.treen.model.Joint;
 import dev.treen.model.Part;
+import dev.treen.model.Service;
 import dev.treen.model.Setting;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.TreenFiles;
@@ -127,10 +128,14 @@ class PatternUseTest {
         return "part " + name(part, prefix) + " {\n"
                 + "length " + mm(part.length().value()) + "\nwidth " + mm(part.width().value())
                 + "\nthickness " + mm(part.thickness().value()) + "\n"
+                + part.service().carries().map(load -> load instanceof Service.Carried.For(String use, var _)
+                        ? "carries " + use + "\n"
+                        : "").orElse("")
                 + part.from().map(board -> "from " + board.name() + "\n").orElse("")
                 + part.placing().map(placing -> "place { length " + word(placing.length()) + "; width "
                         + word(placing.width()) + "; at " + String.join(", ", placing.at().stream()
-                                .map(PatternUseTest::mm).toList()) + " }\n").orElse("")
+                                .map(PatternUseTest::mm).toList())
+                        + " }\n").orElse("")
                 + "}\n";
     }
 

@@ -292,6 +292,7 @@ final class Desk {
     /** Files on the disk have changed: everything is looked at afresh. */
     void allAfresh() {
         documents.allAfresh();
+        workspace.lookAgain();
         workspace.afresh();
         documents.all().forEach(document -> check(document, publisher::found));
     }

@@ -102,6 +102,7 @@ final class TextService implements TextDocumentService {
 
     @Override
     public void didOpen(DidOpenTextDocumentParams params) {
+        desk.workspace().lookAgain();
         desk.opened(desk.documents().open(params.getTextDocument()));
     }
 
@@ -113,6 +114,7 @@ final class TextService implements TextDocumentService {
     @Override
     public void didClose(DidCloseTextDocumentParams params) {
         desk.documents().close(params.getTextDocument().getUri());
+        desk.workspace().lookAgain();
         colours.forget(params.getTextDocument().getUri());
         desk.clear(params.getTextDocument().getUri());
     }
@@ -257,7 +259,7 @@ final class TextService implements TextDocumentService {
     @Override
     public CompletableFuture<WorkspaceEdit> rename(RenameParams params) {
         return desk.maybe(params.getTextDocument(), d -> Optional.of(new Renames(desk.encoding())
-                .to(d, around(d), d.positions().offset(params.getPosition()), params.getNewName())));
+                .to(d, desk.workspace().aroundNow(d), d.positions().offset(params.getPosition()), params.getNewName())));
     }
 
     @Override

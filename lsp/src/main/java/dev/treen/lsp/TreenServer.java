@@ -60,6 +60,7 @@ public final class TreenServer implements LanguageServer, LanguageClientAware {
                     new DidChangeWatchedFilesRegistrationOptions(
                             List.of(new FileSystemWatcher(Either.forLeft("**/*.treen")))));
             register(files);
+            desk.workspace().watched();
         }
     }
 

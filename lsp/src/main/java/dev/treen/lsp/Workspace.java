@@ -13,6 +13,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.LongSupplier;
 import java.util.stream.Stream;
 
 /**
@@ -25,14 +27,45 @@ public final class Workspace {
     private static final int DEEPEST = 8;
     private static final Set<String> PASSED_OVER = Set.of("target", "node_modules", "build");
 
+    /** Where nobody tells of changes on the disk, what was seen there counts for so long, for looking and not for editing. */
+    private static final long KEPT_NANOS = 2_000_000_000L;
+
     private record Read(FileTime time, Document document) {}
 
+    /** The files that lay in a folder, and when they were looked for. */
+    private record Listing(List<Path> paths, long at) {}
+
     private final Documents documents;
+    private final LongSupplier clock;
     private final List<Path> folders = new CopyOnWriteArrayList<>();
     private final Map<Path, Read> read = new ConcurrentHashMap<>();
+    private final Map<Path, Listing> listings = new ConcurrentHashMap<>();
+    private final AtomicLong visits = new AtomicLong();
+    private volatile boolean watched;
 
     Workspace(Documents documents) {
+        this(documents, System::nanoTime);
+    }
+
+    /** With a clock of its own, in nanoseconds. */
+    Workspace(Documents documents, LongSupplier clock) {
         this.documents = documents;
+        this.clock = clock;
+    }
+
+    /** The client tells of every file that changes on the disk: until it does, what was seen there counts. */
+    void watched() {
+        watched = true;
+    }
+
+    /** How often a file on the disk has been looked at. */
+    long visits() {
+        return visits.get();
+    }
+
+    /** Files may have come, gone or changed on the disk. */
+    void lookAgain() {
+        listings.clear();
     }
 
     void add(String uri) {
@@ -44,18 +77,32 @@ public final class Workspace {
 
     void remove(String uri) {
         folders.remove(Path.of(Documents.nameOf(uri)));
+        lookAgain();
     }
 
-    /** Forgets what was worked out from files that may have changed since. */
+    /** Forgets what was worked out of files because one that is open has changed; their texts stay as they are. */
     void afresh() {
-        read.clear();
+        read.replaceAll((path, each) -> new Read(each.time(), documents.closed(each.document().file())));
     }
 
-    /** All files of all folders, and the open ones that lie in none. */
+    /** All files of all folders, and the open ones that lie in none, as they are now. */
     public List<Document> all() {
+        lookAgainUnlessWatched();
         List<Document> all = new ArrayList<>(documents.all());
         folders.forEach(folder -> all.addAll(closedIn(folder, all)));
         return all;
+    }
+
+    /** The same as they are now, for edits that go into them. */
+    public List<Document> aroundNow(Document document) {
+        lookAgainUnlessWatched();
+        return around(document);
+    }
+
+    private void lookAgainUnlessWatched() {
+        if (!watched) {
+            lookAgain();
+        }
     }
 
     /** The files of the folder that {@code document} lies in, itself among them; where it lies in none, the open ones. */
@@ -77,17 +124,29 @@ public final class Workspace {
                 .max(java.util.Comparator.comparingInt(Path::getNameCount));
     }
 
-    private List<Document> closedIn(Path folder, List<Document> open) {
-        Set<String> known = new java.util.HashSet<>();
-        open.forEach(each -> known.add(each.file().name()));
+    private List<Document> closedIn(Path folder, List<Document> opened) {
+        Set<String> open = new java.util.HashSet<>();
+        opened.forEach(each -> open.add(each.file().name()));
         List<Document> found = new ArrayList<>();
+        Listing known = listings.get(folder);
+        boolean stands = known != null && (watched || clock.getAsLong() - known.at() < KEPT_NANOS);
+        List<Path> paths = stands ? known.paths() : look(folder);
+        paths.stream()
+                .filter(path -> !open.contains(path.toString()))
+                .limit(MOST_FILES)
+                .forEach(path -> document(path, stands).ifPresent(found::add));
+        return found;
+    }
+
+    private List<Path> look(Path folder) {
+        List<Path> found = new ArrayList<>();
         try (Stream<Path> files = Files.walk(folder, DEEPEST, new FileVisitOption[0])) {
-            files.filter(path -> path.toString().endsWith(".treen"))
+            files.peek(path -> visits.incrementAndGet())
+                    .filter(path -> path.toString().endsWith(".treen"))
                     .filter(path -> looksOpen(folder.relativize(path)))
-                    .filter(path -> !known.contains(path.toString()))
                     .sorted()
-                    .limit(MOST_FILES)
-                    .forEach(path -> document(path).ifPresent(found::add));
+                    .forEach(found::add);
+            listings.put(folder, new Listing(List.copyOf(found), clock.getAsLong()));
         } catch (IOException | java.io.UncheckedIOException unreadable) {
             // What cannot be read now is looked for again at the next question.
         }
@@ -103,7 +162,13 @@ public final class Workspace {
         return true;
     }
 
-    private Optional<Document> document(Path path) {
+    /** The file at {@code path}; one that {@code stands} as it was seen is not looked at again. */
+    private Optional<Document> document(Path path, boolean stands) {
+        Read last = read.get(path);
+        if (stands && last != null) {
+            return Optional.of(last.document());
+        }
+        visits.incrementAndGet();
         try {
             FileTime time = Files.getLastModifiedTime(path);
             Read before = read.get(path);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.gson.JsonObject;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,6 +75,35 @@ class HostileSessionTest {
             client.answerTo("8");
             client.send(symbols(9));
             assertThat(error(client.answerTo("9"))).isEqualTo(-32600);
+        }
+    }
+
+    /** Asked before, answered still; and shutdown itself is answered with null, as the protocol has it. */
+    @Test
+    void whatIsUnderWayAtShutdownIsStillAnswered() {
+        try (RawClient client = opened()) {
+            for (int id = 20; id < 40; id++) {
+                client.send(symbols(id));
+            }
+            client.send("{\"jsonrpc\":\"2.0\",\"id\":40,\"method\":\"shutdown\"}");
+            client.send(symbols(41));
+            Map<String, JsonObject> answers = client.answersTo(22);
+            for (int id = 20; id < 40; id++) {
+                assertThat(answers.get(String.valueOf(id)).has("result")).as("answer to %s", id).isTrue();
+            }
+            assertThat(answers.get("40").has("result")).isTrue();
+            assertThat(answers.get("40").get("result").isJsonNull()).isTrue();
+            assertThat(error(answers.get("41"))).isEqualTo(-32600);
+        }
+    }
+
+    @Test
+    void aChangeWithoutAVersionIsTaken() {
+        try (RawClient client = opened()) {
+            client.send(notification("textDocument/didChange", "{\"textDocument\":{\"uri\":\"" + URI
+                    + "\"},\"contentChanges\":[{\"text\":\"let later = 1\\n\"}]}"));
+            client.send(symbols(15));
+            assertThat(client.answerTo("15").toString()).contains("\"later\"").doesNotContain("\"é\"");
         }
     }
 

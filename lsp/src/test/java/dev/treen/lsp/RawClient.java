@@ -12,6 +12,8 @@ import java.io.UncheckedIOException;
 import java.nio.channels.Channels;
 import java.nio.channels.Pipe;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -79,6 +81,18 @@ final class RawClient implements AutoCloseable {
                 return next;
             }
         }
+    }
+
+    /** The next answers, by the number of their request, in whatever order they come. */
+    Map<String, JsonObject> answersTo(int requests) {
+        Map<String, JsonObject> answers = new HashMap<>();
+        while (answers.size() < requests) {
+            JsonObject next = next();
+            if (!next.has("method")) {
+                answers.put(next.get("id").toString(), next);
+            }
+        }
+        return answers;
     }
 
     /** The next message of a kind. */
