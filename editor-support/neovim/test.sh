@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Starts the real Neovim, without a screen, on a copy of the tea caddy and with the configuration that a user copies.
-# Every version that is there is tried: the one in the editors' folder, and the machine's own.
+# Every version that is there is tried: the one in the editors' folder, and the machine's own. SCREEN=file keeps a screen.
 set -euo pipefail
 cd "$(dirname "$0")"
 root=$(cd ../.. && pwd)
@@ -36,6 +36,6 @@ drive() {
 }
 
 tried=0
-if [ -x "$editors/bin/nvim" ]; then drive "$editors/bin/nvim" newer; tried=1; fi
+if [ -x "$editors/bin/nvim" ]; then drive "$editors/bin/nvim" newer; tried=1; unset SCREEN; fi
 if command -v nvim >/dev/null; then drive "$(command -v nvim)" own; tried=1; fi
 [ $tried = 1 ] || { echo "neovim: there is none; editor-support/install-editors.sh installs it" >&2; exit 1; }

@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
 # Starts the real Vim with the plug-in ALE, without a screen, on a copy of the tea caddy with the file that a user copies.
+# SCREEN=file keeps what would stand on one.
 set -euo pipefail
 cd "$(dirname "$0")"
 . ../with-project.sh

@@ -14,5 +14,5 @@ if [ ! -f "$code/out/server-main.js" ] || [ -z "$chromium" ]; then
     echo "vscode: VS Code itself is left out, there is none or no Chromium; editor-support/install-editors.sh gets them"
     exit 0
 fi
-timeout --kill-after=10 420 node drive/drive.mjs "$code" "$chromium" "$PWD/treen.vsix" "$work" ||
+timeout --kill-after=10 600 node drive/drive.mjs "$code" "$chromium" "$PWD/treen.vsix" "$work" ||
     { [ ! -f "$work/screen.png" ] || cp "$work/screen.png" failed.png; exit 1; }

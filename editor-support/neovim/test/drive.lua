@@ -151,6 +151,26 @@ check('it is reported once', #vim.tbl_filter(function(each) return each:match('^
 check('it is at the line of the gap', found.lnum + 1 == line, found)
 check('it says what is missing, in numbers', found.message:match('%d') ~= nil, found.message)
 
+-- What is on the screen, for the looks: SCREEN=file keeps it.
+if os.getenv('SCREEN') then
+  vim.o.columns, vim.o.lines = 150, 46
+  vim.o.termguicolors = true
+  vim.fn.cursor(found.lnum + 1, found.col + 1)
+  local _, window = vim.diagnostic.open_float({ scope = 'line' })
+  vim.wait(1500) -- hints and messages are drawn when the editor has nothing else to do
+  vim.cmd('redraw!')
+  local rows = {}
+  for row = 1, vim.o.lines do
+    local cells = {}
+    for column = 1, vim.o.columns do
+      cells[column] = vim.fn.screenstring(row, column)
+    end
+    rows[row] = (table.concat(cells):gsub('%s+$', ''))
+  end
+  vim.fn.writefile(rows, os.getenv('SCREEN'))
+  vim.api.nvim_win_close(window, true)
+end
+
 -- The fix, through the menu that a user would choose from.
 vim.fn.cursor(found.lnum + 1, found.col + 1)
 local offered

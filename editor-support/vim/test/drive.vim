@@ -42,6 +42,16 @@ try
   if !empty(s:found)
     call s:Check('at the line of the gap', s:found[0].lnum == line('.'), s:found)
   endif
+  if !empty($SCREEN)
+    set lines=46 columns=150
+    call search('gap 0\.2')
+    ALEDetail
+    wincmd p
+    redraw!
+    call writefile(map(range(1, &lines), {_, row -> substitute(join(map(range(1, &columns),
+          \ {_, column -> screenstring(row, column)}), ''), '\s\+$', '', '')}), $SCREEN)
+    only
+  endif
   undo
   ALELint
   call s:Check('and goes away when the line is as it was', s:Await('Clean()'), s:Codes())

@@ -71,15 +71,15 @@ public final class InlayHints {
                 }
             }
         }
+        addNumbers(document, asked, hints, taken);
         Set<Integer> told = new HashSet<>();
         for (RoomYear year : document.analysis().quick().facts().years(
                 at -> wanted.seasons() && isIn(document, asked, at))) {
-            // Beside what a value comes to: a second hint in the same place.
+            // Behind the unit, or what a value comes to: a second hint in the same place.
             // Editors set two hints at one place close together.
             String before = taken.contains(year.writtenAt().end()) ? "; " : "";
             add(document, asked, year.writtenAt(), before + YearText.hint(year, format), hints, told);
         }
-        addNumbers(document, asked, hints, taken);
         return hints;
     }
 
