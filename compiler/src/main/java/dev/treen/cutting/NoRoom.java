@@ -57,7 +57,8 @@ final class NoRoom {
 
     Optional<Finding> of(Unplaced unplaced) {
         Blank blank = rack.blank(unplaced.pieceId());
-        return blank.plain() ? Optional.ofNullable(parts.get(unplaced.pieceId())).map(part -> finding(part, unplaced.reason()))
+        return blank.plain()
+                ? Optional.ofNullable(parts.get(unplaced.pieceId())).map(part -> finding(part, unplaced.reason()))
                 : Optional.of(new NoRoomForBlank(joined, rack, blank).finding(unplaced.reason()));
     }
 
@@ -223,9 +224,11 @@ final class NoRoom {
                         + " stands in the way";
         boolean nowhere = Units.length(flaw.shorterBy()).compareTo(whole.roughLength().value()) >= 0;
         String alone = nowhere ? " No place on it is clear of flaws."
-                : changes.sentence().isEmpty() ? " Alone it would fit if it were " + text(flaw.shorterBy()) + " shorter, or " + text(flaw.narrowerBy())
-                        + " narrower."
-                : changes.sentence();
+                : changes.sentence().isEmpty()
+                        ? " Alone it would fit if it were " + text(flaw.shorterBy()) + " shorter, or "
+                                + text(flaw.narrowerBy())
+                                + " narrower."
+                        : changes.sentence();
         finding.found("On `" + board.name() + "` " + what + "." + alone);
         if (changes.remedies().isEmpty()) {
             finding.remedy(Remedy.choice("make it smaller, or take another board"));
@@ -242,7 +245,8 @@ final class NoRoom {
                 .filter(found -> !trying || nearest.fits(part, changed.taking(whole, found)))
                 .findFirst();
         kind.ifPresent(flawKind -> finding.remedy(Remedy.choice("say `takes " + flawKind
-                + "` in the part, if it may have one where no joint touches it" + (trying ? ": it has room then" : ""))));
+                + "` in the part, if it may have one where no joint touches it"
+                + (trying ? ": it has room then" : ""))));
         return kind.isPresent() ? 1 : 0;
     }
 
