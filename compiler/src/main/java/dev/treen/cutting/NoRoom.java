@@ -198,7 +198,7 @@ final class NoRoom {
                 .related(board.length().at(), "the board's size")
                 .number("tooLong", mm(large.tooLong()))
                 .number("tooWide", mm(large.tooWide()));
-        boolean staves = large.tooWide() > 0 && !board.sheet() && changes != Changes.NONE
+        boolean staves = large.tooWide() > 0 && !board.sheet() && nearest.worthTrying() && !cancel.asked()
                 && wished.pairOf(part.part().name()).isEmpty()
                 && nearest.fits(part.part().name(), changed.glued(part));
         if (staves) {
