@@ -75,16 +75,18 @@ final class BoardFindings {
     /** A count that was asked for makes staves that are wider than was asked for. */
     private void tooWide(Glued each) {
         Length widest = each.staves().stream().max(Length::compareTo).orElse(Length.ZERO);
-        each.asked().widest().filter(asked -> widest.compareTo(asked.value()) > 0).ifPresent(asked -> findings.add(Finding
-                .of(CuttingFindings.STAVES_TOO_WIDE, asked.at(),
-                        "So few staves of `" + each.part() + "` are wider than `widest`")
-                .found(each.staves().size() + " of them are up to " + format.text(widest) + " wide; `widest` is "
-                        + format.text(asked.value()) + ".")
-                .related(each.asked().at(), "how it is glued up")
-                .about(each.part())
-                .number("widest", widest.toDoubleMm())
-                .remedy(Remedy.choice("leave out `staves`, and the layout takes as many as that needs"))
-                .build()));
+        each.asked().widest().filter(asked -> widest.compareTo(asked.value()) > 0)
+                .ifPresent(asked -> findings.add(Finding
+                        .of(CuttingFindings.STAVES_TOO_WIDE, asked.at(),
+                                "So few staves of `" + each.part() + "` are wider than `widest`")
+                        .found(each.staves().size() + " of them are up to " + format.text(widest)
+                                + " wide; `widest` is "
+                                + format.text(asked.value()) + ".")
+                        .related(each.asked().at(), "how it is glued up")
+                        .about(each.part())
+                        .number("widest", widest.toDoubleMm())
+                        .remedy(Remedy.choice("leave out `staves`, and the layout takes as many as that needs"))
+                        .build()));
     }
 
     private void hollow(Remarks.Hollow each) {
@@ -98,8 +100,9 @@ final class BoardFindings {
                 .found("Flat over its whole width it gives " + format.text(each.whole()) + "; `" + name + "` is "
                         + format.text(each.part().thickness().value()) + " thick. Ripped at " + format.text(each.rip())
                         + ", that piece gives " + format.text(each.ripped()) + ".")
-                .because("A piece of half the width is a quarter as hollow (a sagitta goes with the square of its chord:"
-                        + " derived), so less is lost in planing it flat.")
+                .because(
+                        "A piece of half the width is a quarter as hollow (a sagitta goes with the square of its chord:"
+                                + " derived), so less is lost in planing it flat.")
                 .related(each.part().thickness().at(), "the part's thickness")
                 .about(board.name())
                 .about(name)

@@ -223,7 +223,8 @@ public final class Cutter {
                 remarked(layout, problem, boards, remarks, cancel),
                 findings);
         List<String> breaches = CutChecker.check(joined, cutting);
-        return breaches.isEmpty() ? cutting : Cutting.none(List.copyOf(rack.blanks().keySet()), List.of(broken(breaches)));
+        return breaches.isEmpty() ? cutting
+                : Cutting.none(List.copyOf(rack.blanks().keySet()), List.of(broken(breaches)));
     }
 
     private List<String> remarked(

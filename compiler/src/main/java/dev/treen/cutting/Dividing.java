@@ -121,7 +121,8 @@ final class Dividing {
 
     private Chosen chosen(Tried best, long ways) {
         Optional<Double> bound = tried.size() < ways ? Optional.empty()
-                : tried.values().stream().filter(each -> !each.picked().equals(best.picked())).map(Tried::bound).min(Double::compare);
+                : tried.values().stream().filter(each -> !each.picked().equals(best.picked())).map(Tried::bound)
+                        .min(Double::compare);
         return new Chosen(best.rack(), ways, bound);
     }
 
@@ -237,7 +238,8 @@ final class Dividing {
             boards.put(board.name(), (leaves.count() - 1) * (double) rack.weight(board));
             for (BoardLayout.Placement piece : cut.placements()) {
                 int more = rack.blank(piece.pieceId()).members().size() - 1;
-                blanks += more * piece.area().area() / (double) Units.FINE / Units.FINE / face(board) * rack.weight(board);
+                blanks += more * piece.area().area() / (double) Units.FINE / Units.FINE / face(board)
+                        * rack.weight(board);
             }
         }
         return share * (boards.values().stream().mapToDouble(Double::doubleValue).sum() + blanks);

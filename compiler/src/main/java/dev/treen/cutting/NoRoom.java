@@ -199,7 +199,7 @@ final class NoRoom {
                 .related(board.length().at(), "the board's size")
                 .number("tooLong", mm(large.tooLong()))
                 .number("tooWide", mm(large.tooWide()));
-        boolean staves = large.tooWide() > 0 && !board.sheet() && changes != Changes.NONE
+        boolean staves = large.tooWide() > 0 && !board.sheet() && nearest.worthTrying() && !cancel.asked()
                 && wished.pairOf(part.part().name()).isEmpty()
                 && nearest.fits(part.part().name(), changed.glued(part));
         if (staves) {
@@ -225,9 +225,11 @@ final class NoRoom {
                         + " stands in the way";
         boolean nowhere = Units.length(flaw.shorterBy()).compareTo(whole.roughLength().value()) >= 0;
         String alone = nowhere ? " No place on it is clear of flaws."
-                : changes.sentence().isEmpty() ? " Alone it would fit if it were " + text(flaw.shorterBy()) + " shorter, or " + text(flaw.narrowerBy())
-                        + " narrower."
-                : changes.sentence();
+                : changes.sentence().isEmpty()
+                        ? " Alone it would fit if it were " + text(flaw.shorterBy()) + " shorter, or "
+                                + text(flaw.narrowerBy())
+                                + " narrower."
+                        : changes.sentence();
         finding.found("On `" + board.name() + "` " + what + "." + alone);
         if (changes.remedies().isEmpty()) {
             finding.remedy(Remedy.choice("make it smaller, or take another board"));
@@ -244,7 +246,8 @@ final class NoRoom {
                 .filter(found -> !trying || nearest.fits(part, changed.taking(whole, found)))
                 .findFirst();
         kind.ifPresent(flawKind -> finding.remedy(Remedy.choice("say `takes " + flawKind
-                + "` in the part, if it may have one where no joint touches it" + (trying ? ": it has room then" : ""))));
+                + "` in the part, if it may have one where no joint touches it"
+                + (trying ? ": it has room then" : ""))));
         return kind.isPresent() ? 1 : 0;
     }
 

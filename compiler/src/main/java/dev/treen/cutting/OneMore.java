@@ -40,7 +40,8 @@ final class OneMore {
 
     /** A sentence where one more board of a kind saves more than it is; nothing otherwise. */
     Optional<String> saves(Layout now, Cancel cancel) {
-        boolean worth = !joined.project().settings().layout().offcutsFirst() && now.complete() && now.boards().size() > 1 && problem.settings().steps() > 1
+        boolean worth = !joined.project().settings().layout().offcutsFirst() && now.complete()
+                && now.boards().size() > 1 && problem.settings().steps() > 1
                 && problem.pieces().size() <= MOST_PARTS;
         if (!worth) {
             return Optional.empty();
@@ -92,7 +93,8 @@ final class OneMore {
         found.layout().boards().stream().map(BoardLayout::stockId).forEach(spared::remove);
         String more = rack.leaf(found.leaves().iterator().next()).of().source().name();
         return "One more board like `" + more + "` would save " + amount(now.score() - found.layout().score())
-                + (spared.isEmpty() ? "." : ", itself counted: `" + String.join("`, `", spared) + "` would stay whole.");
+                + (spared.isEmpty() ? "."
+                        : ", itself counted: `" + String.join("`, `", spared) + "` would stay whole.");
     }
 
     private String amount(long score) {

@@ -107,7 +107,8 @@ final class Remarks {
             return "A part of " + format.text(thickest) + " on it keeps it from being resawn into " + leaves
                     + ": a board of their own would serve the thin ones better.";
         }
-        return "Resawn into " + leaves + " it would save less than that cut counts for (`labour`), or another part would"
+        return "Resawn into " + leaves
+                + " it would save less than that cut counts for (`labour`), or another part would"
                 + " have no room.";
     }
 

@@ -89,7 +89,8 @@ final class BoardReader {
         for (Measure rip : given) {
             Length beyond = rip.value().plus(allow.kerf().value());
             if (rip.value().compareTo(from) <= 0 || beyond.compareTo(size.get(1).value()) >= 0) {
-                session.add(Finding.of(ModelFindings.OUT_OF_RANGE, rip.at(), "This rip leaves nothing on one side of it")
+                session.add(Finding
+                        .of(ModelFindings.OUT_OF_RANGE, rip.at(), "This rip leaves nothing on one side of it")
                         .found("With its kerf it has to lie within the width of the board, and beside any other rip.")
                         .related(size.get(1).at(), "the board's width")
                         .build());

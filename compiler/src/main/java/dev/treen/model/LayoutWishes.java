@@ -16,7 +16,8 @@ import java.util.Optional;
  * @param takes the flaws that parts may have in them that say nothing of it
  * @param keep the least leftover worth keeping, length and width; empty for the usual
  */
-public record LayoutWishes(List<Group> matched, List<Group> bookmatched, boolean resaw, double labour, boolean offcutsFirst,
+public record LayoutWishes(List<Group> matched, List<Group> bookmatched, boolean resaw, double labour,
+        boolean offcutsFirst,
         Optional<List<Measure>> keep, double steady, Takes takes) {
     /** A fiftieth of the wood is little against marking out anew; the figure is our own. */
     static final double STEADY = 0.02;

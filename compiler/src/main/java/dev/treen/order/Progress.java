@@ -69,9 +69,11 @@ record Progress(OperationGraph left, SoFar soFar) {
             case REST, RIP, FLATTEN, RESAW -> operation.parts().stream()
                     .filter(board -> boards.getOrDefault(board, Set.of()).stream().noneMatch(made::contains))
                     .toList();
-            case MARK, SAW, LEAVES, STAVES, TRUE, SIZE, ALONG, APART, LENGTH, JOINTS, FITTED -> operation.parts().stream()
-                    .filter(part -> !made.contains(part))
-                    .toList();
+            case MARK, SAW, LEAVES, STAVES, TRUE, SIZE, ALONG, APART, LENGTH, JOINTS,
+                    FITTED ->
+                operation.parts().stream()
+                        .filter(part -> !made.contains(part))
+                        .toList();
             case TRY -> tried.containsAll(operation.parts()) ? List.of() : operation.parts();
             case MEASURE -> operation.parts().stream().filter(part -> !sized.contains(part)).toList();
             case INSIDE, REHEARSE, GLUE, SQUARE, KEYED, CLEAN, FREED, OPENING, FIT, FINISH, MOUNT, CURE ->

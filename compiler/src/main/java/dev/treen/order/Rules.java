@@ -109,8 +109,8 @@ final class Rules {
             case FLATTEN, RESAW -> before == Phase.RIP
                     ? "narrow pieces are less hollow, and lose less to the plane"
                     : before == Phase.REST
-                    ? "wood that has not come to rest moves again after it is planed flat"
-                    : "the saw follows a true face";
+                            ? "wood that has not come to rest moves again after it is planed flat"
+                            : "the saw follows a true face";
             case MARK -> before == Phase.RESAW
                     ? "leaves lie in stick until their moisture is even"
                     : "wood that has not come to rest moves again after it is sawn";

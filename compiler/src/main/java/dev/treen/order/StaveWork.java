@@ -126,8 +126,9 @@ final class StaveWork {
         steps.add(switch (glued.asked().match()) {
             case BOOK -> "open the two leaves like a book, mirrored along the joint";
             case BOARD, NONE -> switch (glued.asked().order()) {
-                case ALTERNATE -> "lay them by their grain, their heart sides up and down by turns; staves of quartered wood"
-                        + " as they look best";
+                case ALTERNATE ->
+                    "lay them by their grain, their heart sides up and down by turns; staves of quartered wood"
+                            + " as they look best";
                 case ALIKE -> "lay them by their grain, their heart sides all one way";
             };
         });

@@ -1,7 +1,7 @@
 package dev.treen.page;
 
-import dev.treen.cutting.Blank;
 import dev.treen.check.RoomYear;
+import dev.treen.cutting.Blank;
 import dev.treen.drawing.DrawingSet;
 import dev.treen.plan.CutList;
 import dev.treen.plan.Plan;

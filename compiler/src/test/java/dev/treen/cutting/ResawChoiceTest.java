@@ -74,7 +74,8 @@ class ResawChoiceTest {
 
     @Test
     void aPairComesFromOnePieceAndIsResawnBeforeItIsPlaned() {
-        Compilation compilation = Projects.compile(head("bookmatch a, b") + board("plank", "801 x 100 x 27", "") + FOUR);
+        Compilation compilation = Projects
+                .compile(head("bookmatch a, b") + board("plank", "801 x 100 x 27", "") + FOUR);
         assertThat(compilation.cutting().boards().getFirst().parts()).extracting(BoardCut.OnBoard::name)
                 .containsExactly("a + b");
         List<Operation> steps = compilation.order().steps().stream().map(each -> each.operation()).toList();
@@ -152,7 +153,8 @@ class ResawChoiceTest {
     /** Two parts of 500 take two boards of 900 x 100 = 0.09 m²; one of 600 more and they take 0.06 less 0.09. */
     @Test
     void oneMoreBoardThatSavesIsTold() {
-        String text = head("resaw never") + board("long_1", "900 x 100 x 10", "") + board("long_2", "900 x 100 x 10", "")
+        String text = head("resaw never") + board("long_1", "900 x 100 x 10", "")
+                + board("long_2", "900 x 100 x 10", "")
                 + board("short", "600 x 100 x 10", "") + part("a", "500 x 99 x 9") + part("b", "500 x 99 x 9")
                 + part("c", "500 x 99 x 9");
         Cutting cutting = cut(text);
