@@ -1,5 +1,5 @@
 // Holds plan.pdf in each folder against Poppler's readers: all letters embedded, tagged, every part and step said, nothing
-// but A4 or Letter, and the ruler on the last sheet true to size.
+// but A4 or Letter, and the ruler before the drawings true to size.
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -54,10 +54,15 @@ for (const folder of process.argv.slice(2)) {
   fonts.forEach(font => hold(name, `carries its letters: ${font}`, /\syes (yes|no ) (yes|no )\s+\d+\s+\d+\s*$/.test(font)));
   const text = words(read('pdftotext', '-raw', pdf, '-'));
   const plan = JSON.parse(readFileSync(join(folder, 'plan.json'), 'utf8'));
-  plan.cutList.flatMap(row => row.parts).forEach(part => hold(name, `names the part ${part}`, text.includes(words(part))));
+  // What all names begin with is said once and left out.
+  const start = /eachbeginswith(.+?)intheproject/.exec(text)?.[1] ?? '';
+  plan.cutList.flatMap(row => row.parts).forEach(part => hold(name, `names the part ${part}`,
+    words(part).startsWith(start) && text.includes(words(part).slice(start.length))));
   hold(name, 'numbers its sheets', text.includes(`${pages}of${pages}`));
-  read('pdftoppm', '-gray', '-r', String(DOTS), '-f', String(pages), '-l', String(pages), '-singlefile', pdf, join(work, 'last'));
-  const long = lines(readFileSync(join(work, 'last.pgm')));
+  const sheet = read('pdftotext', pdf, '-').split('\f').findIndex(one => one.includes('Is this printed true to size?')) + 1;
+  hold(name, 'has a ruler', sheet > 0);
+  read('pdftoppm', '-gray', '-r', String(DOTS), '-f', String(sheet), '-l', String(sheet), '-singlefile', pdf, join(work, 'ruler'));
+  const long = lines(readFileSync(join(work, 'ruler.pgm')));
   hold(name, `a ruler of 100 mm; lines of ${long}`, long.some(run => Math.abs(run - 1000) <= 4));
   hold(name, `a ruler of 4 in; lines of ${long}`, long.some(run => Math.abs(run - 1016) <= 4));
   console.log(`${name}: ${pages} sheets, ${Math.round(statSync(pdf).size / 1024)} KiB`);

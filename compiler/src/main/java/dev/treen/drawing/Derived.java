@@ -59,11 +59,17 @@ final class Derived {
             Level level = level(measured, edge.from());
             if (!running.contains(measured) && dropped.contains(level)) {
                 Set<Vec3> known = ends.getOrDefault(level, Set.of());
-                if (!known.contains(edge.from()) && !known.contains(edge.to())) {
+                boolean rim = onSlope(edge, measured) && !known.isEmpty();
+                if (!rim && !known.contains(edge.from()) && !known.contains(edge.to())) {
                     dropped.remove(level);
                 }
             }
         }
+    }
+
+    /** Whether an edge is the rim of a face that leans away from the level it lies on: of a mitre between two grooves, say. */
+    private boolean onSlope(SurfaceEdge edge, Measured measured) {
+        return edge.rims().stream().anyMatch(rim -> part.leans(rim.plane(), measured));
     }
 
     private void drop(SurfaceEdge edge, List<Measured> running) {

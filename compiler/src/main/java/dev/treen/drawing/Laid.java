@@ -9,6 +9,7 @@ import dev.treen.quantity.Size;
 import dev.treen.solid.Axis;
 import dev.treen.solid.Box;
 import dev.treen.solid.Placed;
+import dev.treen.solid.Plane;
 import dev.treen.solid.Side;
 import dev.treen.solid.Solid;
 import dev.treen.solid.SurfaceEdge;
@@ -154,6 +155,13 @@ record Laid(String name, Solid solid, Side face, Side edge) {
         BigFraction other = arrow.dot(box.max());
         BigFraction least = Exact.compare(one, other) < 0 ? one : other;
         return Length.ofMm(arrow.dot(point).subtract(least));
+    }
+
+    /** Whether a face stands neither square to a measure nor along it. */
+    boolean leans(Plane plane, Measured measured) {
+        Vec3 along = arrow(measured);
+        BigFraction share = along.dot(plane.normal());
+        return share.signum() != 0 && !share.multiply(share).equals(plane.normal().lengthSquared());
     }
 
     /** The extent over all. */

@@ -23,27 +23,28 @@ record Paper(double width, double height, List<Scale> scales) {
             return (double) paper / part;
         }
 
+        /** Two for five is written 1:2.5, as on a scale rule. */
         String text() {
-            return paper + ":" + part;
+            return paper == 2 && part % 2 == 1 && part > 1 ? "1:" + part / 2 + ".5" : paper + ":" + part;
         }
     }
 
-    /** ISO 216 and ISO 5455 (from memory). */
-    private static final Paper A4 = of(PaperSize.A4, scales(true, 1, 2, 5, 10, 20, 50, 100));
+    /**
+     * ISO 216; ISO 5455 (from memory), with 1:2.5 between: where one scale to the next is so far, small joints would be
+     * drawn too small to read.
+     */
+    private static final Paper A4 = of(PaperSize.A4, scales(1, 2, 0, 5, 10, 20, 50, 100));
     /** ANSI/ASME Y14.1; halves and quarters as inch rules have them (from memory). */
-    private static final Paper LETTER = of(PaperSize.LETTER, scales(true, 1, 2, 4, 8, 16, 32, 64));
+    private static final Paper LETTER = of(PaperSize.LETTER, scales(1, 2, 4, 8, 16, 32, 64));
 
     private static Paper of(PaperSize lying, List<Scale> scales) {
         return new Paper(/* width= */ lying.height(), /* height= */ lying.width(), scales);
     }
 
-    private static List<Scale> scales(boolean enlarged, int... parts) {
-        List<Scale> scales = new ArrayList<>();
-        if (enlarged) {
-            scales.add(new Scale(2, 1));
-        }
+    private static List<Scale> scales(int... parts) {
+        List<Scale> scales = new ArrayList<>(List.of(new Scale(2, 1)));
         for (int part : parts) {
-            scales.add(new Scale(1, part));
+            scales.add(part == 0 ? new Scale(2, 5) : new Scale(1, part));
         }
         return List.copyOf(scales);
     }

@@ -17,6 +17,9 @@ import java.util.Map;
 final class PartSheet {
     private static final double BETWEEN = 7;
 
+    /** What the lying pages of a plan leave beside their margins, on A4 and on Letter alike. */
+    private static final double WIDEST = 244;
+
     private final Settings settings;
     private final LengthFormat format;
     private final FinishedPart part;
@@ -49,7 +52,8 @@ final class PartSheet {
             drawn = arranged.marks();
             scale = each;
             Bounds bounds = Mark.bounds(drawn);
-            if (arranged.complete() && bounds.width() <= room.width() && bounds.height() <= room.height()) {
+            if (arranged.complete() && bounds.width() <= Math.min(room.width(), WIDEST)
+                    && bounds.height() <= room.height()) {
                 break;
             }
         }
@@ -76,8 +80,8 @@ final class PartSheet {
         String species = part.part().from().flatMap(Board::species).map(s -> s.replace('_', ' ')).orElse("");
         List<Paper.Cell> cells = new ArrayList<>();
         cells.add(new Paper.Cell("from", species.isEmpty() ? board : board + ", " + species));
-        cells.add(new Paper.Cell("finished, " + format.unit(), format.figure(size.length()) + " x "
-                + format.figure(size.width()) + " x " + format.figure(size.thickness())));
+        cells.add(new Paper.Cell("finished, " + format.unit(), format.figure(size.length()) + " × "
+                + format.figure(size.width()) + " × " + format.figure(size.thickness())));
         cells.add(new Paper.Cell("scale", scale.text()));
         return cells;
     }

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** An assembly as the eye sees it: isometric (ISO 5456-3), faces in three light greys, names outside with leaders. */
 final class Pictorial {
@@ -165,7 +166,7 @@ final class Pictorial {
     /** Writes the names beside the picture; returns what there was to say of parts without one. */
     private String names(List<Placed> parts, Bounds room) {
         Map<String, Spot> anchors = anchors();
-        int named = name(anchors, Mark.bounds(marks), room, ASIDE, marks);
+        int named = name(anchors, Mark.bounds(marks), room, ASIDE, name -> name, marks);
         List<String> hidden = parts.stream().map(Placed::name).filter(n -> !anchors.containsKey(n)).toList();
         String unseen = hidden.isEmpty() ? "" : "not seen: " + String.join(", ", hidden);
         int unnamed = anchors.size() - named;
@@ -173,7 +174,8 @@ final class Pictorial {
     }
 
     /** Writes as many of the names as there is room for beside a picture, those that come first; returns how many. */
-    static int name(Map<String, Spot> anchors, Bounds picture, Bounds room, double aside, List<Mark> marks) {
+    static int name(Map<String, Spot> anchors, Bounds picture, Bounds room, double aside,
+            UnaryOperator<String> called, List<Mark> marks) {
         int most = (int) (room.height() / PITCH);
         List<String> ordered = anchors.keySet().stream().limit(2L * most).toList();
         List<String> left = new ArrayList<>();
@@ -183,8 +185,8 @@ final class Pictorial {
             boolean goesLeft = right.size() >= most || (wantsLeft && left.size() < most);
             (goesLeft ? left : right).add(name);
         }
-        column(left, anchors, picture, room, -aside, marks);
-        column(right, anchors, picture, room, aside, marks);
+        column(left, anchors, picture, room, -aside, called, marks);
+        column(right, anchors, picture, room, aside, called, marks);
         return ordered.size();
     }
 
@@ -193,7 +195,7 @@ final class Pictorial {
     }
 
     private static void column(List<String> names, Map<String, Spot> anchors, Bounds picture, Bounds room, double aside,
-            List<Mark> marks) {
+            UnaryOperator<String> called, List<Mark> marks) {
         boolean left = aside < 0;
         if (names.isEmpty()) {
             return;
@@ -205,7 +207,7 @@ final class Pictorial {
         double over = Math.max(0, at.getFirst() > last ? at.getLast() - (room.bottom() - 2) : 0);
         double edge = (left ? picture.left() : picture.right()) + aside;
         for (int i = 0; i < sorted.size(); i++) {
-            String name = Flat.shortened(sorted.get(i), room.width() / 5);
+            String name = Flat.shortened(called.apply(sorted.get(i)), room.width() / 5);
             double wide = Lettering.width(name, Lettering.USUAL, false);
             double y = Math.min(at.get(i) - over, room.bottom() - 2 - (sorted.size() - 1 - i) * PITCH);
             double x = left ? edge - wide / 2 : edge + wide / 2;

@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /**
  * An assembly drawn once, from which many small pictures are made in which single parts stand out: these are shaded, in
@@ -16,8 +17,9 @@ import java.util.Map;
  */
 public final class Scene {
     private static final Bounds ROOM = new Bounds(0, 0, 96, 64);
-    private static final double FOR_NAMES = 25;
-    private static final double ASIDE = 4;
+    /** Marks are one or two letters. */
+    private static final double FOR_NAMES = 10;
+    private static final double ASIDE = 3;
     private static final int MOST_NAMES = 16;
     private static final String FAINT = "#757575";
     private static final String CUT = "#2b2b2b";
@@ -77,8 +79,10 @@ public final class Scene {
      * @param prefix as in {@link #definitions}
      * @param cuts names of the joints whose cuts are made now
      * @param title for those who hear the picture
+     * @param mark what stands beside a part; short, for pictures are small
      */
-    public String picture(String prefix, Collection<String> parts, Collection<String> cuts, String title) {
+    public String picture(String prefix, Collection<String> parts, Collection<String> cuts, String title,
+            UnaryOperator<String> mark) {
         List<Mark> names = new ArrayList<>();
         Map<String, Spot> named = new LinkedHashMap<>();
         anchors.forEach((part, spot) -> {
@@ -86,7 +90,7 @@ public final class Scene {
                 named.put(part, spot);
             }
         });
-        Pictorial.name(named, picture, ROOM, ASIDE, names);
+        Pictorial.name(named, picture, ROOM, ASIDE, mark, names);
         Bounds high = names.isEmpty() ? picture : picture.join(Mark.bounds(names));
         // All pictures are equally wide, so that a part is equally large in each.
         Bounds bounds = new Bounds(ROOM.left(), high.top() - 1, ROOM.right(), high.bottom() + 1);

@@ -21,7 +21,6 @@ public final class Templates {
     private static final double OVERLAP = 12;
     private static final double CROSS = 3;
     private static final double ASIDE = 4;
-    private static final double INCH = 25.4;
 
     private final String title;
     private final List<List<Mark>> pages = new ArrayList<>();
@@ -133,24 +132,12 @@ public final class Templates {
     }
 
     private static List<Mark> ruler(String name) {
-        List<Mark> marks = new ArrayList<>();
-        double top = HEIGHT - 12;
-        scale(marks, top, 10, 10, "100 mm");
-        scale(marks, HEIGHT - 3, 4, INCH, "4 in");
-        double right = 120;
+        List<Mark> marks = new ArrayList<>(Mark.moved(Ruler.marks(), -2.5, HEIGHT - 21));
+        double right = 122;
         words(marks, right, HEIGHT - 14, Flat.shortened(name, WIDTH - right));
         words(marks, right, HEIGHT - 9, "Print at 100 %, and hold a rule to this one.");
         words(marks, right, HEIGHT - 4, "Grey stays, white is cut away at this face.");
         return marks;
-    }
-
-    private static void scale(List<Mark> marks, double y, int parts, double part, String words) {
-        marks.add(new Mark.Line(new Spot(0.5, y), new Spot(0.5 + parts * part, y), Pen.THIN));
-        for (int i = 0; i <= parts; i++) {
-            double long_ = i == 0 || i == parts ? 4 : 2.5;
-            marks.add(new Mark.Line(new Spot(0.5 + i * part, y), new Spot(0.5 + i * part, y - long_), Pen.THIN));
-        }
-        words(marks, 0.5 + parts * part + 1.5, y - 1.5, words);
     }
 
     private static void words(List<Mark> marks, double x, double y, String words) {

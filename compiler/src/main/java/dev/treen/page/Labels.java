@@ -47,6 +47,7 @@ public final class Labels {
                         made -> label(plan, list, row, made, boards.getOrDefault(part, ""), corners.on(part)));
             }
         }
+        ShortNames.in(document, plan.joined().parts().stream().map(part -> part.part().name()).toList());
         return document.outerHtml() + "\n";
     }
 

@@ -8,7 +8,7 @@ import dev.treen.order.Phase;
 import dev.treen.quantity.Length;
 import java.util.Optional;
 
-/** A board as it is sawn, small: parts shaded with their marks, the cuts of the step in heavy lines. */
+/** A board as it is marked out and sawn, small: parts shaded with their marks, the cuts of the step in heavy lines. */
 final class MiniLayout {
     private static final double WIDE = 92;
     private static final double LEAST = 16;
@@ -16,7 +16,7 @@ final class MiniLayout {
     private MiniLayout() {
     }
 
-    /** The board that {@code operation} saws; nothing where none can be told. */
+    /** The board that {@code operation} marks out or saws; nothing where none can be told. */
     static Optional<String> of(Page page, Operation operation, String title) {
         return Steps.board(page, operation).map(board -> drawn(page, operation, board, title));
     }
@@ -47,7 +47,7 @@ final class MiniLayout {
         }
         for (BoardCut.SawCut cut : board.cuts()) {
             boolean apart = cut.strip() != BoardCut.SawCut.NO_STRIP;
-            if (apart == (operation.phase() == Phase.APART)) {
+            if (operation.phase() != Phase.MARK && apart == (operation.phase() == Phase.APART)) {
                 cut(svg, cut, x, y, high);
             }
         }

@@ -39,7 +39,7 @@ final class Steps {
         Element section = page.section("steps", "Step by step");
         StepText.summary(page.plan().order()).forEach(line -> Html.said(section, "p", line));
         Html.said(section, "p",
-                "In each picture the parts of the step are shaded, in heavy lines and named; what is cut into"
+                "In each picture the parts of the step are shaded, in heavy lines and bear their marks; what is cut into"
                         + " them and can be seen from there is black.",
                 "class", "quiet pictures");
         page.drawings().assembled().ifPresent(s -> Html.drawing(section, s.definitions(WHOLE), WHOLE));
@@ -105,7 +105,7 @@ final class Steps {
         String title = "Step " + step.number() + ": " + operation.action().replace("`", "");
         Optional<String> picture = switch (operation.phase()) {
             case REST, RIP, FLATTEN, RESAW -> BoardPicture.of(page.plan(), operation, title);
-            case SAW, APART -> MiniLayout.of(page, operation, title).or(() -> scene(operation, title));
+            case MARK, SAW, APART -> MiniLayout.of(page, operation, title).or(() -> scene(operation, title));
             default -> scene(operation, title);
         };
         picture.ifPresent(svg -> Html.drawing(Html.add(item, "figure"), svg, key));
@@ -118,7 +118,12 @@ final class Steps {
         Optional<Scene> scene = useWhole ? whole : page.drawings().apart();
         Set<String> parts = new LinkedHashSet<>(operation.parts());
         return scene.filter(s -> parts.stream().anyMatch(s::shows))
-                .map(s -> s.picture(useWhole ? WHOLE : OPEN, parts, cuts(operation), title));
+                .map(s -> s.picture(useWhole ? WHOLE : OPEN, parts, cuts(operation), title, this::called));
+    }
+
+    private String called(String part) {
+        String mark = page.mark(part);
+        return mark.isEmpty() ? part : mark;
     }
 
     /** The joints whose cuts are made in a step: those that ask for this work on these parts. */

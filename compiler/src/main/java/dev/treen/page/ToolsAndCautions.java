@@ -58,10 +58,32 @@ final class ToolsAndCautions {
         }
         Element section = page.section("findings", "What the checks say");
         Element list = Html.add(section, "ul");
-        for (Finding each : findings) {
+        Map<List<String>, List<Finding>> alike = new LinkedHashMap<>();
+        findings.forEach(each -> alike.computeIfAbsent(
+                List.of(each.code(), nameless(each.headline()), each.found(), each.because()), k -> new ArrayList<>())
+                .add(each));
+        for (List<Finding> same : alike.values()) {
+            Finding each = same.getFirst();
             Element item = Html.add(list, "li");
             Html.add(item, "strong").text(each.severity().word() + " " + each.code() + ": ");
             Html.words(item, each.headline() + ". " + each.found() + " " + each.because());
+            List<String> others = same.stream().skip(1).map(other -> named(other.headline())).distinct()
+                    .sorted().toList();
+            if (!others.isEmpty()) {
+                Html.words(item, " The same holds for " + String.join(", ", others) + ".");
+            }
         }
+    }
+
+    /** A headline without the first name in it. */
+    private static String nameless(String headline) {
+        return headline.replaceFirst("`[^`]*`", "");
+    }
+
+    /** The first name in a headline, as it is set apart. */
+    private static String named(String headline) {
+        int open = headline.indexOf('`');
+        int shut = headline.indexOf('`', open + 1);
+        return open < 0 || shut < 0 ? headline : headline.substring(open, shut + 1);
     }
 }

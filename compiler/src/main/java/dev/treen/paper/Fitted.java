@@ -13,7 +13,10 @@ final class Fitted {
     private static final double HERO = 92;
     private static final double LYING = 96;
     private static final double TALLEST = 218;
-    private static final double LARGE = 105;
+
+    /** Below a lying drawing stands its caption; above the first one what is to be said of all. */
+    private static final double CAPTION = 12;
+    private static final double ABOVE = 62;
     private static final double STEP_WIDE = 64;
     private static final double STEP_HIGH = 46;
 
@@ -27,7 +30,7 @@ final class Fitted {
         }
         double wide = Double.parseDouble(box[2]);
         double high = Double.parseDouble(box[3]);
-        double scale = Math.min(room(size, svg) / wide, height(svg) / high);
+        double scale = Math.min(room(size, svg) / wide, height(size, svg) / high);
         if (svg.attr("width").endsWith("mm") && svg.closest(".steps, .hero") == null) {
             // Drawn in millimetres: never larger than it was meant, and exactly so large where there is room.
             scale = Math.min(1, scale);
@@ -45,6 +48,11 @@ final class Fitted {
         Words.lift(svg, scale);
     }
 
+    /** How wide a drawing is that has its size already. */
+    static double width(Element drawn) {
+        return Double.parseDouble(drawn.attr("style").replaceFirst("^width: ([0-9.]+)mm.*$", "$1"));
+    }
+
     /** How wide words and pictures may be where the sheet lies, in millimetres. */
     static double lying(PaperSize size) {
         return size.height() - LYING_MARGINS;
@@ -57,7 +65,11 @@ final class Fitted {
         return svg.closest(".steps") == null ? size.width() - UPRIGHT_MARGINS : STEP_WIDE;
     }
 
-    private static double height(Element svg) {
+    private static double height(PaperSize size, Element svg) {
+        if (svg.closest(".drawing") != null) {
+            double sheet = size.width() - LYING_MARGINS - CAPTION;
+            return svg.closest(".apart") == null ? sheet : sheet - ABOVE;
+        }
         if (svg.closest(".wide") != null) {
             return LYING;
         }
@@ -67,6 +79,6 @@ final class Fitted {
         if (svg.closest(".hero") != null) {
             return HERO;
         }
-        return svg.closest(".large") == null ? TALLEST : LARGE;
+        return TALLEST;
     }
 }

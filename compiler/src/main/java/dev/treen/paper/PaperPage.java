@@ -1,6 +1,7 @@
 package dev.treen.paper;
 
 import dev.treen.drawing.PaperSize;
+import dev.treen.drawing.Ruler;
 import dev.treen.drawing.Svg;
 import java.io.IOException;
 import java.io.InputStream;
@@ -23,6 +24,7 @@ final class PaperPage {
     private static final int ON_ONE_SHEET = 16;
     private static final int CUT_COLUMNS = 3;
     private static final int MOST_LACKING = 12;
+    private static final double BETWEEN = 6;
 
     private final Document page;
     private final PaperSize size;
@@ -41,6 +43,7 @@ final class PaperPage {
         ready.bookmarks();
         ready.longWords();
         ready.columns();
+        ready.rows();
         ready.together();
         return ready.page;
     }
@@ -81,15 +84,20 @@ final class PaperPage {
         }
     }
 
-    /** At the very end, so that nothing has to be looked for. */
+    /** Before the first drawing of a part; at the very end where there is none. */
     private void ruler() {
-        Element section = page.body().appendElement("section").attr("id", "ruler");
-        section.appendElement("h2").text("Is this printed true to size?");
-        section.appendElement("p").text("Hold a rule against these two. If they do not agree to half a millimetre,"
-                + " the sheets were printed larger or smaller: print again at 100 %, without fitting to the page. Drawings"
-                + " that say they are true to scale, and templates, are so only then.");
-        Element drawn = Parser.xmlParser().parseInput(Ruler.svg(), "").child(0);
-        section.appendElement("figure").addClass("ruler").appendChild(drawn.removeAttr("xmlns"));
+        Element ruler = new Element("div").attr("id", "ruler");
+        ruler.appendElement("p").text("Is this printed true to size? Hold a rule against these two. If they do not"
+                + " agree to half a millimetre, the sheets were printed larger or smaller: print again at 100 %, without"
+                + " fitting to the page.");
+        Element drawn = Parser.xmlParser().parseInput(Ruler.sheet().svg(), "").child(0);
+        ruler.appendElement("figure").addClass("ruler").appendChild(drawn.removeAttr("xmlns"));
+        Element before = page.selectFirst("#drawings > p");
+        if (before == null) {
+            page.body().appendChild(ruler);
+        } else {
+            before.after(ruler);
+        }
     }
 
     private void drawings() {
@@ -154,6 +162,25 @@ final class PaperPage {
             }
             row.appendElement("div").addClass("end");
         }
+    }
+
+    /** Drawings stand side by side where the sheet is wide enough. */
+    private void rows() {
+        double wide = Fitted.lying(size);
+        double used = Double.POSITIVE_INFINITY;
+        Element row = new Element("div");
+        for (Element figure : page.select("#drawings > figure.drawing:not(.apart)")) {
+            Element drawn = figure.selectFirst("> .drawn");
+            double need = drawn == null ? wide : Fitted.width(drawn) + BETWEEN;
+            if (used + need > wide) {
+                row = new Element("div").addClass("row");
+                figure.before(row);
+                used = 0;
+            }
+            row.appendChild(figure.attr("style", "width: " + Svg.number(Math.min(wide, need) - 1) + "mm"));
+            used += need;
+        }
+        page.select("#drawings > .row").forEach(each -> each.appendElement("div").addClass("end"));
     }
 
     /** A cut list that finds room on one sheet stays on one. */

@@ -47,7 +47,7 @@ final class LayoutLabels {
     }
 
     private String size(Rectangle area) {
-        return format.figure(area.length()) + " x " + format.figure(area.width());
+        return format.figure(area.length()) + " × " + format.figure(area.width());
     }
 
     void part(BoardCut.OnBoard part) {

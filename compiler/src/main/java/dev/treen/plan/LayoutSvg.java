@@ -79,7 +79,7 @@ public final class LayoutSvg {
     }
 
     private String heading() {
-        return name() + ": " + format.text(board.board().length().value()) + " x "
+        return name() + ": " + format.text(board.board().length().value()) + " × "
                 + format.text(board.board().width().value()) + ", " + format.text(board.thickness())
                 + (board.board().sheet() ? " thick" : " thick once flat");
     }

@@ -43,6 +43,15 @@ class DrawingsTest {
         });
     }
 
+    /** The inner edge of a mitre follows from the length and 45°, however many grooves run into it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"front", "left", "right"})
+    void whatFollowsFromAMitreIsNotToldOnceMore(String name) {
+        PartViews views = PartViews.of(Laid.of(Projects.example("tea-caddy").joined().part(name).orElseThrow()));
+        assertThat(views.levels().values().stream().flatMap(List::stream)
+                .filter(level -> level.along() == Measured.LENGTH)).hasSize(1);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"tea-caddy", "wall-shelf"})
     void everythingLiesOnThePaper(String example) {

@@ -56,6 +56,28 @@ class PlanPageTest {
                 .isEqualTo(PlanJson.of(Projects.example(example).plan()));
     }
 
+    /** Step pictures are small: whole names would be cut off. */
+    @Test
+    void partsInStepPicturesBearTheirMarks() {
+        Document page = Jsoup.parse(page(Projects.text("kitchen-drawer")));
+        List<String> words = page.select(".steps svg:has(use) text").eachText();
+        assertThat(words).isNotEmpty().allMatch(word -> word.matches("[A-Z]{1,2}"));
+    }
+
+    @Test
+    void aBoardIsSeenWhereItIsMarkedOut() {
+        Document page = Jsoup.parse(page(Projects.text("tea-caddy")));
+        assertThat(page.select(".steps > li:contains(Mark out plank leaf 1) svg text").eachText()).contains("A", "B",
+                "C", "D", "F");
+    }
+
+    @Test
+    void theSameFindingOfSeveralPartsIsSaidOnce() {
+        Document page = Jsoup.parse(page(Projects.text("garden-table")));
+        assertThat(page.select("#findings li").eachText()).hasSize(1)
+                .allMatch(text -> text.endsWith("The same holds for leg[2], leg[3], leg[4]."));
+    }
+
     @Test
     void carriesTheFilesThatTheProjectUses() {
         Map<String, String> disk = Map.of("work/shared/rack.treen",

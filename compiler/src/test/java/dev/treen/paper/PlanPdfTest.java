@@ -165,6 +165,18 @@ class PlanPdfTest {
         }
     }
 
+    /** What stands below a drawing as its scale holds on paper. */
+    @Test
+    void drawingsOfPartsAreTrueToTheirScaleOnBothPapers() throws IOException {
+        for (PaperSize size : PaperSize.values()) {
+            Document ready = PaperPage.of(page, size);
+            assertThat(ready.select("#drawings .row .drawn")).hasSizeGreaterThan(3).allSatisfy(drawn -> {
+                String wide = drawn.select("svg").attr("viewBox").split(" ", -1)[2];
+                assertThat(drawn.attr("style")).startsWith("width: " + wide + "mm");
+            });
+        }
+    }
+
     private static List<TextPosition> letters(PDDocument document) throws IOException {
         List<TextPosition> letters = new ArrayList<>();
         PDFTextStripper all = new PDFTextStripper() {
