@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * An assembly drawn once, from which many small pictures are made in which single parts stand out: these are shaded, in
@@ -21,6 +23,8 @@ public final class Scene {
     private static final double FOR_NAMES = 10;
     private static final double ASIDE = 3;
     private static final int MOST_NAMES = 16;
+    /** Of the thin outlines so many of the longest: every picture has them, and of hundreds of parts most are mere dots. */
+    private static final int MOST_OUTLINES = 2_000;
     private static final String FAINT = "#757575";
     private static final String CUT = "#2b2b2b";
 
@@ -56,9 +60,7 @@ public final class Scene {
     public String definitions(String prefix) {
         Svg svg = new Svg();
         svg.open("defs");
-        StringBuilder all = new StringBuilder();
-        edges.values().forEach(strokes -> all.append(path(strokes)));
-        svg.path(all.toString(), "id", prefix + "-all", "fill", "none", "stroke", FAINT, "stroke-width", "0.18",
+        svg.path(path(outlines()), "id", prefix + "-all", "fill", "none", "stroke", FAINT, "stroke-width", "0.18",
                 "stroke-linecap", "round");
         numbers.forEach((part, number) -> {
             svg.open("g", "id", prefix + "-" + number);
@@ -71,6 +73,27 @@ public final class Scene {
         });
         svg.close();
         return svg.hidden();
+    }
+
+    /** The edges of all parts, in their order; of very many the longest. */
+    private List<Stroke> outlines() {
+        List<Stroke> all = edges.values().stream().flatMap(List::stream).toList();
+        if (all.size() <= MOST_OUTLINES) {
+            return all;
+        }
+        double[] lengths = all.stream().mapToDouble(this::length).toArray();
+        double least = DoubleStream.of(lengths).sorted().skip((long) all.size() - MOST_OUTLINES).findFirst().orElse(0);
+        return IntStream.range(0, lengths.length)
+                .filter(i -> lengths[i] >= least)
+                .limit(MOST_OUTLINES)
+                .mapToObj(all::get)
+                .toList();
+    }
+
+    private double length(Stroke stroke) {
+        Spot from = pictorial.spot(stroke.from());
+        Spot to = pictorial.spot(stroke.to());
+        return Math.hypot(to.x() - from.x(), to.y() - from.y());
     }
 
     /**

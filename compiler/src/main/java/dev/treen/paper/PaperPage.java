@@ -7,7 +7,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableSet;
 import java.util.stream.Collectors;
 import org.jsoup.nodes.DataNode;
@@ -101,9 +103,12 @@ final class PaperPage {
     }
 
     private void drawings() {
+        // Looked up once: hundreds of pictures draw on hundreds of parts.
+        Map<String, Element> shared = new HashMap<>();
+        page.select("svg[aria-hidden] [id]").forEach(each -> shared.putIfAbsent("#" + each.id(), each));
         for (Element svg : page.select("svg:not([aria-hidden])")) {
             for (Element use : svg.select("use")) {
-                Element meant = page.getElementById(use.attr("href").replaceFirst("^#", ""));
+                Element meant = shared.get(use.attr("href"));
                 if (meant == null) {
                     use.remove();
                 } else {

@@ -74,7 +74,10 @@ class ProjectCommandsTest {
         assertThat(complained()).isEmpty();
         assertThat(printed()).contains("Cut list", "Layout", "Order of work", "Cautions");
         assertThat(names(folder)).containsExactly("caddy-plan", "caddy.treen");
-        assertThat(names(folder.resolve("caddy-plan"))).containsExactly(".treen-made", "assembled.svg", "assembly.gltf",
+        List<String> made = names(folder.resolve("caddy-plan"));
+        assertThat(made).contains("step-1.svg", "step-31.svg").doesNotContain("step-32.svg");
+        assertThat(made).filteredOn(name -> !name.matches("step-[0-9]+\\.svg")).containsExactly(".treen-made",
+                "assembled.svg", "assembly.gltf",
                 "cut-list.csv", "labels.html", "layout-plank-leaf-1.svg", "layout-plank-leaf-2.svg", "order.md",
                 "part-base.dxf", "part-base.svg", "part-front.dxf", "part-front.svg", "part-left.dxf",
                 "part-left.svg", "part-lid.dxf", "part-lid.svg", "part-right.dxf", "part-right.svg", "plan.html",
@@ -149,6 +152,38 @@ class ProjectCommandsTest {
         assertThat(run("build", project)).isEqualTo(1);
         assertThat(complained()).contains("part-fits-no-board", "without the parts for which there is no wood");
         assertThat(folder.resolve("caddy-plan/plan.html")).content().contains("No board has room for: ");
+    }
+
+    /** What is missing is named in every form of the plan, and nothing of it is laid out. */
+    @Test
+    void thePlanWithoutAPartIsMadeInAllItsForms() throws IOException {
+        spoil("900 x 140", "400 x 140");
+        assertThat(run("build", project, "--paper", "none")).isEqualTo(1);
+        Path plan = folder.resolve("caddy-plan");
+        assertThat(plan.resolve("plan.md")).content().contains("**No board has room for:**");
+        assertThat(plan.resolve("plan.json")).content().containsPattern("\"unplaced\" : \\[ \"\\w+");
+        assertThat(names(plan)).contains("cut-list.csv", "shopping.csv", "labels.html", "order.md");
+    }
+
+    @Test
+    void aProjectWithoutPartsGivesAPlanThatSaysSo() throws IOException {
+        Files.writeString(project, "project \"Nothing yet\" { units mm }\nboard plank { size 900 x 100 x 20 }\n");
+        assertThat(run("build", project)).isZero();
+        Path plan = folder.resolve("caddy-plan");
+        assertThat(plan.resolve("plan.md")).content().contains("The project names no parts yet");
+        assertThat(names(plan)).contains("plan.html", "plan.pdf", "plan.json", "cut-list.csv");
+    }
+
+    @Test
+    void aPlanBuiltFromItsOwnPageIsTheSame() throws IOException {
+        Path first = folder.resolve("first");
+        Path second = folder.resolve("second");
+        assertThat(run("build", project, "--paper", "none", "-o", first)).isZero();
+        assertThat(run("build", first.resolve("plan.html"), "--paper", "none", "-o", second)).isZero();
+        assertThat(names(second)).isEqualTo(names(first));
+        for (String name : names(first)) {
+            assertThat(second.resolve(name)).hasSameBinaryContentAs(first.resolve(name));
+        }
     }
 
     @Test
