@@ -6,6 +6,7 @@
 #   editor-support/install-editors.sh          as root, on Debian 12 or newer
 #
 # What comes from trixie is unpacked into a folder of its own and never installed, so the machine stays as it is:
+#   TREEN_KATE=yes   also Kate, which takes some minutes; its test is left out without it
 #   $TREEN_EDITORS   default ~/.cache/treen-editors; its bin/ holds what the tests start
 # A second run finds everything there and does nothing. Where trixie is out of reach its editors are left out, their
 # tests say that they were, and Neovim is tested in the machine's own version. VS Code stands by itself: where it cannot be
@@ -117,6 +118,10 @@ else
     fi
 fi
 from_host neovim vim-nox vim-ale kakoune tmux
+# Kate brings a whole desktop's libraries with it, and a screen to draw on.
+if [ "${TREEN_KATE:-no}" = yes ]; then
+    (from_host kate xvfb openbox xdotool dbus imagemagick) || say "Kate is left out"
+fi
 
 # VS Code's code comes in the package code-server. Of it only the editor is taken: its server runs in Node as it stands, so
 # nothing is compiled and nothing asks for a compiler. What would be compiled is for terminals, for logs and for proxies.
