@@ -121,10 +121,13 @@ final class Answers {
             Map<String, BigFraction> values = lengths(ties, tie);
             Map<String, BigFraction> goals = lengths(theirs, new Thing.Tie(
                     names.getOrDefault(tie.left(), ""), names.getOrDefault(tie.right(), ""), tie.kind(), tie.into()));
-            Thing.lengths(joint).keySet().stream()
-                    .filter(property -> values.containsKey(property) && goals.containsKey(property))
-                    .forEach(property -> figures.add(
-                            new Figure(values.get(property), goals.get(property), -1)));
+            for (String property : Thing.lengths(joint).keySet()) {
+                BigFraction value = values.get(property);
+                BigFraction goal = goals.get(property);
+                if (value != null && goal != null) {
+                    figures.add(new Figure(value, goal, -1));
+                }
+            }
         });
         return figures;
     }

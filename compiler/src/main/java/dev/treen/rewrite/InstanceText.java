@@ -118,7 +118,7 @@ final class InstanceText {
         return lets.keySet().stream()
                 .filter(said::contains)
                 .filter(let -> measures.size() > 1 || let.equals(key))
-                .filter(let -> measures.equals(value(lets.get(let))))
+                .filter(let -> Optional.ofNullable(lets.get(let)).map(this::value).filter(measures::equals).isPresent())
                 .findFirst()
                 .orElseGet(() -> FigureText.measures(measures, unit));
     }
@@ -149,7 +149,8 @@ final class InstanceText {
         List<Statement> open = new ArrayList<>(gone);
         while (!open.isEmpty()) {
             SaidWords.of(open.removeLast()).forEach(word -> {
-                if (lets.get(word.name()) instanceof Statement.Let let && found.add(word.name())) {
+                Statement.Let let = lets.get(word.name());
+                if (let != null && found.add(word.name())) {
                     open.add(let);
                 }
             });
@@ -187,8 +188,10 @@ final class InstanceText {
         }
         properties(part.name(), said, 0);
         String from = part.from().map(Board::name).orElse("");
-        boolean byParameter = fit.made().parts().get(theirs) instanceof Part made
-                && made.from().map(Board::name).filter(from::equals).isPresent();
+        boolean byParameter = Optional.ofNullable(fit.made().parts().get(theirs))
+                .flatMap(Part::from)
+                .filter(made -> made.name().equals(from))
+                .isPresent();
         if (!from.equals(Solver.common(thing)) && !from.isEmpty() && !byParameter) {
             said.put("from", "from " + from);
         }

@@ -107,7 +107,7 @@ record PatternSource(
         for (int i = 0; i < all.size(); i++) {
             Given given = all.get(i);
             text.append(name).append(' ').append(PROBE).append(i).append(" {\n");
-            given.lines(parameters, key -> inMm(given.measures().get(key)))
+            given.lines(parameters, key -> inMm(given.measures().getOrDefault(key, List.of())))
                     .forEach(line -> text.append(line).append('\n'));
             text.append("}\n");
         }

@@ -178,7 +178,7 @@ public final class PatternUse {
     }
 
     private Span partAt(String name) {
-        return thing.parts().get(name) instanceof Part part ? part.nameAt() : before.tree().beginning();
+        return Optional.ofNullable(thing.parts().get(name)).map(Part::nameAt).orElse(before.tree().beginning());
     }
 
     /** The line that takes in the pattern: behind the last of its kind, or behind the project. */

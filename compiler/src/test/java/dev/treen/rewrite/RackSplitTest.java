@@ -145,11 +145,11 @@ class RackSplitTest {
 
                 // From the yard behind the church.
                 /// The longer one.
-                board ash {       // measured twice
+                board ash {  // measured twice
                   species   black_pear
                   size      40 x wide x 1
                   moisture  9%
-                }                 /* dry
+                }            /* dry
                   since spring */
 
                 saw      fine       { kerf 1/32 }

@@ -259,7 +259,8 @@ final class TextService implements TextDocumentService {
     @Override
     public CompletableFuture<WorkspaceEdit> rename(RenameParams params) {
         return desk.maybe(params.getTextDocument(), d -> Optional.of(new Renames(desk.encoding())
-                .to(d, desk.workspace().aroundNow(d), d.positions().offset(params.getPosition()), params.getNewName())));
+                .to(d, desk.workspace().aroundNow(d), d.positions().offset(params.getPosition()),
+                        params.getNewName())));
     }
 
     @Override

@@ -128,10 +128,10 @@ public final class Workspace {
         Set<String> open = new java.util.HashSet<>();
         opened.forEach(each -> open.add(each.file().name()));
         List<Document> found = new ArrayList<>();
-        Listing known = listings.get(folder);
-        boolean stands = known != null && (watched || clock.getAsLong() - known.at() < KEPT_NANOS);
-        List<Path> paths = stands ? known.paths() : look(folder);
-        paths.stream()
+        Optional<Listing> known = Optional.ofNullable(listings.get(folder))
+                .filter(listing -> watched || clock.getAsLong() - listing.at() < KEPT_NANOS);
+        boolean stands = known.isPresent();
+        known.map(Listing::paths).orElseGet(() -> look(folder)).stream()
                 .filter(path -> !open.contains(path.toString()))
                 .limit(MOST_FILES)
                 .forEach(path -> document(path, stands).ifPresent(found::add));

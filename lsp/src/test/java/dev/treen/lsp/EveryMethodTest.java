@@ -109,7 +109,8 @@ class EveryMethodTest {
         known.addAll(AROUND);
         assertThat(known).as("what this test sends").isEqualTo(handled.keySet());
         try (RawClient client = new RawClient()) {
-            client.send(message(Optional.of(1), "initialize", "\"processId\":null,\"rootUri\":null,\"capabilities\":{}"));
+            client.send(
+                    message(Optional.of(1), "initialize", "\"processId\":null,\"rootUri\":null,\"capabilities\":{}"));
             assertThat(client.answerTo("1").has("result")).isTrue();
             client.send(message(Optional.empty(), "textDocument/didOpen", "\"textDocument\":{\"uri\":\"" + URI
                     + "\",\"languageId\":\"treen\",\"version\":1,\"text\":\"let a = 1\\npart b { length a }\\n\"}"));
@@ -136,7 +137,8 @@ class EveryMethodTest {
     }
 
     private static String message(Optional<Integer> id, String method, String params) {
-        return "{\"jsonrpc\":\"2.0\"," + id.map(number -> "\"id\":" + number + ",").orElse("") + "\"method\":\"" + method
+        return "{\"jsonrpc\":\"2.0\"," + id.map(number -> "\"id\":" + number + ",").orElse("") + "\"method\":\""
+                + method
                 + "\",\"params\":{" + params + "}}";
     }
 }
