@@ -71,7 +71,7 @@ class BodiesAloneTest {
                         List.of(cut("plate", "bar", 30, 25, 0, 70, 35, 20), add("bar", 30, 25, 0, 70, 35, 20),
                                 add("bar", 20, 20, -10, 80, 40, 0))),
                 new Row("assembly-not-searched", List.of("rail 0 0 0 8000 20 20"),
-                        List.of(), many(5), many(200)),
+                        List.of(), many(5), many(400)),
                 new Row("groove-shows", CORNER,
                         List.of("joint butt left to front", "joint butt right to front", "joint butt base to front"),
                         List.of(cut("front", "base", 0, -5, 10, 100, 0, 16), add("base", 0, -5, 10, 100, 0, 16)),
