@@ -30,7 +30,7 @@ class LabelsAndShoppingTest {
         Plan plan = Projects.example("tea-caddy").plan();
         Document page = Jsoup.parse(Labels.of(plan));
         assertThat(page.select("li")).hasSize(plan.joined().parts().size());
-        assertThat(page.select("li").first().text()).contains("A", "front", "178 × 94 × 9 mm", "plank leaf 1", "grain");
+        assertThat(page.select("li").first().text()).contains("A", "front", "178 × 94 × 9 mm", "plank leaf 2", "grain");
         assertThat(Jsoup.parse(Labels.of(Projects.compile(HOSTILE).plan())).select("h1").text())
                 .isEqualTo("=1+1 <b>, \"x\" 😀");
     }
