@@ -50,7 +50,8 @@ final class NoRoom {
         this.cancel = cancel;
         this.joined = joined;
         // Of a large project thousands may find no room.
-        this.parts = joined.parts().stream().collect(Collectors.toMap(part -> part.part().name(), part -> part, (first, second) -> first));
+        this.parts = joined.parts().stream()
+                .collect(Collectors.toMap(part -> part.part().name(), part -> part, (first, second) -> first));
         this.rack = rack;
         this.wished = wished;
         this.format = joined.project().settings().format();

@@ -119,7 +119,8 @@ class YieldSolverTest {
                         Piece.of("b", 310, 95, 1).from(from), Piece.of("c", 305, 100, 1).from(from)),
                 List.of(), Settings.kerf(3).keeping(100, 50)));
         assertThat(layout.boards()).filteredOn(board -> board.stockId().equals("small")).singleElement().satisfies(
-                board -> assertThat(board.offcuts().stream().mapToLong(Rect::area).max().orElse(0)).isGreaterThan(205_000));
+                board -> assertThat(board.offcuts().stream().mapToLong(Rect::area).max().orElse(0))
+                        .isGreaterThan(205_000));
     }
 
     @Test

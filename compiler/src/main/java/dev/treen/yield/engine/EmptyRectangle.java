@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
  * its logarithm.
  */
 final class EmptyRectangle {
-    private final long x;
     private final long y;
     private final long right;
     private final long top;
@@ -26,7 +25,6 @@ final class EmptyRectangle {
     private double most;
 
     private EmptyRectangle(long[] d, long x, long y, long l, long w, long leastL, long leastW, long kerf) {
-        this.x = x;
         this.y = y;
         this.right = x + l;
         this.top = y + w;

@@ -51,13 +51,13 @@ class EmptyRectangleTest {
         for (int round = 0; round < 300; round++) {
             long[] d = new long[4 * (1 + chance.nextInt(8))];
             for (int i = 0; i < d.length; i += 4) {
-                d[i] = chance.nextInt(70) - 8;
-                d[i + 1] = chance.nextInt(50) - 8;
-                d[i + 2] = d[i] + 1 + chance.nextInt(9);
-                d[i + 3] = d[i + 1] + 1 + chance.nextInt(9);
+                d[i] = chance.nextLong(70) - 8;
+                d[i + 1] = chance.nextLong(50) - 8;
+                d[i + 2] = d[i] + 1 + chance.nextLong(9);
+                d[i + 3] = d[i + 1] + 1 + chance.nextLong(9);
             }
-            long leastL = 1 + chance.nextInt(12);
-            long leastW = 1 + chance.nextInt(12);
+            long leastL = 1 + chance.nextLong(12);
+            long leastW = 1 + chance.nextLong(12);
             long[] found = EmptyRectangle.in(d, 0, 0, LONG, WIDE, leastL, leastW, 0);
             long area = found == null ? 0 : found[2] * found[3];
             assertThat(area).as("round %d", round).isEqualTo(most(d, leastL, leastW));
