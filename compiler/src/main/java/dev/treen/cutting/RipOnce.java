@@ -4,6 +4,7 @@ import dev.treen.yield.CutTree;
 import dev.treen.yield.CutTree.Cut;
 import dev.treen.yield.CutTree.Direction;
 import dev.treen.yield.CutTree.OffcutLeaf;
+import dev.treen.yield.CutTree.PieceLeaf;
 import dev.treen.yield.CutTree.WasteLeaf;
 import dev.treen.yield.Rect;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.List;
 /**
  * Neighbours that would be crosscut first and then ripped at the same height are ripped once and crosscut after
  * (rules of the trade Y-10; Noyes, Handwork in Wood, ch. IX rule 3): parts lie where they lay, and a strip comes of them.
+ * Whole parts side by side in a row of crosscuts are left together as well.
  * Not beyond a length at which crook costs more than it saves (Y-13).
  */
 final class RipOnce {
@@ -50,7 +52,39 @@ final class RipOnce {
             }
             from = to;
         }
-        return across(whole, between, 0);
+        return row(whole, between);
+    }
+
+    /** Parts that lie side by side come off a row in one piece, so that what runs along it is done before they part. */
+    private CutTree row(List<CutTree> segments, List<Long> between) {
+        List<CutTree> whole = new ArrayList<>();
+        List<Long> cuts = new ArrayList<>();
+        int from = 0;
+        while (from < segments.size()) {
+            int to = endOfStrip(segments, from);
+            whole.add(across(segments.subList(from, to), between.subList(from, to - 1), 0));
+            if (to < segments.size()) {
+                cuts.add(between.get(to - 1));
+            }
+            from = to;
+        }
+        return across(whole, cuts, 0);
+    }
+
+    /** One past the last part that only waste lies before, when one starts at {@code from}. */
+    private int endOfStrip(List<CutTree> segments, int from) {
+        int end = from + 1;
+        if (segments.get(from) instanceof PieceLeaf) {
+            for (int i = from + 1; i < segments.size() && goesInStrip(segments.get(from), segments.get(i)); i++) {
+                end = segments.get(i) instanceof PieceLeaf ? i + 1 : end;
+            }
+        }
+        return end;
+    }
+
+    private boolean goesInStrip(CutTree first, CutTree next) {
+        return (next instanceof PieceLeaf || next instanceof WasteLeaf)
+                && next.area().x() + next.area().length() - first.area().x() <= longest;
     }
 
     /** A row of crosscuts as the pieces between them; rows may be long, so the second half of a cut is a loop. */

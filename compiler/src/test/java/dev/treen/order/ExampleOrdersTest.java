@@ -179,10 +179,10 @@ class ExampleOrdersTest {
 
     /** Noyes, ch. IX 3: plane the long strip, then saw it up. */
     @Test
-    void whatHangsTogetherIsPlanedInOneGo() {
-        Compilation cupboard = Projects.example("spice-cupboard");
-        for (Phase phase : List.of(Phase.TRUE, Phase.SIZE)) {
-            assertThat(steps(cupboard, phase)).anySatisfy(step -> assertThat(String.join("\n", step.operation().how()))
+    void whatHangsTogetherIsPlanedAndPloughedInOneGo() {
+        Compilation caddy = Projects.example("tea-caddy");
+        for (Phase phase : List.of(Phase.TRUE, Phase.SIZE, Phase.ALONG)) {
+            assertThat(steps(caddy, phase)).anySatisfy(step -> assertThat(String.join("\n", step.operation().how()))
                     .contains("in one go, as strip 1"));
         }
     }
