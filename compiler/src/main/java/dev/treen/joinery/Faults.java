@@ -13,7 +13,6 @@ import dev.treen.quantity.LengthFormat;
 import dev.treen.solid.Axis;
 import dev.treen.solid.Box;
 import dev.treen.solid.BoxContact;
-import dev.treen.solid.Side;
 import dev.treen.source.Span;
 import java.util.Optional;
 
@@ -98,36 +97,10 @@ final class Faults {
     /** Parts that touch, and not as their joint wants: how they do touch, and that another joint or place is wanted. */
     static Finding meetsWrongly(Meeting meeting, String headline, String because) {
         return meeting(meeting, JoineryFindings.MEETS_WRONGLY, headline)
-                .found(met(meeting))
+                .found(meeting.sentence())
                 .because(because)
                 .remedy(Remedy.choice("choose a joint for the way they meet, or turn or move one of them"))
                 .build();
-    }
-
-    private static String met(Meeting meeting) {
-        String left = " of `" + meeting.joint().left().name() + "`";
-        String right = " of `" + meeting.joint().right().name() + "`";
-        return switch (meeting.contact()) {
-            case BoxContact.FaceToFace(var side, var min, var max) -> "The " + surface(meeting.left(), side) + left
-                    + " lies against the " + surface(meeting.right(), side) + right + ".";
-            case BoxContact.Edge edge -> "They touch along one line, at a corner: the "
-                    + surface(meeting.left(), edge.first()) + " and the " + surface(meeting.left(), edge.second())
-                    + left
-                    + " meet there with the " + surface(meeting.right(), edge.first()) + " and the "
-                    + surface(meeting.right(), edge.second()) + right + ".";
-            case BoxContact.Corner corner -> "They touch at one point.";
-            case BoxContact.Apart apart -> "They do not touch.";
-            case BoxContact.Overlapping shared -> "They lie in the same place.";
-        };
-    }
-
-    /** What a part has on a side: its end, its edge or its wide face. */
-    private static String surface(Meeting.Placed part, Side side) {
-        return switch (part.measure(side.axis())) {
-            case 0 -> "end";
-            case 1 -> "edge";
-            default -> "wide face";
-        };
     }
 
     /** A property given another value, or written where it is left out. */

@@ -52,6 +52,31 @@ public record Meeting(Joint joint, Placed left, Placed right, BoxContact contact
         }
     }
 
+    /** Which of their ends, edges and wide faces meet. */
+    public String sentence() {
+        String ofLeft = " of `" + joint.left().name() + "`";
+        String ofRight = " of `" + joint.right().name() + "`";
+        return switch (contact) {
+            case BoxContact.FaceToFace face -> "The " + surface(left, face.side()) + ofLeft + " lies against the "
+                    + surface(right, face.side()) + ofRight + ".";
+            case BoxContact.Edge edge -> "They touch along one line, at a corner: the " + surface(left, edge.first())
+                    + " and the " + surface(left, edge.second()) + ofLeft + " meet there with the "
+                    + surface(right, edge.first()) + " and the " + surface(right, edge.second()) + ofRight + ".";
+            case BoxContact.Corner _ -> "They touch at one point.";
+            case BoxContact.Apart _ -> "They do not touch.";
+            case BoxContact.Overlapping _ -> "They lie in the same place.";
+        };
+    }
+
+    /** What a part has on a side: its end, its edge or its wide face. */
+    private static String surface(Placed part, Side side) {
+        return switch (part.measure(side.axis())) {
+            case 0 -> "end";
+            case 1 -> "edge";
+            default -> "wide face";
+        };
+    }
+
     /** The side of the left part that touches the right one, where they meet on a surface. */
     public Optional<Side> face() {
         return contact instanceof BoxContact.FaceToFace face ? Optional.of(face.side()) : Optional.empty();

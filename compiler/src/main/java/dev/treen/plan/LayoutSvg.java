@@ -137,7 +137,13 @@ public final class LayoutSvg {
 
     private void strip(Strip strip) {
         box(strip.area(), "fill", "none", "stroke", INK, "stroke-width", "2.2");
-        svg.text(at.x(strip.area().x()) + 4, at.y(strip.area().y()) - 4, "start", "strip " + strip.number(),
+        // Below the longest part, whose grain arrow leaves most room beside it.
+        Rectangle longest = board.parts().stream()
+                .filter(part -> strip.parts().contains(part.name()))
+                .map(BoardCut.OnBoard::area)
+                .max(Comparator.comparing(Rectangle::length))
+                .orElse(strip.area());
+        svg.text(at.x(longest.x()) + 4, at.y(longest.y()) - 4, "start", "strip " + strip.number(),
                 "font-size", SMALL);
     }
 

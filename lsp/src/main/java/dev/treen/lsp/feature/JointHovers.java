@@ -13,7 +13,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 
-/** What is shown of a joint: a small picture of its parts apart, and the numbers it settled. */
+/** What is shown of a joint: a small picture of its parts apart, the numbers it settled, and what of the parts meets. */
 final class JointHovers {
     /** Larger pictures are left out: a hover is text that goes through the editor's protocol. */
     static final int MOST_BYTES = 8192;
@@ -54,7 +54,8 @@ final class JointHovers {
         List<String> figures = made.figures().stream()
                 .map(figure -> figure.name() + " " + format.text(figure.measure().value()))
                 .toList();
-        return made.joint().name() + (figures.isEmpty() ? "" : ": " + String.join(", ", figures));
+        return made.joint().name() + (figures.isEmpty() ? "" : ": " + String.join(", ", figures)) + ". "
+                + made.meeting().sentence();
     }
 
     private static Optional<String> picture(Joined joined, MadeJoint pair) {

@@ -53,6 +53,8 @@ class JointHoversTest {
             String hover = hover(editor, uri, "joint dovetail left to back", 8);
             // Three tails on 84 mm with half-pins of 5 and pins of 4: (84 − 10 − 8) / 3 = 22.
             assertThat(hover).contains("dovetail left to back: deep 9 mm, tail 22 mm")
+                    .contains(
+                            "a corner: the wide face and the end of `left` meet there with the end and the wide face of")
                     .contains("dovetail right to back: deep 9 mm")
                     .contains("Tails on the end of the left part");
             assertThat(picture(hover)).isNotEmpty();
