@@ -18,6 +18,15 @@ function hold(plan, what, holds) {
   }
 }
 
+/** What all names begin with, up to and with a full stop. */
+function common(names) {
+  let start = names[0] ?? '';
+  while (start && !(start.endsWith('.') && names.every(each => each.startsWith(start)))) {
+    start = start.slice(0, -1);
+  }
+  return start;
+}
+
 /** The lengths of the long dark lines of a page, in tenths of a millimetre. */
 function lines(pgm) {
   const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(pgm.subarray(0, 40).toString('latin1'));
@@ -55,9 +64,11 @@ for (const folder of process.argv.slice(2)) {
   const text = words(read('pdftotext', '-raw', pdf, '-'));
   const plan = JSON.parse(readFileSync(join(folder, 'plan.json'), 'utf8'));
   // What all names begin with is said once and left out.
-  const start = /eachbeginswith(.+?)intheproject/.exec(text)?.[1] ?? '';
-  plan.cutList.flatMap(row => row.parts).forEach(part => hold(name, `names the part ${part}`,
-    words(part).startsWith(start) && text.includes(words(part).slice(start.length))));
+  const parts = plan.cutList.flatMap(row => row.parts);
+  const start = common(parts);
+  hold(name, `says that names begin with ${start}`,
+    start === '' || (text.includes('eachbeginswith') && text.includes(words(start))));
+  parts.forEach(part => hold(name, `names the part ${part}`, text.includes(words(part.slice(start.length)))));
   hold(name, 'numbers its sheets', text.includes(`${pages}of${pages}`));
   const sheet = read('pdftotext', pdf, '-').split('\f').findIndex(one => one.includes('Is this printed true to size?')) + 1;
   hold(name, 'has a ruler', sheet > 0);

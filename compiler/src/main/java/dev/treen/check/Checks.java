@@ -181,6 +181,7 @@ public final class Checks {
         List<Finding> ordered = new ArrayList<>(left);
         ordered.sort(Comparator.comparing((Finding f) -> f.at().file().name())
                 .thenComparingInt(f -> f.at().start())
+                .thenComparingInt(f -> f.at().end())
                 .thenComparing(Finding::code));
         Map<String, Integer> counts = new LinkedHashMap<>();
         List<Finding> shown = new ArrayList<>();

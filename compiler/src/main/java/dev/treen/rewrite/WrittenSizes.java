@@ -43,8 +43,9 @@ final class WrittenSizes {
             case BigFraction number -> said.add(Exact.canonical(number).toString());
             case Optional<?> maybe -> maybe.ifPresent(this::add);
             case List<?> list -> {
-                said.add("[" + list.size());
-                list.forEach(this::add);
+                List<?> told = list.stream().filter(each -> !(each instanceof Span)).toList();
+                said.add("[" + told.size());
+                told.forEach(this::add);
             }
             case Map<?, ?> map -> new TreeMap<>(map).forEach((key, each) -> {
                 said.add(String.valueOf(key));

@@ -15,17 +15,19 @@ import java.util.function.Function;
  * Solves a problem so that little moves against an earlier layout. Parts that are cut stay where they are. Of the others,
  * first only what has changed looks for a place; then what lies beside it, cut by cut outwards; then all that lies on one
  * board. The first of these layouts is taken that takes no more boards than one made anew, costs at most a given share
- * more, and has a largest offcut that is smaller by at most that share of the boards; where there is none, or where a
+ * more, and has a largest offcut that is smaller by at most five times that share of the boards; where there is none, or where a
  * layout made anew moves no more, that one.
  */
 public final class Steady {
+    private static final double OF_OFFCUT = 5;
+
     /**
      * What is asked for.
      *
      * @param cut parts that are cut already
      * @param matched parts that come from one board, as sets
-     * @param share what staying may cost, as a share of what a layout made anew costs, and may take from the largest offcut,
-     *     as a share of the area of the boards taken
+     * @param share what staying may cost, as a share of what a layout made anew costs; five times that share of the area of
+     *     the boards taken is what it may take from the largest offcut, which is wood kept and not wood bought
      */
     public record Wish(Set<String> cut, List<Set<String>> matched, double share) {
         /** Keeps its own copies. */
@@ -299,7 +301,7 @@ public final class Steady {
         return layout.unplaced().size() <= fresh.unplaced().size()
                 && layout.boards().size() <= fresh.boards().size()
                 && layout.score() <= fresh.score() * (1 + wish.share())
-                && largest(fresh) - largest(layout) <= wish.share() * taken(fresh);
+                && largest(fresh) - largest(layout) <= OF_OFFCUT * wish.share() * taken(fresh);
     }
 
     private static long largest(Layout layout) {
