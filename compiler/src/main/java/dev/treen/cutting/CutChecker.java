@@ -194,14 +194,21 @@ final class CutChecker {
         }
     }
 
-    /** Whether no glue line runs through a place that a joint touches beside untouched wood. */
+    /**
+     * Whether no glue line runs through a place that a joint touches beside untouched wood: at an end of the part, or
+     * where the place is at least as long as it is wide.
+     */
     private boolean clear(FinishedPart part, Glued glued) {
         Length before = part.roughWidth().value().minus(part.width().value()).dividedBy(2);
         for (Rectangle place : new JointPlaces(joined).of(part)) {
             Length low = place.y().plus(before);
             Length high = low.plus(place.width());
-            boolean across = place.width().compareTo(part.width().value()) >= 0;
-            if (!across && glued.lines().stream().anyMatch(l -> l.compareTo(low) > 0 && l.compareTo(high) < 0)) {
+            boolean whole = place.width().equals(part.width().value());
+            boolean inTheLength = place.x().signum() > 0
+                    && place.x().plus(place.length()).compareTo(part.length().value()) < 0;
+            boolean along = place.length().compareTo(place.width()) >= 0;
+            if (!whole && (along || !inTheLength)
+                    && glued.lines().stream().anyMatch(l -> l.compareTo(low) > 0 && l.compareTo(high) < 0)) {
                 return false;
             }
         }

@@ -12,8 +12,8 @@ import java.util.Set;
 
 /**
  * The ways in which a part may be divided into staves: equally, or as wide as the boards are. A glue line keeps clear of
- * what joints cut into the part, a groove or a hinge's recess, where that does not run over its whole width; it would open
- * there, or show.
+ * what joints cut into the part, a groove or a hinge's recess, where that does not run across it; it would open there, or
+ * show.
  */
 final class Staving {
     /** How far a glue line keeps from a cut: common practice, no source; the figure is our own. */
@@ -73,10 +73,17 @@ final class Staving {
         Length width = part.width().value();
         Length before = whole.minus(width).dividedBy(2);
         return touched.stream()
-                .filter(place -> place.width().compareTo(width) < 0)
+                .filter(place -> place.width().compareTo(width) < 0 && !crosses(place))
                 .map(place -> new Stretch(
                         place.y().plus(before).minus(CLEAR), place.y().plus(place.width()).plus(before).plus(CLEAR)))
                 .toList();
+    }
+
+    /** Whether a cut runs over the glue lines, as a housing does, and not along them; what lies at an end may be a tenon. */
+    private boolean crosses(Rectangle place) {
+        boolean atEnd = place.x().signum() <= 0
+                || place.x().plus(place.length()).compareTo(part.length().value()) >= 0;
+        return !atEnd && place.width().compareTo(place.length()) > 0;
     }
 
     /** The divisions worth trying, the plainest first; never none. */

@@ -150,7 +150,7 @@ final class BoardReader {
             session.add(Finding.of(
                     ModelFindings.WRONG_KIND,
                     given.property().name().span(),
-                    said ? "This `price` says more than one sum" : "This `price` says no sum")
+                    said ? "This `price` says more than one sum" : "This `price` does not say for how much of it")
                     .found("Write one, as `" + Schemas.PRICE.example() + "`.")
                     .build());
             return Optional.empty();

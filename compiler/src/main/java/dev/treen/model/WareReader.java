@@ -139,7 +139,7 @@ final class WareReader {
                     .ifPresent(n -> sums.add(new Selling.Sum(n.getAsDouble(), per, at)));
         }
         if (!said || sums.size() > 1) {
-            wrong(at, said ? "This `price` says more than one sum" : "This `price` says no sum",
+            wrong(at, said ? "This `price` says more than one sum" : "This `price` does not say for how much of it",
                     Schemas.WARE_PRICE.example());
             return Optional.empty();
         }

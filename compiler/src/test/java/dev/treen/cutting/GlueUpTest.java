@@ -82,6 +82,24 @@ class GlueUpTest {
         assertThat(thin.findings().getFirst().found()).contains("13 mm thick once flat", "0.1 mm are missing");
     }
 
+    /** A housing that stops short of both edges crosses the lines as well as one that does not. */
+    @Test
+    void aHousingAcrossTheLinesIsNothingToKeepClearOf() {
+        Cutting cutting = cut(board("plank", "2500 x 90 x 16") + board("slab", "600 x 170 x 16") + """
+                part panel {
+                  length 400; width 199; thickness 12; from plank; glue_up { }
+                  place { length right; width back; at 0, 0, 60 }
+                }
+                part wing {
+                  length 60; width 150; thickness 12; from slab
+                  place { length up; width back; at 100, 20, 0 }
+                }
+                joint housing wing into panel { deep 3 }
+                """);
+        assertThat(cutting.unplaced()).isEmpty();
+        assertThat(cutting.findings()).isEmpty();
+    }
+
     private static final String GROOVED = """
             board thin { species black_cherry; size 600 x 80 x 12; rings quarter; moisture 9% }
             part panel {
