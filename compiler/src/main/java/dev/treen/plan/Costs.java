@@ -58,7 +58,8 @@ public record Costs(String currency, List<Board> boards, List<Supplies.Supply> s
             boards.putIfAbsent(cut.source().name(), cut.source());
         }
         Joined joined = plan.joined();
-        return new Costs(plan.settings().currency(), List.copyOf(boards.values()), Supplies.of(joined));
+        return new Costs(plan.settings().currency(), List.copyOf(boards.values()),
+                Supplies.of(joined, plan.cutting().glued()));
     }
 
     /** Whether any price is known. */

@@ -1,5 +1,6 @@
 package dev.treen.plan;
 
+import dev.treen.cutting.Glued;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.GlueFaces;
 import dev.treen.joinery.Hardware;
@@ -69,17 +70,18 @@ public final class Supplies {
     private Supplies() {
     }
 
-    /** What {@code joined} takes. */
-    public static List<Supply> of(Joined joined) {
+    /** What {@code joined} takes, where these of its parts are {@code glued} up from staves. */
+    public static List<Supply> of(Joined joined, List<Glued> glued) {
         List<Supply> all = new ArrayList<>();
-        glue(joined).ifPresent(all::add);
+        glue(joined, glued).ifPresent(all::add);
         finish(joined, all);
         hardware(joined, all);
         return all;
     }
 
-    private static Optional<Supply> glue(Joined joined) {
-        double area = GlueFaces.of(joined).stream().filter(GlueFaces::glued).mapToDouble(GlueFaces::total).sum();
+    private static Optional<Supply> glue(Joined joined, List<Glued> glued) {
+        double joints = GlueFaces.of(joined).stream().filter(GlueFaces::glued).mapToDouble(GlueFaces::total).sum();
+        double area = joints + glued.stream().mapToDouble(Supplies::lines).sum();
         if (area <= 0) {
             return Optional.empty();
         }
@@ -93,6 +95,11 @@ public final class Supplies {
                         + " and what is squeezed out",
                 figures.get("glue.film").citation().source() + ", from memory; " + PRACTICE,
                 glue.map(Ware::selling).orElse(Selling.UNKNOWN), false));
+    }
+
+    /** The glue lines between the staves of a part, in mm²: as long as these, and as thick before they are planed again. */
+    private static double lines(Glued glued) {
+        return glued.lines().size() * glued.roughLength().toDoubleMm() * glued.thickness().toDoubleMm();
     }
 
     private static void finish(Joined joined, List<Supply> all) {

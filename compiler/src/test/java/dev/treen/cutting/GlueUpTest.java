@@ -7,6 +7,7 @@ import dev.treen.model.FileLoader;
 import dev.treen.order.Operation;
 import dev.treen.order.Phase;
 import dev.treen.plan.Compilation;
+import dev.treen.plan.Costs;
 import dev.treen.plan.Plan;
 import dev.treen.plan.PlanJson;
 import dev.treen.plan.PlanReader;
@@ -80,6 +81,14 @@ class GlueUpTest {
         Cutting thin = cut(board("plank", "1300 x 90 x 13.9") + panel(""));
         assertThat(thin.unplaced()).hasSize(3);
         assertThat(thin.findings().getFirst().found()).contains("13 mm thick once flat", "0.1 mm are missing");
+    }
+
+    /** Two lines of 400 by 13, as the staves stand before the part is planed to 12: 104 cm². */
+    @Test
+    void theGlueOfTheLinesIsOnTheShoppingList() {
+        String text = HEAD + board("plank", "1300 x 90 x 16") + panel("");
+        assertThat(Costs.of(Projects.compile(text).plan()).supplies())
+                .anyMatch(each -> each.reckoned().startsWith("104 cm² of glued faces"));
     }
 
     /** A housing that stops short of both edges crosses the lines as well as one that does not. */
