@@ -8,7 +8,9 @@ import dev.treen.yield.Layout;
 import dev.treen.yield.Progress;
 import dev.treen.yield.Unplaced;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -204,8 +206,8 @@ final class Dividing {
     }
 
     /**
-     * What resaw cuts weigh at the least where leaves of this weight are taken: n leaves have n - 1 cuts between them, and one
-     * board at the least is sawn through.
+     * What resaw cuts weigh at the least where leaves of this weight are taken: n leaves have n - 1 cuts between them, and the
+     * boards that parts cannot do without are sawn through.
      */
     private double least(Rack rack, double taken) {
         int fewest = rack.leaves().values().stream().mapToInt(leaf -> leaf.of().count()).min().orElse(1);
@@ -216,11 +218,35 @@ final class Dividing {
         double blanks = rack.blanks().values().stream()
                 .mapToDouble(blank -> (blank.members().size() - 1) * rack.area(blank) * cheapest)
                 .sum();
-        double one = rack.leaves().values().stream()
-                .mapToDouble(leaf -> (leaf.of().count() - 1) * (double) rack.weight(leaf.of().board()))
-                .min()
-                .orElse(0);
-        return joined.project().settings().layout().labour() * (Math.max((fewest - 1) * taken, one) + blanks);
+        return joined.project().settings().layout().labour()
+                * (Math.max((fewest - 1) * taken, needed(rack)) + blanks);
+    }
+
+    /**
+     * The cuts through boards that some part needs. Each part needs one of the boards that may give it; of parts that have no
+     * board in common each needs one of its own, so the fewest boards that may give a part are looked at first.
+     */
+    private static double needed(Rack rack) {
+        List<Set<String>> giving = rack.problem(1).pieces().stream()
+                .flatMap(piece -> piece.onlyFrom().stream())
+                .filter(from -> !from.isEmpty())
+                .distinct()
+                .sorted(Comparator.comparingInt(Set::size))
+                .toList();
+        Set<String> looked = new HashSet<>();
+        double sum = 0;
+        for (Set<String> leaves : giving) {
+            Map<String, Double> cuts = new HashMap<>();
+            for (String id : leaves) {
+                Leaves of = rack.leaf(id).of();
+                cuts.put(of.board().name(), (of.count() - 1) * (double) rack.weight(of.board()));
+            }
+            if (cuts.keySet().stream().noneMatch(looked::contains)) {
+                looked.addAll(cuts.keySet());
+                sum += cuts.values().stream().mapToDouble(Double::doubleValue).min().orElse(0);
+            }
+        }
+        return sum;
     }
 
     private static double face(Board board) {

@@ -55,6 +55,16 @@ class ResawChoiceTest {
         assertThat(cut(head("") + text).proved()).isTrue();
     }
 
+    /** The sides need the thick board, so its cut is in what no layout can beat; the thin one, which is not sawn, is not. */
+    @Test
+    void theCutThroughABoardThatIsNeededIsPartOfTheProof() {
+        String text = board("plank", "801 x 100 x 27", "") + board("thin", "500 x 100 x 11", "")
+                + FOUR.replace("thickness 9", "thickness 9; from plank") + part("lid", "400 x 90 x 7; from thin");
+        Cutting cutting = cut(head("") + text);
+        assertThat(cutting.boards()).extracting(BoardCut::leaves).containsExactlyInAnyOrder(1, 2);
+        assertThat(cutting.proved()).isTrue();
+    }
+
     /** Two boards for thick legs and thin sides: only the board of the sides is resawn, as one of the legs would not do. */
     @Test
     void thickPartsKeepTheirBoardWhole() {
