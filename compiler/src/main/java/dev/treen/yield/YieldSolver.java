@@ -1,6 +1,5 @@
 package dev.treen.yield;
 
-import dev.treen.yield.engine.Engine;
 import java.util.List;
 
 /** Finds where every part comes from. Pure: the same problem gives the same outcome, unless a time limit was asked for. */
@@ -26,7 +25,7 @@ public final class YieldSolver {
         if (!faults.isEmpty()) {
             return new Outcome.Refusal(faults);
         }
-        Layout layout = Engine.solve(problem, progress, cancel);
+        Layout layout = Apart.solve(problem, progress, cancel);
         List<LayoutChecker.Breach> breaches = LayoutChecker.check(problem, layout);
         if (!breaches.isEmpty()) {
             return new Outcome.Refusal(breaches.stream()
