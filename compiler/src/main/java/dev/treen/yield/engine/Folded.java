@@ -8,6 +8,7 @@ import dev.treen.yield.Run;
 import dev.treen.yield.Stock;
 import dev.treen.yield.YieldProblem;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -46,7 +47,7 @@ final class Folded {
     final long[] weight;
     final int[] count;
     /**
-     * Covers of defects and blemishes, four numbers each: x1, y1, x2, y2; a part overlaps where x < x2 and
+     * Covers of defects and blemishes, four numbers each: x1, y1, x2, y2, the lowest first; a part overlaps where x < x2 and
      * x + length > x1.
      */
     final long[][] flaws;
@@ -187,6 +188,7 @@ final class Folded {
                 kept.add(new long[]{x1, y1, x2, y2});
             }
         }
+        kept.sort(Comparator.<long[]>comparingLong(box -> box[1]).thenComparingLong(box -> box[0]));
         var flat = new long[kept.size() * 4];
         for (int i = 0; i < kept.size(); i++) {
             System.arraycopy(kept.get(i), 0, flat, 4 * i, 4);

@@ -64,6 +64,7 @@ final class Improver {
             inserter.openBy = i % 4;
             inserter.reach = crowd ? 8 : Integer.MAX_VALUE;
             inserter.insertAll(fresh, i % 5, i < 5 ? 0 : 0.3, Long.MAX_VALUE, ++stamp);
+            charge(budget);
             offer(fresh);
             if (reached(goal) || (crowd && i == 3)) {
                 break;
@@ -121,6 +122,7 @@ final class Improver {
         double now = measure(state);
         for (long turn = 0; budget.step(); turn++) {
             change(limit);
+            charge(budget);
             now = accept(now, measure(state), turn);
             if (value || state.complete()) {
                 if (offer(state) && (!value || reached(goal))) {
@@ -129,6 +131,14 @@ final class Improver {
             } else if (limit == Long.MAX_VALUE) {
                 offer(state);
             }
+        }
+    }
+
+    // With many defects on a board a change takes so long that it counts as several.
+    private void charge(Budget budget) {
+        long steps = inserter.steps();
+        if (steps > 0) {
+            budget.spend(steps);
         }
     }
 
@@ -192,6 +202,7 @@ final class Improver {
         long turn = 0;
         while (turn < turns && !seen.test(state) && budget.step()) {
             change(limit);
+            charge(budget);
             now = accept(now, measure.applyAsDouble(state), turn++);
         }
         return turn;

@@ -14,6 +14,12 @@ final class Inserter {
     /** How often a place beside a defect is passed over while a layout is changed. */
     private static final double PASSING = 0.25;
 
+    /** With more defects than this on a board it is asked whether a part fits at all, and not where best. */
+    private static final int MANY = 40;
+
+    /** So many looks at a defect take about as long as a step without defects. */
+    private static final long WORK_A_STEP = 100_000;
+
     private final Folded f;
     private final Dice dice;
     private final boolean value;
@@ -38,6 +44,9 @@ final class Inserter {
     private boolean bestAcross;
     private final int[] order;
     private final double[] key;
+    private final FlawsOfPlace inPlace = new FlawsOfPlace();
+    private final FlawsOfPlace inWay = new FlawsOfPlace();
+    private long work;
 
     Inserter(Folded f, Dice dice, boolean value) {
         this.f = f;
@@ -139,6 +148,11 @@ final class Inserter {
         if (f.flaws[b].length == 0) {
             return true;
         }
+        if (f.flaws[b].length > 4 * MANY && !f.blemishes.taken(t)) {
+            work += f.flaws[b].length;
+            return Reasons.fitsAlone(f, b, f.length[t], f.width[t])
+                    || (f.turns[t] && Reasons.fitsAlone(f, b, f.width[t], f.length[t]));
+        }
         var tree = new BoardTree(b, false, f.boardLength[b], f.boardWidth[b]);
         double keepBlink = blink;
         blink = 0;
@@ -203,38 +217,46 @@ final class Inserter {
         }
     }
 
-    // Beside defects the corners to lie in are those of the place and of every defect, from all four sides, and where a
-    // part takes blemishes, all places in which something of it just clears one.
+    // Beside defects the corners to lie in are those of the place and of every defect in it, from all four sides, and where
+    // a part takes blemishes, all places in which something of it just clears one.
     private void offerAround(BoardTree tree, int slot, int n, int t, long l, long w, double board, double fit) {
         long x0 = tree.x(n);
         long y0 = tree.y(n);
         long x3 = x0 + tree.length(n);
         long y3 = y0 + tree.width(n);
-        long[] flaw = f.flaws[tree.stock];
-        long[] moreX = f.blemishes.taken(t) ? f.blemishes.placesX(t, tree.stock) : NONE;
-        long[] moreY = f.blemishes.taken(t) ? f.blemishes.placesY(t, tree.stock) : NONE;
-        int marks = flaw.length / 2 + 2;
+        boolean taken = f.blemishes.taken(t);
+        long[] moreX = taken ? f.blemishes.placesX(t, tree.stock) : NONE;
+        long[] moreY = taken ? f.blemishes.placesY(t, tree.stock) : NONE;
+        inPlace.keep(f.flaws[tree.stock], x0, y0, x3 - x0, y3 - y0);
+        int marks = inPlace.marks();
         double passing = blink > 0 ? PASSING : 0;
-        double whole = free(tree.stock, x0, y0, x3 - x0, y3 - y0);
+        double whole = inPlace.free(x0, y0, x3 - x0, y3 - y0);
         for (int i = 0; i < marks + moreX.length; i++) {
-            long x = i < marks ? mark(flaw, i, 0, x0, x3, l) : moreX[i - marks];
+            long x = i < marks ? inPlace.mark(i, 0, x0, x3, l) : moreX[i - marks];
             if (x < x0 || x + l > x3) {
                 continue;
             }
-            for (int j = 0; j < marks + moreY.length; j++) {
-                long y = j < marks ? mark(flaw, j, 1, y0, y3, w) : moreY[j - marks];
+            // Only what lies in the part's way up or down can be a reason to lie higher or lower.
+            inWay.keep(inPlace, x, y0, l, y3 - y0);
+            int ends = taken ? inWay.marks() + moreY.length : inWay.gaps(y0, y3, w);
+            work += inPlace.count() + inWay.count();
+            for (int j = 0; j < ends; j++) {
+                long y = !taken ? inWay.gapEnd(j)
+                        : j < inWay.marks() ? inWay.mark(j, 1, y0, y3, w)
+                                : moreY[j - inWay.marks()];
                 if (y < y0 || y + w > y3 || (passing > 0 && dice.unit() < passing)
-                        || f.blocked(t, tree.stock, x, y, l, w)) {
+                        || (taken && f.blocked(t, tree.stock, x, y, l, w))) {
                     continue;
                 }
-                double across = sq(free(tree.stock, x0, y0, x - x0, y3 - y0))
-                        + sq(free(tree.stock, x + l, y0, x3 - x - l, y3 - y0))
-                        + sq(free(tree.stock, x, y0, l, y - y0))
-                        + sq(free(tree.stock, x, y + w, l, y3 - y - w));
-                double along = sq(free(tree.stock, x0, y0, x3 - x0, y - y0))
-                        + sq(free(tree.stock, x0, y + w, x3 - x0, y3 - y - w))
-                        + sq(free(tree.stock, x0, y, x - x0, w))
-                        + sq(free(tree.stock, x + l, y, x3 - x - l, w));
+                work += 8L * inPlace.count();
+                double across = sq(inPlace.free(x0, y0, x - x0, y3 - y0))
+                        + sq(inPlace.free(x + l, y0, x3 - x - l, y3 - y0))
+                        + sq(inPlace.free(x, y0, l, y - y0))
+                        + sq(inPlace.free(x, y + w, l, y3 - y - w));
+                double along = sq(inPlace.free(x0, y0, x3 - x0, y - y0))
+                        + sq(inPlace.free(x0, y + w, x3 - x0, y3 - y - w))
+                        + sq(inPlace.free(x0, y, x - x0, w))
+                        + sq(inPlace.free(x + l, y, x3 - x - l, w));
                 if (flip > 0 && dice.unit() < flip) {
                     double swap = across;
                     across = along;
@@ -248,32 +270,11 @@ final class Inserter {
         }
     }
 
-    private static long mark(long[] flaw, int i, int axis, long start, long end, long size) {
-        if (i == 0) {
-            return start;
-        }
-        if (i == 1) {
-            return end - size;
-        }
-        int d = (i - 2) / 2;
-        return (i & 1) == 0 ? flaw[4 * d + axis + 2] : flaw[4 * d + axis] - size;
-    }
-
-    // The free area of a rectangle, with what defects take counted double: a place cut up by a knot is worth less.
-    private double free(int stock, long x, long y, long l, long w) {
-        if (l <= 0 || w <= 0) {
-            return 0;
-        }
-        double sum = (double) l * w;
-        long[] d = f.flaws[stock];
-        for (int i = 0; i < d.length; i += 4) {
-            long a = Math.min(x + l, d[i + 2]) - Math.max(x, d[i]);
-            long b = Math.min(y + w, d[i + 3]) - Math.max(y, d[i + 1]);
-            if (a > 0 && b > 0) {
-                sum -= 2.0 * a * b;
-            }
-        }
-        return Math.max(sum, 0);
+    /** The steps that lying among many defects is worth since it was asked last; few defects cost none. */
+    long steps() {
+        long steps = work / WORK_A_STEP;
+        work -= steps * WORK_A_STEP;
+        return steps;
     }
 
     private void keep(double score, int slot, int n, long x, long y, long l, long w, boolean across) {

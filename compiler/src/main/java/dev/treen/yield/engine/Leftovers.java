@@ -50,7 +50,8 @@ final class Leftovers {
             long x1 = i < 0 ? x : d[4 * i + 2];
             for (int j = -1; j < d.length / 4; j++) {
                 long x2 = j < 0 ? x + l : d[4 * j];
-                if (x1 < x || x2 > x + l || x2 - x1 < leastL) {
+                if (x1 < x || x2 > x + l || x2 - x1 < leastL
+                        || (double) (x2 - x1 - f.kerf) * (w - f.kerf) <= most) {
                     continue;
                 }
                 for (int k = -1; k < d.length / 4; k++) {
