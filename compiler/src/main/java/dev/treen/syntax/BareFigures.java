@@ -11,22 +11,11 @@ public final class BareFigures {
     /** All of them, those in blocks too. */
     public static List<Expr.Figure> of(SyntaxTree tree) {
         List<Expr.Figure> found = new ArrayList<>();
-        NodeWalk walk = new NodeWalk(node -> {
+        new NodeWalk(node -> {
             if (node instanceof Expr.Figure figure && figure.unit().isEmpty()) {
                 found.add(figure);
             }
-        });
-        all(tree.statements(), walk);
+        }).all(tree.statements());
         return found;
-    }
-
-    private static void all(List<Statement> statements, NodeWalk walk) {
-        for (Statement statement : statements) {
-            walk.statement(statement);
-            statement.body().ifPresent(block -> all(block.statements(), walk));
-            if (statement instanceof Statement.When when) {
-                when.otherwise().ifPresent(block -> all(block.statements(), walk));
-            }
-        }
     }
 }

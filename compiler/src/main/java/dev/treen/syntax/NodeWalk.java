@@ -3,7 +3,7 @@ package dev.treen.syntax;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** Shows every piece of a statement's head to someone, outer pieces first; blocks are left to the caller. */
+/** Shows every piece of statements to someone, outer pieces first. */
 final class NodeWalk {
     private final Consumer<Node> visitor;
 
@@ -11,7 +11,18 @@ final class NodeWalk {
         this.visitor = visitor;
     }
 
-    /** The statement itself and the expressions of its head. */
+    /** Statements with all that stands in their blocks, in the order of the text. */
+    void all(List<Statement> statements) {
+        for (Statement statement : statements) {
+            statement(statement);
+            statement.body().ifPresent(block -> all(block.statements()));
+            if (statement instanceof Statement.When when) {
+                when.otherwise().ifPresent(block -> all(block.statements()));
+            }
+        }
+    }
+
+    /** The statement itself and the expressions of its head; blocks are left to the caller. */
     void statement(Statement statement) {
         visitor.accept(statement);
         switch (statement) {

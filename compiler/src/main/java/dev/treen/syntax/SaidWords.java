@@ -11,21 +11,11 @@ public final class SaidWords {
     /** Those of {@code statement} with all that stands in its blocks, in the order of the text. */
     public static List<Expr.Word> of(Statement statement) {
         List<Expr.Word> found = new ArrayList<>();
-        all(List.of(statement), new NodeWalk(node -> {
+        new NodeWalk(node -> {
             if (node instanceof Expr.Word word) {
                 found.add(word);
             }
-        }));
+        }).all(List.of(statement));
         return found;
-    }
-
-    private static void all(List<Statement> statements, NodeWalk walk) {
-        for (Statement statement : statements) {
-            walk.statement(statement);
-            statement.body().ifPresent(block -> all(block.statements(), walk));
-            if (statement instanceof Statement.When when) {
-                when.otherwise().ifPresent(block -> all(block.statements(), walk));
-            }
-        }
     }
 }
