@@ -38,6 +38,22 @@ class LengthsTest {
         assertThat(layout.proved()).isTrue();
     }
 
+    // Generated: where hundreds of parts are short against their bars, these can be filled up one after the other; no prices
+    // are needed, and few steps.
+    @Test
+    void manyShortPartsFillTheirBarsAtOnce() {
+        for (int seed = 0; seed < 5; seed++) {
+            var random = new Random(300 + seed);
+            var parts = new ArrayList<int[]>();
+            for (int i = 0; i < 300; i++) {
+                parts.add(new int[]{60 + random.nextInt(300), 1});
+            }
+            var layout = solved(1000, parts, 3000);
+            assertThat(layout.proved()).as("seed %d", seed).isTrue();
+            assertThat(layout.steps()).as("seed %d", seed).isLessThan(2900);
+        }
+    }
+
     @Test
     void agreesWithTryingEverySetOfPartsOnSmallProblems() {
         for (int seed = 0; seed < 60; seed++) {

@@ -129,6 +129,27 @@ class LimitedValueTest {
         }
     }
 
+    // Where there are more copies than a board can take, limits change nothing; with few steps a table of all cuts is
+    // filled once at the most.
+    @Test
+    void limitsThatDoNotBindLeaveTheValueOfTheBoardWithoutThem() {
+        for (int seed = 0; seed < 4; seed++) {
+            var random = new Random(70 + seed);
+            int[][] parts = new int[10][];
+            int[][] endless = new int[10][];
+            for (int i = 0; i < parts.length; i++) {
+                int l = 50 + random.nextInt(150);
+                int w = 50 + random.nextInt(150);
+                int worth = l * w * (60 + random.nextInt(40)) / 100;
+                parts[i] = new int[]{l, w, 90, worth};
+                endless[i] = new int[]{l, w, Piece.UNLIMITED, worth};
+            }
+            var layout = solved(640, 520, parts, 16_000);
+            assertThat(layout.score()).as("seed %d", seed).isEqualTo(solved(640, 520, endless, 16_000).score());
+            assertThat(layout.proved()).as("seed %d", seed).isTrue();
+        }
+    }
+
     @Test
     void neverClaimsMoreThanItsBoundWhenStoppedEarly() {
         for (int seed = 0; seed < 20; seed++) {

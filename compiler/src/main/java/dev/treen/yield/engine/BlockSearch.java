@@ -14,7 +14,7 @@ final class BlockSearch {
     /** Blocks kept at most, and cells of memory for their counts. */
     private static final int MOST_BLOCKS = 2_000_000;
 
-    private static final long MOST_COUNTS = 60_000_000;
+    private static final long MOST_COUNTS = 16_000_000;
 
     /** So many tries of joining count as one step. */
     private static final int TRIES_A_STEP = 2000;
@@ -22,7 +22,30 @@ final class BlockSearch {
     /** What may yet come around a block counts by this much beside what is in it, for the order of work alone. */
     private static final double EAGER = 0.97;
 
-    private record Cell(int x, int y, List<Integer> blocks) {}
+    /** The blocks of one size that have had their turn, the best first. */
+    private static final class Cell {
+        final int x;
+        final int y;
+        int[] blocks = new int[4];
+        int size;
+
+        Cell(int x, int y) {
+            this.x = x;
+            this.y = y;
+        }
+
+        void add(int n, long[] net) {
+            if (size == blocks.length) {
+                blocks = Arrays.copyOf(blocks, 2 * size);
+            }
+            int at = size++;
+            while (at > 0 && net[blocks[at - 1]] < net[n]) {
+                blocks[at] = blocks[at - 1];
+                at--;
+            }
+            blocks[at] = n;
+        }
+    }
 
     private final Limited board;
     private final Prices prices;
@@ -56,7 +79,7 @@ final class BlockSearch {
         this.prices = prices;
         this.budget = budget;
         refund = prices.refund(prices.price);
-        blocks = new Blocks(board.f.types);
+        blocks = new Blocks(board.limit);
         this.around = around;
         sumX = sums(board.xs);
         sumY = sums(board.ys);
@@ -112,7 +135,7 @@ final class BlockSearch {
             }
             close(next);
             joinAll(next);
-            boolean full = blocks.size > MOST_BLOCKS || (long) blocks.size * blocks.types > MOST_COUNTS;
+            boolean full = blocks.size > MOST_BLOCKS || (long) blocks.size * blocks.tally.words > MOST_COUNTS;
             if (full || budget.over() || best >= enough) {
                 return false;
             }
@@ -124,7 +147,7 @@ final class BlockSearch {
     int[] counts() {
         var counts = new int[blocks.types];
         for (int t = 0; winner >= 0 && t < counts.length; t++) {
-            counts[t] = blocks.counts[winner * blocks.types + t];
+            counts[t] = blocks.count(winner, t);
         }
         return counts;
     }
@@ -152,15 +175,11 @@ final class BlockSearch {
         int y = blocks.y[n];
         Cell cell = cellAt[x][y];
         if (cell == null) {
-            cell = new Cell(x, y, new ArrayList<>());
+            cell = new Cell(x, y);
             cellAt[x][y] = cell;
             cells.add(cell);
         }
-        int at = cell.blocks.size();
-        while (at > 0 && blocks.net[cell.blocks.get(at - 1)] < blocks.net[n]) {
-            at--;
-        }
-        cell.blocks.add(at, n);
+        cell.add(n, blocks.net);
     }
 
     private void joinAll(int n) {
@@ -185,14 +204,14 @@ final class BlockSearch {
 
     private void joinCell(int n, Cell cell, int x, int y, boolean beside) {
         long rest = blocks.net[n] + around[x][y];
-        List<Integer> list = cell.blocks;
-        for (int i = 0; i < list.size(); i++) {
-            int other = list.get(i);
+        int[] list = cell.blocks;
+        for (int i = 0; i < cell.size; i++) {
+            int other = list[i];
             if (rest + blocks.net[other] < wanted()) {
                 return;
             }
             tries++;
-            if (blocks.within(n, other, board.limit)) {
+            if (blocks.within(n, other)) {
                 int both = blocks.join(n, other, x, y, beside);
                 if (both >= 0) {
                     add(both);

@@ -8,6 +8,7 @@ import java.util.Arrays;
  */
 final class Blocks {
     final int types;
+    final Tally tally;
     int size;
     int[] x = new int[1024];
     int[] y = new int[1024];
@@ -18,15 +19,16 @@ final class Blocks {
     int[] first = new int[1024];
     int[] second = new int[1024];
     boolean[] side = new boolean[1024];
-    short[] counts;
+    private long[] counts;
     private long[] hash = new long[1024];
     private int[] chain = new int[1024];
     private int[] heads = new int[4096];
     private final long[] key;
 
-    Blocks(int types) {
-        this.types = types;
-        counts = new short[1024 * types];
+    Blocks(int[] limit) {
+        types = limit.length;
+        tally = new Tally(limit);
+        counts = new long[1024 * tally.words];
         key = new long[types];
         var dice = new Dice(77);
         for (int t = 0; t < types; t++) {
@@ -35,24 +37,28 @@ final class Blocks {
         Arrays.fill(heads, -1);
     }
 
+    /** Forgets all blocks. */
+    void clear() {
+        size = 0;
+        Arrays.fill(heads, -1);
+    }
+
     /** Whether two blocks together keep to the limits. */
-    boolean within(int a, int b, int[] limit) {
-        int p = a * types;
-        int q = b * types;
-        for (int t = 0; t < types; t++) {
-            if (counts[p + t] + counts[q + t] > limit[t]) {
-                return false;
-            }
-        }
-        return true;
+    boolean within(int a, int b) {
+        return tally.within(counts, a * tally.words, counts, b * tally.words);
+    }
+
+    /** The copies of a type in a block. */
+    int count(int n, int type) {
+        return tally.count(counts, n * tally.words, type);
     }
 
     /** A single part of a type. */
     int single(int type, int kind, int atX, int atY, long worth, long netWorth) {
         grow();
         int n = size;
-        Arrays.fill(counts, n * types, (n + 1) * types, (short) 0);
-        counts[n * types + type] = 1;
+        Arrays.fill(counts, n * tally.words, (n + 1) * tally.words, 0);
+        tally.one(type, counts, n * tally.words);
         return finish(n, key[type], atX, atY, worth, netWorth, -1, kind, false);
     }
 
@@ -61,15 +67,12 @@ final class Blocks {
         grow();
         int n = size;
         long sum = hash[a] + hash[b];
-        int p = a * types;
-        int q = b * types;
-        int r = n * types;
-        for (int t = 0; t < types; t++) {
-            counts[r + t] = (short) (counts[p + t] + counts[q + t]);
-        }
+        int words = tally.words;
+        int r = n * words;
+        tally.add(counts, a * words, counts, b * words, counts, r);
         for (int i = heads[slot(sum)]; i >= 0; i = chain[i]) {
             if (hash[i] == sum && x[i] <= atX && y[i] <= atY
-                    && Arrays.equals(counts, i * types, (i + 1) * types, counts, r, r + types)) {
+                    && Arrays.equals(counts, i * words, (i + 1) * words, counts, r, r + words)) {
                 return -1;
             }
         }
@@ -110,7 +113,7 @@ final class Blocks {
         side = Arrays.copyOf(side, more);
         hash = Arrays.copyOf(hash, more);
         chain = Arrays.copyOf(chain, more);
-        counts = Arrays.copyOf(counts, more * types);
+        counts = Arrays.copyOf(counts, more * tally.words);
         heads = new int[more * 4];
         Arrays.fill(heads, -1);
         for (int i = 0; i < size; i++) {

@@ -43,12 +43,18 @@ final class Limited {
     /** Prepares a board; null where marks are too many. */
     static @Nullable Limited of(Folded f, int stock) {
         Kinds kinds = Kinds.of(f, stock);
-        long[] l = kinds.l;
-        long[] w = kinds.w;
-        long[] xs = Raster.limitedSums(f.boardLength[stock], l, kinds.limits());
-        long[] ys = Raster.limitedSums(f.boardWidth[stock], w, kinds.limits());
-        Endless table = Endless.over(xs, ys, l, w, kinds.type, MOST_WORK);
-        return table == null ? null : new Limited(f, stock, l, w, kinds.type, f.value, kinds.limit, xs, ys, table);
+        long[] xs = Raster.limitedSums(f.boardLength[stock], kinds.l, kinds.limits());
+        long[] ys = Raster.limitedSums(f.boardWidth[stock], kinds.w, kinds.limits());
+        return over(f, stock, xs, ys);
+    }
+
+    /** The same with given marks; its table is a bound only where these are all sums of sizes. */
+    static @Nullable Limited over(Folded f, int stock, long[] xs, long[] ys) {
+        Kinds kinds = Kinds.of(f, stock);
+        Endless table = Endless.over(xs, ys, kinds.l, kinds.w, kinds.type, MOST_WORK);
+        return table == null
+                ? null
+                : new Limited(f, stock, kinds.l, kinds.w, kinds.type, f.value, kinds.limit, xs, ys, table);
     }
 
     /** The same with other values. */

@@ -1,6 +1,7 @@
 package dev.treen.yield.engine;
 
 import dev.treen.yield.Bound;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Most value where copies are limited: a bound by {@link Prices}, layouts from what those prices suggest, and where there
@@ -13,13 +14,23 @@ final class LimitedValue {
     /** After so many changes for each of several boards, all of them are laid out anew. */
     private static final int ANEW = 8;
 
-    /** The share of what is left that such a turn takes, and where sketches bring nothing. */
+    /** The share of what is left that such a turn takes, and where it brings something. */
     private static final double TURN = 0.06;
 
     private static final double LONG_TURN = 0.5;
 
+    /** The share for a layout of all parts without waste where there may be one. */
+    private static final double PUZZLE = 0.3;
+
     /** The share for layouts looked for from the bound downwards. */
     private static final double FROM_ABOVE = 0.3;
+
+    /** The share for prices over few marks, and how often a table of all sums must be affordable to do without them. */
+    private static final double ROUGH = 0.15;
+
+    private static final int ROUGH_ROUNDS = 16;
+
+    private static final double AFFORDED = 5;
 
     private final Folded f;
     private final Improver improver;
@@ -28,6 +39,8 @@ final class LimitedValue {
     private Bound bound;
     private long stamp = 1L << 40;
     private double[] charge;
+    private boolean rough;
+    private @Nullable Prices learned;
 
     LimitedValue(Folded f, Improver improver, Bound bound, Budget budget) {
         this.f = f;
@@ -41,13 +54,58 @@ final class LimitedValue {
     /** Searches with all its means; gives the best bound. */
     Bound solve() {
         improver.first(budget.part(0.05), bound.value());
+        if (boards == 1 && !done() && Puzzle.is(f, 0)) {
+            State found = Puzzle.solve(f, 0, ++stamp, budget.part(PUZZLE));
+            if (found != null) {
+                improver.take(found, ++stamp);
+            }
+        }
         Limited board = boards == 0 ? null : Limited.of(f, 0);
-        if (board != null) {
+        rough = board == null || !budget.affords(AFFORDED * board.table.work());
+        if (board != null && !rough) {
             priced(board);
+        } else if (board != null && budget.affords((double) board.table.work())) {
+            sketch(budget.part(0.5));
+            pricedOnce(board);
         }
         sketch(budget);
         improver.improve(budget, bound.value());
         return bound;
+    }
+
+    // Where the table of all sums is too large, prices from one over few marks: no bound, but what copies are worth.
+    private void roughlyPriced(Sketches sketches) {
+        int marks = (int) Math.cbrt(2 * ROUGH * budget.room() / ROUGH_ROUNDS);
+        Limited few = sketches.rough(improver.best, marks);
+        if (few != null) {
+            var prices = new Prices(few, boards);
+            prices.search(budget.part(ROUGH), round -> {
+                suggest(few, prices);
+                return improver.best.value;
+            });
+            charge = prices.shares();
+            learned = prices;
+        }
+    }
+
+    // The table of all sums a few times: without prices, for where no limit binds that is all, then at those learned.
+    private void pricedOnce(Limited board) {
+        if (done()) {
+            return;
+        }
+        Budget part = budget.part(0.9);
+        var prices = new Prices(board, boards);
+        Prices.Round round = n -> {
+            suggest(board, prices);
+            return improver.best.value;
+        };
+        prices.search(part, 1, round);
+        lower(prices.wholeBound(), "every cut tried");
+        if (learned != null && !done()) {
+            prices.from(learned);
+            prices.search(part, round);
+            lower(prices.wholeBound(), "prices on copies");
+        }
     }
 
     private void priced(Limited board) {
@@ -97,11 +155,13 @@ final class LimitedValue {
             return;
         }
         var sketches = new Sketches(f, 0, new Dice(f.problem.settings().seed() + 7 * part.done()), part);
+        if (rough && learned == null && sketches.any()) {
+            roughlyPriced(sketches);
+        }
         sketches.charge(charge);
         int round = 0;
         double turn = TURN;
         while (sketches.any() && !part.over() && !done()) {
-            long first = improver.best.value;
             for (int quiet = 0; quiet < QUIET * boards && !part.over() && !done(); quiet++) {
                 long before = improver.best.value;
                 State made = boards > 1 && round % (ANEW * boards) != 0
@@ -114,9 +174,8 @@ final class LimitedValue {
                 quiet = improver.best.value > before ? -1 : quiet;
             }
             long second = improver.best.value;
-            // Whoever brings something has the longer turns.
-            turn = second > first ? turn : LONG_TURN;
             improver.improve(part.part(turn), bound.value());
+            // Long turns for as long as they bring something.
             turn = improver.best.value > second ? LONG_TURN : TURN;
         }
     }

@@ -45,6 +45,13 @@ final class Prices {
         return Math.min(board.f.copies[t], (long) board.limit[t] * boards);
     }
 
+    /** Goes on from the prices of another search for the same parts. */
+    void from(Prices other) {
+        for (int t = 0; t < price.length; t++) {
+            price[t] = Math.round((double) other.price[t] / other.scale * scale);
+        }
+    }
+
     /** The values left of all types at some prices. */
     long[] profit(long[] prices) {
         var profit = new long[board.f.types];

@@ -15,7 +15,11 @@ final class Raster {
 
     /** The raster points of a side, ascending, with 0 and the side itself; empty if there are too many. */
     static long[] points(long side, long[] sizes) {
-        long[] sums = sums(side, sizes);
+        return thinned(side, sums(side, sizes));
+    }
+
+    /** Those of ascending sums, with 0 the first, that some sum from the other end needs too, and the side itself. */
+    static long[] thinned(long side, long[] sums) {
         if (sums.length == 0) {
             return sums;
         }

@@ -18,11 +18,19 @@ final class Sketches {
 
     private static final int MOST_MARKS = 2000;
     private static final int LEAST_MARKS = 24;
-    /** Cells times counts kept at most. */
-    private static final double MOST_COUNTS = 60e6;
+    /** Words of memory for the cells at most. */
+    private static final double MOST_WORDS = 30e6;
 
-    /** Of so many of the most valuable types all multiples are marks. */
+    private static final long WORK_AT_ONCE = 1_000_000;
+
+    /** Without limits, all multiples of so many of the most valuable types are marks. */
     private static final int REPEATED = 3;
+
+    /** Of all marks, the share that may be raster points of chosen types. */
+    private static final double MOST_CHOSEN = 0.8;
+
+    /** So many types that would make too many marks end the choice. */
+    private static final int REFUSED = 6;
 
     private static final double SHIFT = 0.12;
 
@@ -36,21 +44,31 @@ final class Sketches {
     private final int stock;
     private final Kinds kinds;
     private final Dice dice;
-    private final int marks;
+    /** Whether no type has a limit; then parts are many and small, and no few of them give all marks that matter. */
+    private final boolean endless;
+
+    private final int usual;
+    private int marks;
     private final int[] byWorth;
     private long[] allX = {};
     private long[] allY = {};
     private long[] xs = {};
     private long[] ys = {};
-    /** Types whose limit is less than what the board has room for; only these are counted. */
-    private int[] counted = {};
-
+    /** By type: the copies left, where that is less than what the board has room for; only these are counted. */
     private int[] most = {};
+
+    private Tally tally = new Tally(new int[0]);
     /** By type: the share of its value that a copy is charged where other boards want it too. */
     private double[] charge;
     private long[][] value = {};
     private int[][] how = {};
-    private short[][][] counts = {};
+    /** The tallies of a row of cells, one behind the other. */
+    private long[][] counts = {};
+    /**
+     * By mark along: the cells that are not cut along again, the only ones to be the smallest slab of a larger one where
+     * marks are whole sets of raster points.
+     */
+    private int[][] uncut = {};
 
     Sketches(Folded f, int stock, Dice dice, Budget budget) {
         this.f = f;
@@ -58,10 +76,11 @@ final class Sketches {
         this.dice = dice;
         kinds = Kinds.of(f, stock);
         charge = new double[f.types];
-        boolean endless = Arrays.stream(kinds.type).allMatch(t -> f.endless[t] >= 0);
-        double cells = endless ? MOST_COUNTS : MOST_COUNTS / Math.max(1, f.types);
+        endless = Arrays.stream(kinds.type).allMatch(t -> f.endless[t] >= 0);
+        double cells = MOST_WORDS / (endless ? 3 : 2 + new Tally(kinds.limit).words);
         double fit = Math.min(Math.sqrt(cells), Math.cbrt(2 * SHARE * budget.room()));
-        marks = (int) Math.max(LEAST_MARKS, Math.min(MOST_MARKS, fit));
+        usual = (int) Math.max(LEAST_MARKS, Math.min(MOST_MARKS, fit));
+        marks = usual;
         byWorth = java.util.stream.IntStream.range(0, kinds.l.length)
                 .boxed()
                 .sorted(Comparator.comparingDouble(k -> -(double) f.value[kinds.type[k]] / f.area[kinds.type[k]]))
@@ -82,6 +101,17 @@ final class Sketches {
      */
     boolean any() {
         return kinds.l.length > 0 && kinds.repeat();
+    }
+
+    /** The board with so many marks: enough to learn what copies are worth, not for bounds. */
+    @Nullable
+    Limited rough(State near, int most) {
+        marks = most;
+        int[] chosen = choose(near, 0);
+        long[] alongX = allX.length > 0 ? allX : draw(f.boardLength[stock], kinds.l, near, chosen, true);
+        long[] alongY = allY.length > 0 ? allY : draw(f.boardWidth[stock], kinds.w, near, chosen, false);
+        marks = usual;
+        return Limited.over(f, stock, alongX, alongY);
     }
 
     /** Charges copies a share of their value, by type, in all boards of a layout but the last. */
@@ -107,17 +137,66 @@ final class Sketches {
     }
 
     private @Nullable State add(State state, State near, int boards, int number, long stamp, Budget budget) {
-        xs = allX.length > 0 ? allX : draw(f.boardLength[stock], kinds.l, near, true);
-        ys = allY.length > 0 ? allY : draw(f.boardWidth[stock], kinds.w, near, false);
+        int[] chosen = choose(near, number);
+        xs = allX.length > 0 ? allX : draw(f.boardLength[stock], kinds.l, near, chosen, true);
+        ys = allY.length > 0 ? allY : draw(f.boardWidth[stock], kinds.w, near, chosen, false);
         double charged = number == 0 ? 1 : dice.unit();
         for (int i = 0; i < boards; i++) {
-            if (!fill(state, shifted(number, i + 1 < boards ? charged : 0), budget)) {
+            // The last board may take what it likes; where it is the only one, prices help what is there twice to be shared.
+            boolean last = i + 1 == boards;
+            if (!fill(state, shifted(number, !last ? charged : boards == 1 && number % 3 > 0 ? charged : 0), budget)) {
                 return null;
             }
             int slot = state.open(stock, stamp);
             lay(state, slot, 0, xs.length - 1, ys.length - 1, stamp);
         }
         return state;
+    }
+
+    // A few ways of types to lie whose raster points are few enough to be marks, all of them: what can be put together of
+    // these is found exactly, but for the limits. Most of what lies in the best layout is tried first, then what is worth
+    // the most for its area.
+    private int[] choose(State near, int number) {
+        var chosen = new int[0];
+        if (endless || (allX.length > 0 && allY.length > 0)) {
+            return chosen;
+        }
+        int refused = 0;
+        for (int k : order(near, number)) {
+            int[] more = Arrays.copyOf(chosen, chosen.length + 1);
+            more[chosen.length] = k;
+            if (few(f.boardLength[stock], kinds.l, more) && few(f.boardWidth[stock], kinds.w, more)) {
+                chosen = more;
+            } else if (++refused > REFUSED) {
+                break;
+            }
+        }
+        return chosen;
+    }
+
+    private boolean few(long side, long[] sizes, int[] chosen) {
+        long[] points = points(side, sizes, chosen);
+        return points.length > 0 && points.length <= marks * MOST_CHOSEN;
+    }
+
+    private long[] points(long side, long[] sizes, int[] chosen) {
+        long[] of = Arrays.stream(chosen).mapToLong(k -> sizes[k]).toArray();
+        int[] limits = Arrays.stream(chosen).map(k -> kinds.limit[kinds.type[k]]).toArray();
+        return Raster.thinned(side, Raster.limitedSums(side, of, limits));
+    }
+
+    private int[] order(State near, int number) {
+        var place = new double[byWorth.length];
+        for (int i = 0; i < place.length; i++) {
+            int t = kinds.type[byWorth[i]];
+            boolean there = near.left[t] < f.copies[t] && number > 0 && dice.below(4) > 0;
+            place[i] = there ? dice.unit() - 1 : number == 0 ? i : i * dice.unit();
+        }
+        return java.util.stream.IntStream.range(0, place.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> place[i]))
+                .mapToInt(i -> byWorth[i])
+                .toArray();
     }
 
     private double[] shifted(int number, double charged) {
@@ -129,21 +208,24 @@ final class Sketches {
         return shifted;
     }
 
-    // Marks of the best layout, single sizes, multiples of the best, then sums at random, all also from the other end.
-    private long[] draw(long side, long[] sizes, State near, boolean along) {
+    // Marks of the best layout and of what was chosen, single sizes, then sums at random, all also from the other end.
+    private long[] draw(long side, long[] sizes, State near, int[] chosen, boolean along) {
         var drawn = new TreeSet<Long>();
         drawn.add(0L);
         drawn.add(side);
         for (int slot = 0; slot < near.open; slot++) {
             near(near.slot[slot], along, drawn);
         }
-        for (int i = 0; i < Math.min(REPEATED, byWorth.length); i++) {
+        for (int i = 0; endless && i < Math.min(REPEATED, byWorth.length); i++) {
             long size = sizes[byWorth[i]];
             long fits = Math.min(side / size, Math.min(marks / 8, kinds.limit[kinds.type[byWorth[i]]]));
             for (int times = 1; times <= fits; times++) {
                 drawn.add(size * times);
                 drawn.add(side - size * times);
             }
+        }
+        for (long point : chosen.length > 0 ? points(side, sizes, chosen) : new long[0]) {
+            drawn.add(point);
         }
         for (int times = 1; times < 3; times++) {
             for (int k : byWorth) {
@@ -195,46 +277,37 @@ final class Sketches {
         }
     }
 
-    private void count(State state) {
-        int n = 0;
-        counted = new int[f.types];
+    private boolean fill(State state, double[] shifted, Budget budget) {
         most = new int[f.types];
         for (int t = 0; t < f.spare; t++) {
-            if (f.endless[t] < 0 && state.left[t] < kinds.room[t]) {
-                counted[n] = t;
-                most[n++] = state.left[t];
-            }
+            most[t] = f.endless[t] < 0 && state.left[t] < kinds.room[t] ? state.left[t] : 0;
         }
-        counted = Arrays.copyOf(counted, n);
-    }
-
-    private boolean fill(State state, double[] shifted, Budget budget) {
-        count(state);
+        tally = new Tally(most);
         value = new long[xs.length][ys.length];
         how = new int[xs.length][ys.length];
-        counts = new short[xs.length][ys.length][];
-        var none = new short[counted.length];
+        counts = new long[xs.length][ys.length * tally.words];
+        uncut = new int[xs.length][];
         for (int i = 0; i < kinds.l.length; i++) {
-            single(i, state, shifted, none);
+            single(i, state, shifted);
         }
         int[][] restX = rests(xs);
         int[][] restY = rests(ys);
-        long work = (long) xs.length * ys.length * (xs.length + ys.length) / 4;
-        if (!budget.spend(1 + work / Endless.WORK_A_STEP)) {
-            return false;
-        }
+        long work = 0;
         for (int i = 0; i < xs.length; i++) {
-            for (int j = 0; j < ys.length; j++) {
-                cell(i, j, restX[i], restY[j], none);
-            }
-            if ((i & 7) == 0 && budget.looked()) {
-                return false;
+            work += row(i, restX[i], restY);
+            if ((i & 7) == 0 || work > WORK_AT_ONCE) {
+                if (!budget.spend(work / Endless.WORK_A_STEP)) {
+                    return false;
+                }
+                work %= Endless.WORK_A_STEP;
             }
         }
+        // A whole table is worth having even if it took the last of the budget.
+        budget.step();
         return true;
     }
 
-    private void single(int kind, State state, double[] shifted, short[] none) {
+    private void single(int kind, State state, double[] shifted) {
         int t = kinds.type[kind];
         if (f.endless[t] < 0 && state.left[t] < 1) {
             return;
@@ -247,12 +320,8 @@ final class Sketches {
         if (worth > value[i][j]) {
             value[i][j] = worth;
             how[i][j] = ITEM | kind << 3;
-            short[] one = none.clone();
-            int at = Arrays.binarySearch(counted, t);
-            if (at >= 0) {
-                one[at] = 1;
-            }
-            counts[i][j] = one;
+            Arrays.fill(counts[i], j * tally.words, (j + 1) * tally.words, 0);
+            tally.one(t, counts[i], j * tally.words);
         }
     }
 
@@ -264,60 +333,77 @@ final class Sketches {
         return rests;
     }
 
-    private void cell(int i, int j, int[] restX, int[] restY, short[] none) {
-        long top = value[i][j];
-        int way = how[i][j];
-        short[] first = counts[i][j] == null ? none : counts[i][j];
-        short[] second = null;
-        if (i > 0 && value[i - 1][j] > top) {
-            top = value[i - 1][j];
-            way = SHORTER;
-            first = counts[i - 1][j];
+    // A row of cells at a time, cut by cut, so that what is read lies side by side; gives the work done.
+    private long row(int i, int[] restX, int[][] restY) {
+        long[] now = value[i];
+        int[] way = how[i];
+        int words = tally.words;
+        if (i > 0) {
+            long[] shorter = value[i - 1];
+            for (int j = 0; j < now.length; j++) {
+                if (shorter[j] > now[j]) {
+                    now[j] = shorter[j];
+                    way[j] = SHORTER;
+                }
+            }
         }
-        if (j > 0 && value[i][j - 1] > top) {
-            top = value[i][j - 1];
-            way = NARROWER;
-            first = counts[i][j - 1];
-        }
+        long work = 2L * now.length;
         for (int c = 1; c < restX.length; c++) {
             int r = restX[c];
-            if (value[c][j] + value[r][j] > top && within(counts[c][j], counts[r][j])) {
-                top = value[c][j] + value[r][j];
-                way = BESIDE | c << 3;
-                first = counts[c][j];
-                second = counts[r][j];
+            long[] a = value[c];
+            long[] b = value[r];
+            int[] slabs = uncut[c];
+            work += slabs.length;
+            for (int j : slabs) {
+                if (a[j] + b[j] > now[j] && tally.within(counts[c], j * words, counts[r], j * words)) {
+                    now[j] = a[j] + b[j];
+                    way[j] = BESIDE | c << 3;
+                }
             }
         }
-        long[] column = value[i];
-        for (int c = 1; c < restY.length; c++) {
-            int r = restY[c];
-            if (column[c] + column[r] > top && within(counts[i][c], counts[i][r])) {
-                top = column[c] + column[r];
-                way = ABOVE | c << 3;
-                first = counts[i][c];
-                second = counts[i][r];
+        var strips = new int[now.length];
+        var slabs = new int[now.length];
+        int stripCount = 0;
+        int slabCount = 0;
+        for (int j = 0; j < now.length; j++) {
+            if (j > 0 && now[j - 1] > now[j]) {
+                now[j] = now[j - 1];
+                way[j] = NARROWER;
+            }
+            int[] rest = restY[j];
+            for (int k = 0; k < stripCount && strips[k] < rest.length; k++) {
+                int c = strips[k];
+                int r = rest[c];
+                if (now[c] + now[r] > now[j] && tally.within(counts[i], c * words, counts[i], r * words)) {
+                    now[j] = now[c] + now[r];
+                    way[j] = ABOVE | c << 3;
+                }
+                work++;
+            }
+            tally(i, j, restX, rest);
+            int made = way[j] & 7;
+            if (j > 0 && (endless || (made != ABOVE && made != NARROWER && now[j] > 0))) {
+                strips[stripCount++] = j;
+            }
+            if (endless || (made != BESIDE && made != SHORTER && now[j] > 0)) {
+                slabs[slabCount++] = j;
             }
         }
-        value[i][j] = top;
-        how[i][j] = way;
-        counts[i][j] = second == null ? first : sum(first, second);
+        uncut[i] = Arrays.copyOf(slabs, slabCount);
+        return work;
     }
 
-    private boolean within(short[] a, short[] b) {
-        for (int t = 0; t < a.length; t++) {
-            if (a[t] + b[t] > most[t]) {
-                return false;
+    private void tally(int i, int j, int[] restX, int[] restY) {
+        int words = tally.words;
+        int c = how[i][j] >> 3;
+        switch (how[i][j] & 7) {
+            case SHORTER -> System.arraycopy(counts[i - 1], j * words, counts[i], j * words, words);
+            case NARROWER -> System.arraycopy(counts[i], (j - 1) * words, counts[i], j * words, words);
+            case BESIDE -> tally.add(counts[c], j * words, counts[restX[c]], j * words, counts[i], j * words);
+            case ABOVE -> tally.add(counts[i], c * words, counts[i], restY[c] * words, counts[i], j * words);
+            default -> {
             }
         }
-        return true;
-    }
-
-    private static short[] sum(short[] a, short[] b) {
-        short[] sum = a.clone();
-        for (int t = 0; t < sum.length; t++) {
-            sum[t] += b[t];
-        }
-        return sum;
     }
 
     private void lay(State state, int slot, int leaf, int i, int j, long stamp) {
