@@ -55,6 +55,20 @@ public record Finding(
                 .findFirst();
     }
 
+    /** The same with one more way out. */
+    public Finding with(Remedy remedy) {
+        List<Remedy> more = new ArrayList<>(remedies);
+        more.add(remedy);
+        return new Finding(kind, severity, headline, at, label, related, found, because, more, subjects, numbers);
+    }
+
+    /** The same with a way out that comes before the others. */
+    public Finding before(Remedy remedy) {
+        List<Remedy> more = new ArrayList<>(List.of(remedy));
+        more.addAll(remedies);
+        return new Finding(kind, severity, headline, at, label, related, found, because, more, subjects, numbers);
+    }
+
     /** Begins a finding of {@code kind} at {@code at}. */
     public static Builder of(FindingKind kind, Span at, String headline) {
         return new Builder(kind, at, headline);

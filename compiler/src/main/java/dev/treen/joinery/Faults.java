@@ -14,6 +14,7 @@ import dev.treen.solid.Axis;
 import dev.treen.solid.Box;
 import dev.treen.solid.BoxContact;
 import dev.treen.source.Span;
+import java.util.List;
 import java.util.Optional;
 
 /** What joints of several kinds have to say alike. */
@@ -59,7 +60,11 @@ final class Faults {
                 "`" + joint.left().name() + "` and `" + joint.right().name() + "` do not meet")
                 .found("Between them lie " + how + ".")
                 .because("A joint is cut where two parts touch; sizes are written between the joints.");
-        new Moved(meeting, settings).together(apart).forEach(finding::remedy);
+        List<Remedy> ways = new Moved(meeting, settings).together(apart);
+        ways.forEach(finding::remedy);
+        if (ways.isEmpty()) {
+            finding.remedy(Remedy.choice("change the `at` of one of them until the faces that are joined touch"));
+        }
         return finding.build();
     }
 
@@ -72,7 +77,11 @@ final class Faults {
                 "`" + joint.left().name() + "` and `" + joint.right().name() + "` fill the same space")
                 .found("They share " + Axes.sides(shared, settings.format()) + " (across, deep, high).")
                 .because("Sizes are written between the joints: the joint itself adds what goes into the other part.");
-        new Moved(meeting, settings).outOf().forEach(finding::remedy);
+        List<Remedy> ways = new Moved(meeting, settings).outOf();
+        ways.forEach(finding::remedy);
+        if (ways.isEmpty()) {
+            finding.remedy(Remedy.choice("change the `at` of one of them until it only touches the other"));
+        }
         return finding.build();
     }
 

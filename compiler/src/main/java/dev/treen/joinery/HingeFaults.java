@@ -2,6 +2,7 @@ package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
+import dev.treen.finding.Remedy;
 import dev.treen.model.Joint;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
@@ -83,6 +84,8 @@ final class HingeFaults {
                         .found("It stands out " + format.text(out) + " on the side of the pin.")
                         .because("The knuckle lies in the face of both parts; name the flush side with `pin` if it is"
                                 + " another.")
+                        .remedy(Remedy.choice("lay both flush there: make `" + name(hung) + "` " + format.text(out)
+                                + " smaller on that side, or move it by as much; or write another `pin`"))
                         .about(joint.left().name())
                         .about(joint.right().name())
                         .about(joint.name())

@@ -173,8 +173,13 @@ public final class Joinery {
     }
 
     private Optional<MadeJoint> made(JointKind kind, Meeting meeting, Surroundings surroundings) {
-        Effect effect = kind.make(meeting, surroundings);
-        findings.addAll(effect.findings());
+        SettingFaults settings = new SettingFaults(
+                meeting, kind.schema().block().properties(), project.settings().format());
+        Effect effect = settings.senseless().map(Effect::only).orElseGet(() -> kind.make(meeting, surroundings));
+        effect.findings().forEach(finding -> findings.add(finding.kind().equals(JoineryFindings.MEETS_WRONGLY)
+                ? new Moved(meeting, project.settings()).toMake(kind, surroundings).map(finding::before).orElse(finding)
+                : settings.withWayOut(finding)));
+        settings.beyond(effect).ifPresent(findings::add);
         effect.additions().forEach(additions::add);
         effect.cuts().forEach(c -> {
             cuts.computeIfAbsent(c.part(), p -> new ArrayList<>()).add(c);

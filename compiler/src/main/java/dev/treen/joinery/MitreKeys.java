@@ -2,6 +2,7 @@ package dev.treen.joinery;
 
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
+import dev.treen.finding.Remedy;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.model.PropertySchema;
@@ -104,11 +105,20 @@ record MitreKeys(MitreCorner corner, int count, Measure thick, Measure deep) {
         return cuts;
     }
 
+    private Remedy nothingBetter() {
+        Joint joint = corner.meeting().joint();
+        return count < 1
+                ? Faults.setting(joint, "keys", "1", "take one key, or leave `keys` out")
+                : Faults.setting(
+                        joint, thick.value().signum() <= 0 ? THICK : "key_deep", "auto", "let Treen choose their size");
+    }
+
     Optional<Finding> impossible(LengthFormat format) {
         if (count < 1 || thick.value().signum() <= 0 || deep.value().signum() <= 0) {
             return Optional.of(begun(JoineryFindings.DOES_NOT_FIT, count < 1 ? "keys" : THICK,
                     "The keys of this mitre are nothing")
                     .found("A whole number of keys is wanted, one or more, and some thickness and depth.")
+                    .remedy(nothingBetter())
                     .build());
         }
         if (thick.value().times(count).compareTo(corner.height()) >= 0) {

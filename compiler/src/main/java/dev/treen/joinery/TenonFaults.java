@@ -62,6 +62,11 @@ final class TenonFaults {
                 .about(joint.name());
         joint.given("long").ifPresent(given -> finding.remedy(
                 Remedy.choice("leave the length to Treen: `long auto`", new Edit(given.valueAt(), "auto"))));
+        if (joint.given("long").isEmpty()) {
+            finding.remedy(Faults.setting(joint, "kind", "through", "let it come through: `kind through`"))
+                    .remedy(Remedy.choice("make `" + joint.right().name() + "` wider there, or the joint's other"
+                            + " settings smaller"));
+        }
         return finding.build();
     }
 

@@ -105,6 +105,14 @@ record TenonWedges(Measure flare, Measure kerf) {
                 .map(tenon -> Length.ofMm(tenon.extent(sizes.across())))
                 .reduce(Length::min)
                 .orElse(Length.ZERO);
+        if (flare.value().signum() <= 0) {
+            return Optional.of(Finding.of(JoineryFindings.DOES_NOT_FIT, flare.at(),
+                    "Without a flare the wedges of `" + joint.left().name() + "` have no room")
+                    .found("They spread the tenon outward; the mortise has to be wider there.")
+                    .about(joint.name())
+                    .remedy(Faults.setting(joint, "flare", "auto", "let Treen choose: `flare auto`"))
+                    .build());
+        }
         return kerf.value().times(3).compareTo(least) > 0
                 ? Optional.of(Finding.of(JoineryFindings.DOES_NOT_FIT, joint.at(),
                         "The tenon of `" + joint.left().name() + "` is too narrow for two wedges")

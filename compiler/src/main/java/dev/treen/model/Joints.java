@@ -2,6 +2,7 @@ package dev.treen.model;
 
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
+import dev.treen.finding.Remedy;
 import dev.treen.source.Span;
 import dev.treen.syntax.Expr;
 import dev.treen.syntax.Name;
@@ -168,7 +169,9 @@ final class Joints {
         Map<String, Setting> settings = new LinkedHashMap<>();
         for (PropertySchema property : schema.block().properties()) {
             said.one(property.name()).ifPresent(given -> session.within(given.scope().instance(), () -> {
-                reader.setting(given, property).ifPresent(s -> settings.put(s.name(), s));
+                session.suggesting(
+                        property.wayOut(Reader.valueSpan(given.property())),
+                        () -> reader.setting(given, property)).ifPresent(s -> settings.put(s.name(), s));
                 tails(given, property.name(), settings);
             }));
         }
@@ -234,6 +237,8 @@ final class Joints {
                     ModelFindings.JOINED_WRONGLY,
                     pair.span(),
                     "`" + left.name() + "` is joined to itself")
+                    .because("A joint is cut where two parts meet.")
+                    .remedy(Remedy.choice("name the part that `" + left.name() + "` meets"))
                     .build());
             return;
         }

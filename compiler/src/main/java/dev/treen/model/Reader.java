@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
 
 /** Reads the value of a property as its schema wants it. What does not fit is reported, and absent from there on. */
 final class Reader {
+    private static final double RIGHT_ANGLE = 90;
     private static final Length LONGEST = Length.ofMm(100_000);
 
     private final Session session;
@@ -470,7 +471,9 @@ final class Reader {
                             new Datum.Sizes(all.stream().map(m -> Measure.datum(m.value())).toList())));
             case PART -> partName(given, plain.phrase())
                     .map(path -> setting(property, at, new Datum.Word(path)));
-            case DIRECTION, BOARD, SPECIES, SAW, ROOM -> anyWord(given, plain.phrase())
+            case DIRECTION -> word(given, Direction.words())
+                    .map(w -> setting(property, at, new Datum.Word(w)));
+            case BOARD, SPECIES, SAW, ROOM -> anyWord(given, plain.phrase())
                     .map(w -> setting(property, at, new Datum.Word(w.name())));
             case COUNT, ANGLE, MASS -> single(given, plain.phrase())
                     .flatMap(expr -> leavesOpen(expr, given.scope())
@@ -504,7 +507,25 @@ final class Reader {
                     .found("`" + cut(expr.span().text()) + "` is " + Arithmetic.phrase(derived.value()) + ".")
                     .build());
         }
-        return fits ? Optional.of(derived) : Optional.empty();
+        return fits && (plain != Shape.Plain.ANGLE || leans(derived.value(), expr, given))
+                ? Optional.of(derived)
+                : Optional.empty();
+    }
+
+    /** Whether an angle is one that the side of a joint can lean by. */
+    private boolean leans(Datum value, Expr expr, Given given) {
+        boolean fits = value instanceof Datum.Exactly(var quantity) && quantity.as(Dimension.ANGLE)
+                .filter(degrees -> degrees.signum() > 0 && degrees.doubleValue() < RIGHT_ANGLE)
+                .isPresent();
+        if (!fits) {
+            session.add(Finding.of(
+                    ModelFindings.OUT_OF_RANGE,
+                    expr.span(),
+                    "`" + given.property().name().text() + "` does not lean")
+                    .found("It lies above 0° and below 90°, as `1:8`; found `" + cut(expr.span().text()) + "`.")
+                    .build());
+        }
+        return fits;
     }
 
     /** What a unit of length means for a file whose project block says {@code word}. */

@@ -1,6 +1,7 @@
 package dev.treen.model;
 
 import dev.treen.finding.Finding;
+import dev.treen.finding.Remedy;
 import dev.treen.source.Span;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -122,6 +123,16 @@ final class Session {
         } finally {
             inside = before;
         }
+    }
+
+    /** Does {@code work}; what it says without a way out is given this one. */
+    <T> T suggesting(Remedy way, Supplier<T> work) {
+        List<Finding> said = notes.findings;
+        int before = said.size();
+        T result = work.get();
+        said.subList(before, said.size())
+                .replaceAll(finding -> finding.remedies().isEmpty() ? finding.with(way) : finding);
+        return result;
     }
 
     /** The same for work that gives nothing. */

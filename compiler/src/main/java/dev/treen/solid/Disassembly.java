@@ -27,6 +27,7 @@ final class Disassembly {
     private final List<Placed> parts;
     private final int bound;
     private final List<Heading> headings = new ArrayList<>();
+    private final NameSet.Names names;
     private int questions;
 
     /** A group that leaves and the arrow it leaves along. */
@@ -35,6 +36,7 @@ final class Disassembly {
     Disassembly(List<Placed> parts, List<Vec3> ways, int bound) {
         this.parts = List.copyOf(parts);
         this.bound = bound;
+        names = NameSet.Names.of(this.parts.stream().map(Placed::name).toList());
         Map<Vec3, Relation> byLine = new HashMap<>();
         for (Vec3 way : ways) {
             // A part leaves the opposite way to the one it comes in by.
@@ -76,7 +78,7 @@ final class Disassembly {
     }
 
     private Set<String> names(BitSet group) {
-        return Sets.ordered(group.stream().mapToObj(i -> parts.get(i).name()).toList());
+        return names.at(group);
     }
 
     /** The smallest group that can leave, the last parts and the first directions preferred; all of it if none can. */

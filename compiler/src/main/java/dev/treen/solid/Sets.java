@@ -11,7 +11,9 @@ final class Sets {
     private Sets() {
     }
 
+    // A set of names cannot be changed and keeps an order of its own.
+    @SuppressWarnings("unchecked")
     static <T> Set<T> ordered(Collection<T> items) {
-        return Collections.unmodifiableSet(new LinkedHashSet<>(items));
+        return items instanceof NameSet ? (Set<T>) items : Collections.unmodifiableSet(new LinkedHashSet<>(items));
     }
 }

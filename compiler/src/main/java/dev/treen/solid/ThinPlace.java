@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -15,6 +17,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param place the box that the thin wood fills, which in an area that is no rectangle reaches a little farther
  */
 public record ThinPlace(BigFraction thickness, Origin one, Origin other, Box place) {
+    /** Far above what a double loses of a place in any workshop, far below anything that is cut. */
+    private static final double SLACK = 1e-3;
 
     private record Facing(SurfaceFace face, Side side) {}
 
@@ -31,13 +35,25 @@ public record ThinPlace(BigFraction thickness, Origin one, Origin other, Box pla
         }
         List<ThinPlace> found = new ArrayList<>();
         for (Axis axis : Axis.values()) {
+            NavigableMap<Double, List<Facing>> lows = byPlace(facing.getOrDefault(Side.of(axis, -1), List.of()));
             for (Facing high : facing.getOrDefault(Side.of(axis, 1), List.of())) {
-                for (Facing low : facing.getOrDefault(Side.of(axis, -1), List.of())) {
-                    found.addAll(between(high, low, Rat.of(limit), Rat.of(least), solid));
-                }
+                // Whether a face lies near enough is decided exactly; this only leaves out what certainly does not.
+                double place = high.face().plane().offsetRat().toDouble();
+                lows.subMap(place - limit.doubleValue() - SLACK, true, place + SLACK, true).values().stream()
+                        .flatMap(List::stream)
+                        .forEach(low -> found.addAll(between(high, low, Rat.of(limit), Rat.of(least), solid)));
             }
         }
         return found;
+    }
+
+    /** Faces by where they lie along their axis. */
+    private static NavigableMap<Double, List<Facing>> byPlace(List<Facing> lows) {
+        NavigableMap<Double, List<Facing>> places = new TreeMap<>();
+        lows.forEach(low -> places
+                .computeIfAbsent(-low.face().plane().offsetRat().toDouble(), place -> new ArrayList<>())
+                .add(low));
+        return places;
     }
 
     private static List<ThinPlace> between(Facing high, Facing low, Rat limit, Rat least, Solid solid) {
