@@ -7,6 +7,7 @@ import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Inset;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.JointNumbers;
+import dev.treen.joinery.Loose;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Work;
 import dev.treen.model.Board;
@@ -66,11 +67,11 @@ record Workshop(
     List<String> openings(Assembly assembly) {
         Set<String> openings = new LinkedHashSet<>(assembly.enclosed());
         joined.joints().stream()
+                .filter(made -> !Loose.in(made.joint()))
                 .filter(made -> made.works().stream().anyMatch(work -> JointWork.toMeasure(work, made)))
                 .filter(made -> assembly.parts().contains(made.joint().right().name()))
                 .forEach(made -> openings.add(made.joint().left().name()));
         openings.retainAll(measured);
-        openings.removeAll(inset());
         return List.copyOf(openings);
     }
 
