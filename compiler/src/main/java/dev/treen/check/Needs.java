@@ -23,7 +23,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -100,7 +99,7 @@ final class Needs {
 
     private static void add(Species species, Map<String, Coefficients> woods) {
         species.coefficients()
-                .ifPresent(pair -> woods.putIfAbsent(species.commonName().toLowerCase(Locale.ROOT), pair));
+                .ifPresent(pair -> woods.putIfAbsent(species.commonName(), pair));
     }
 
     /** The other rooms of the project, and a heated room. */

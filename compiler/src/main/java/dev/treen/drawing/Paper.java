@@ -79,7 +79,7 @@ record Paper(double width, double height, List<Scale> scales) {
         double at = right;
         if (symbol) {
             at -= 26;
-            projection(marks, new Spot(at + 13, top + BLOCK / 2));
+            marks.addAll(ProjectionSymbol.marks(new Spot(at + 13, top + BLOCK / 2)));
             marks.add(new Mark.Line(new Spot(at, top), new Spot(at, foot), Pen.THIN));
         }
         for (Cell cell : cells.reversed()) {
@@ -116,20 +116,5 @@ record Paper(double width, double height, List<Scale> scales) {
         Spot d = new Spot(box.left(), box.bottom());
         marks.addAll(List.of(new Mark.Line(a, b, pen), new Mark.Line(b, c, pen), new Mark.Line(c, d, pen),
                 new Mark.Line(d, a, pen)));
-    }
-
-    /** A cone cut short, from the side and, to its right, from its left end: first-angle (ISO 5456-2; from memory). */
-    private static void projection(List<Mark> marks, Spot middle) {
-        Spot cone = middle.plus(-5.5, 0);
-        Spot[] corners = {cone.plus(-4, -2), cone.plus(4, -4), cone.plus(4, 4), cone.plus(-4, 2)};
-        for (int i = 0; i < corners.length; i++) {
-            marks.add(new Mark.Line(corners[i], corners[(i + 1) % corners.length], Pen.SEEN));
-        }
-        Spot end = middle.plus(6, 0);
-        marks.add(new Mark.Ring(end, 4, false));
-        marks.add(new Mark.Ring(end, 2, false));
-        marks.add(new Mark.Line(cone.plus(-5.5, 0), cone.plus(5.5, 0), Pen.CHAIN));
-        marks.add(new Mark.Line(end.plus(-5, 0), end.plus(5, 0), Pen.CHAIN));
-        marks.add(new Mark.Line(end.plus(0, -5), end.plus(0, 5), Pen.CHAIN));
     }
 }

@@ -1,6 +1,7 @@
 package dev.treen.drawing;
 
 import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.Woods;
 import dev.treen.model.Board;
 import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
@@ -77,7 +78,7 @@ final class PartSheet {
     private List<Paper.Cell> cells(Paper.Scale scale) {
         var size = part.finished();
         String board = part.part().from().map(Board::name).orElse("any board");
-        String species = part.part().from().flatMap(Board::species).map(s -> s.replace('_', ' ')).orElse("");
+        String species = part.part().from().map(Woods::name).orElse("");
         List<Paper.Cell> cells = new ArrayList<>();
         cells.add(new Paper.Cell("from", species.isEmpty() ? board : board + ", " + species));
         cells.add(new Paper.Cell("finished, " + format.unit(), format.figure(size.length()) + " × "

@@ -18,7 +18,6 @@ import dev.treen.wood.SheetGoods;
 import dev.treen.wood.Species;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -123,7 +122,7 @@ public record Nature(
     private static String words(Part part, Optional<Species> species) {
         String rings = part.rings().word();
         return rings + (rings.endsWith("°") ? " rings" : "-sawn") + (part.rings().assumed() ? " (assumed) " : " ")
-                + species.map(s -> s.commonName().toLowerCase(Locale.ROOT)).orElse("wood of no known species");
+                + species.map(s -> s.commonName()).orElse("wood of no known species");
     }
 
     /** A manufactured panel of no known kind moves as plywood does. */

@@ -1,10 +1,8 @@
 package dev.treen.joinery;
 
 import dev.treen.model.Board;
-import dev.treen.wood.Species;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -66,10 +64,6 @@ public record Weights(List<Weight> parts) {
 
     private static String wood(FinishedPart part) {
         Optional<Board> board = part.part().from();
-        return board.flatMap(Woods::of)
-                .map(Species::commonName)
-                .or(() -> board.flatMap(Board::species).map(species -> species.replace('_', ' ')))
-                .map(name -> name.toLowerCase(Locale.ROOT))
-                .orElse("");
+        return board.map(Woods::name).orElse("");
     }
 }

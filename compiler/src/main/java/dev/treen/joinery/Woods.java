@@ -23,6 +23,12 @@ public final class Woods {
                 .or(() -> board.species().flatMap(id -> SpeciesTable.published().get(id)));
     }
 
+    /** What the wood of a board is called; empty where no species is named. */
+    public static String name(Board board) {
+        return of(board).map(Species::commonName)
+                .orElse(board.species().map(id -> id.replace('_', ' ')).orElse(""));
+    }
+
     private static Species declared(DeclaredSpecies wood) {
         double saturation = Figures.standard().value("movement.fibre-saturation");
         Species species = switch (wood.kind()) {

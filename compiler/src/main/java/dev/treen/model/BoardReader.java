@@ -6,6 +6,7 @@ import dev.treen.source.Span;
 import dev.treen.syntax.Expr;
 import dev.treen.syntax.Statement;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -147,12 +148,15 @@ final class BoardReader {
                     .ifPresent(n -> prices.add(new Price(n.getAsDouble(), per, given.property().span())));
         }
         if (!said || prices.size() > 1) {
-            session.add(Finding.of(
+            Finding.Builder finding = Finding.of(
                     ModelFindings.WRONG_KIND,
                     given.property().name().span(),
                     said ? "This `price` says more than one sum" : "This `price` does not say for how much of it")
-                    .found("Write one, as `" + Schemas.PRICE.example() + "`.")
-                    .build());
+                    .found("Write one, as `" + Schemas.PRICE.example() + "`.");
+            UnsaidPrice.remedies(given.property(), Arrays.stream(Price.Per.values())
+                    .map(per -> new UnsaidPrice.Way(per.word(), per.phrase()))
+                    .toList()).forEach(finding::remedy);
+            session.add(finding.build());
             return Optional.empty();
         }
         return prices.stream().findFirst();

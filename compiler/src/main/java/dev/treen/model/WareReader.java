@@ -6,6 +6,7 @@ import dev.treen.source.Span;
 import dev.treen.syntax.Expr;
 import dev.treen.syntax.Statement;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -139,8 +140,13 @@ final class WareReader {
                     .ifPresent(n -> sums.add(new Selling.Sum(n.getAsDouble(), per, at)));
         }
         if (!said || sums.size() > 1) {
-            wrong(at, said ? "This `price` says more than one sum" : "This `price` does not say for how much of it",
-                    Schemas.WARE_PRICE.example());
+            Finding.Builder finding = Finding.of(ModelFindings.WRONG_KIND, at,
+                    said ? "This `price` says more than one sum" : "This `price` does not say for how much of it")
+                    .found("Write one, as `" + Schemas.WARE_PRICE.example() + "`.");
+            UnsaidPrice.remedies(given.property(), Arrays.stream(Selling.Per.values())
+                    .map(per -> new UnsaidPrice.Way(per.word(), per.phrase()))
+                    .toList()).forEach(finding::remedy);
+            session.add(finding.build());
             return Optional.empty();
         }
         return sums.stream().findFirst();

@@ -101,7 +101,7 @@ final class ClosingWork {
     }
 
     private void finish() {
-        List<FinishedPart> all = shop.parts().stream().filter(ClosingWork::finished).toList();
+        List<FinishedPart> all = shop.parts().stream().filter(Workshop::finished).toList();
         if (all.isEmpty()) {
             return;
         }
@@ -132,9 +132,5 @@ final class ClosingWork {
                 "nothing")
                 .checking("it smells of nothing")
                 .waiting(shop.times().wait("cure")));
-    }
-
-    private static boolean finished(FinishedPart part) {
-        return part.part().service().finish().map(finish -> !finish.faces().equals("none")).orElse(true);
     }
 }

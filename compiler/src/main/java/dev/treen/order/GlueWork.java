@@ -51,32 +51,42 @@ final class GlueWork {
                 .inSteps(numbered(assembly.joints(), Set.of()))
                 .checking("joints close under light clamps; square; no winding")
                 .taking(shop.times().of("dry", assembly.joints().size())));
-        if (!measured.isEmpty()) {
+        List<String> openings = shop.openings(assembly);
+        if (!openings.isEmpty()) {
             draft.add(Operation.of(
                     Phase.MEASURE,
-                    "Measure the opening for " + Names.quoted(measured)
+                    (openings.size() == 1 ? "Measure the opening for " : "Measure the openings for ")
+                            + Names.quoted(openings)
                             + " at both ends, to the bottom of the grooves, and write it down",
-                    measured,
+                    openings,
                     "rule, pinch rods")
                     .using(fixed)
                     .checking("what is made to fit is made to what is, not to what was planned; put it into the project"
                             + " as `measured`, and sizes follow")
-                    .taking(shop.times().of("measure", measured.size())));
+                    .taking(shop.times().of("measure", openings.size())));
         }
     }
 
     private void before() {
         List<FinishedPart> all = shop.named(assembly.all());
-        boolean panels = !assembly.enclosed().isEmpty();
-        draft.add(Operation.of(
+        List<FinishedPart> coated = all.stream().filter(Workshop::finished).toList();
+        List<String> panels = Workshop
+                .names(shop.named(assembly.enclosed()).stream().filter(Workshop::finished).toList());
+        Operation clean = Operation.of(
                 Phase.INSIDE,
-                "Clean the faces of " + assembly.called() + " that will lie inside or in corners, and finish them"
-                        + (panels ? "; " + Names.quoted(assembly.enclosed()) + " on all sides" : ""),
+                "Clean the faces of " + assembly.called() + " that will lie inside or in corners"
+                        + (coated.isEmpty() ? "" : ", and finish "
+                                + (coated.size() == all.size() ? "them"
+                                        : "those of " + Names.quoted(Workshop.names(coated)))
+                                + (panels.isEmpty() ? "" : "; " + Names.quoted(panels) + " on all sides")),
                 Workshop.names(all),
-                shop.tool("smoothing plane or scraper, brush or cloth", "fine paper on a block, brush or cloth"))
-                .checking("no pencil line is left, and no finish on surfaces that will be glued")
-                .taking(shop.times().of("clean", Workshop.tenths(all)).plus(shop.times().of(
-                        "coat", Workshop.tenths(all) * 2 / 5)))
+                shop.tool("smoothing plane or scraper", "fine paper on a block")
+                        + (coated.isEmpty() ? "" : ", brush or cloth"))
+                .checking("no pencil line is left"
+                        + (coated.isEmpty() ? "" : ", and no finish on surfaces that will be glued"));
+        Minutes minutes = shop.times().of("clean", Workshop.tenths(all));
+        draft.add(coated.isEmpty() ? clean.taking(minutes) : clean
+                .taking(minutes.plus(shop.times().of("coat", Workshop.tenths(coated) * 2 / 5)))
                 .waiting(shop.times().wait("coat")));
         draft.add(Operation.of(
                 Phase.REHEARSE,

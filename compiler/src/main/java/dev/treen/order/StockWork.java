@@ -3,6 +3,7 @@ package dev.treen.order;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Work.GaugeSetting;
 import dev.treen.quantity.Length;
+import dev.treen.wood.Figures;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -111,15 +112,30 @@ final class StockWork {
         List<FinishedPart> known = shop.named(shop.first()).stream().filter(p -> !Workshop.sheet(p)).toList();
         by(known, p -> p.length().value()).forEach((length, parts) -> draft.add(Operation.of(
                 Phase.LENGTH,
-                shop.tool("Shoot both ends square, to ", "Crosscut to ") + shop.format().text(length) + " over all"
+                shop.tool(small(parts)
+                        ? "Shoot both ends square, to "
+                        : "Saw both ends to a knifed line and plane them square, to ", "Crosscut to ")
+                        + shop.format().text(length) + " over all"
                         + (parts.size() > 1 ? ", all at one setting" : ""),
                 Workshop.names(parts),
-                shop.tool("knife, square, shooting board", "saw with crosscut fence and stop"))
+                shop.tool(small(parts) ? "knife, square, shooting board" : "knife, square, crosscut saw, block plane",
+                        "saw with crosscut fence and stop"))
                 .setting(List.of(new GaugeSetting("length", length)))
                 .from("the face side and the face edge")
                 .checking(parts.size() > 1 ? "stood side by side they are equal" : "square both ways")
-                .minding(shop.tool("", "Clamp short parts to the fence; let the blade stop before reaching in."))
+                .minding(shop.tool(
+                        small(parts) ? "" : "Plane from both edges toward the middle: the far edge splits out.",
+                        "Clamp short parts to the fence; let the blade stop before reaching in."))
                 .taking(shop.times().of("end", 2.0 * parts.size()))));
+    }
+
+    /** Whether all of {@code parts} can be held on a shooting board; what is larger is planed upright in the vice. */
+    private static boolean small(List<FinishedPart> parts) {
+        Figures figures = Figures.standard();
+        double length = figures.value("shooting-board.length");
+        double width = figures.value("shooting-board.width");
+        return parts.stream().allMatch(part -> part.length().value().toDoubleMm() <= length
+                && part.width().value().toDoubleMm() <= width);
     }
 
     private record Size(Length length, Length width) {}

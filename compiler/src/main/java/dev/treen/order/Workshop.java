@@ -7,6 +7,7 @@ import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Inset;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.JointNumbers;
+import dev.treen.joinery.Loose;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Work;
 import dev.treen.model.Board;
@@ -62,6 +63,18 @@ record Workshop(
         return measured;
     }
 
+    /** Parts that are made to the opening between those of {@code assembly}: panels that it closes in, lids that slide into it. */
+    List<String> openings(Assembly assembly) {
+        Set<String> openings = new LinkedHashSet<>(assembly.enclosed());
+        joined.joints().stream()
+                .filter(made -> !Loose.in(made.joint()))
+                .filter(made -> made.works().stream().anyMatch(work -> JointWork.toMeasure(work, made)))
+                .filter(made -> assembly.parts().contains(made.joint().right().name()))
+                .forEach(made -> openings.add(made.joint().left().name()));
+        openings.retainAll(measured);
+        return List.copyOf(openings);
+    }
+
     /** Parts that lie in an opening of what is glued: doors, drawers. */
     Set<String> inset() {
         Set<String> inset = new LinkedHashSet<>();
@@ -112,6 +125,11 @@ record Workshop(
 
     static boolean sheet(FinishedPart part) {
         return part.part().from().map(Board::sheet).orElse(false);
+    }
+
+    /** Whether any face of {@code part} gets a finish. */
+    static boolean finished(FinishedPart part) {
+        return part.part().service().finish().map(finish -> !finish.faces().equals("none")).orElse(true);
     }
 
     /** Area of one face of each part, in units of 0.1 m². */

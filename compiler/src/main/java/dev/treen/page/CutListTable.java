@@ -76,7 +76,10 @@ final class CutListTable {
 
     private static void row(Page page, Element body, CutList.Row row) {
         Element line = Html.add(body, "tr");
-        Html.said(line, "th", row.mark(), "scope", "row", "class", "mark");
+        Element mark = Html.add(line, "th", "scope", "row", "class", "mark");
+        PartDrawings.address(page, row.parts()).ifPresentOrElse(
+                drawn -> Html.said(mark, "a", row.mark(), "href", "#" + drawn),
+                () -> Html.text(mark, row.mark()));
         Element part = Html.add(line, "td");
         Html.names(part, row.parts());
         Html.text(part, row.toFit() ? " *" : "");

@@ -2,6 +2,7 @@ package dev.treen.page;
 
 import dev.treen.cutting.BoardCut;
 import dev.treen.drawing.Drawings;
+import dev.treen.joinery.Woods;
 import dev.treen.model.Board;
 import dev.treen.plan.StepText;
 import dev.treen.quantity.Length;
@@ -95,7 +96,7 @@ final class Opening {
     }
 
     static Optional<String> wood(Board board) {
-        return board.species().map(s -> s.replace('_', ' '));
+        return Optional.of(Woods.name(board)).filter(name -> !name.isEmpty());
     }
 
     private static Optional<String> size(Page page) {

@@ -1,11 +1,17 @@
 package dev.treen.page;
 
+import dev.treen.drawing.ProjectionSymbol;
 import dev.treen.drawing.Sheet;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jsoup.nodes.Element;
 
 /** The whole taken apart, then every part with the figures that are marked out on it. */
 final class PartDrawings {
+    private static final String PART = "part-";
+
     private PartDrawings() {
     }
 
@@ -16,6 +22,7 @@ final class PartDrawings {
         }
         Element section = page.section("drawings", "Drawings");
         section.addClass("wide");
+        Html.drawing(Html.add(section, "figure", "class", "symbol"), ProjectionSymbol.sheet().svg(), "projection");
         Html.said(section, "p",
                 "Views lie by first-angle projection: what is seen from the left stands on the right, what is"
                         + " seen from above lies below. Figures count from the left end, the face edge and the face side, and are in "
@@ -28,20 +35,40 @@ final class PartDrawings {
         }
         int number = 0;
         for (Map.Entry<String, Sheet> each : sheets.entrySet()) {
-            if (each.getKey().startsWith("part-")) {
+            if (each.getKey().startsWith(PART)) {
                 number++;
-                part(page, section, each.getValue(), number, each.getKey().substring("part-".length()));
+                part(page, section, each.getValue(), number, each.getKey().substring(PART.length()));
             }
         }
     }
 
-    private static void part(Page page, Element section, Sheet sheet, int number, String part) {
+    /** Where one of {@code parts} is drawn; parts that are alike share a drawing. */
+    static Optional<String> address(Page page, List<String> parts) {
+        int number = 0;
+        for (Map.Entry<String, Sheet> each : page.drawings().sheets().entrySet()) {
+            if (each.getKey().startsWith(PART)) {
+                number++;
+                if (names(each.getValue(), each.getKey().substring(PART.length())).stream().anyMatch(parts::contains)) {
+                    return Optional.of("drawing-" + number);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The parts that {@code sheet} shows. */
+    private static List<String> names(Sheet sheet, String part) {
         int colon = sheet.title().lastIndexOf(": working drawing for ");
-        String names = colon < 0 ? part : sheet.title().substring(0, colon);
+        return colon < 0 ? List.of(part) : List.of(sheet.title().substring(0, colon).split(", "));
+    }
+
+    private static void part(Page page, Element section, Sheet sheet, int number, String part) {
+        List<String> names = names(sheet, part);
         Element caption = figure(section, sheet, "part-" + number, "");
         caption.parents().getFirst().attr("id", "drawing-" + number);
-        Html.add(caption, "strong").text(page.mark(part) + "  ");
-        Html.text(Html.add(caption, "bdi", "class", "name"), names);
+        Html.add(caption, "strong").text(names.stream().map(page::mark).filter(mark -> !mark.isEmpty()).distinct()
+                .collect(Collectors.joining(", ")) + "  ");
+        Html.names(caption, names);
         page.plan().joined().part(part).ifPresent(
                 made -> Html.text(caption, ", finished " + page.text(made.finished()) + "; scale " + sheet.scale()));
     }

@@ -52,7 +52,7 @@ public final class PlanPage {
         }
         Element footer = Html.add(body, "footer");
         Html.said(footer, "p",
-                "Reckoned by Treen from the files above. Figures say where they come from; times and what is"
+                "Reckoned by Treen from the project's own text. Figures say where they come from; times and what is"
                         + " marked as common practice are guides. No plan replaces the manual of your machine, the label on the can,"
                         + " your local code or somebody licensed to judge what carries people.");
         ShortNames.in(document, plan.joined().parts().stream().map(part -> part.part().name()).toList());

@@ -1,10 +1,15 @@
 package dev.treen.page;
 
-import dev.treen.joinery.Work;
 import dev.treen.order.Operation;
+import dev.treen.order.Setups;
 import dev.treen.order.Step;
-import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jsoup.nodes.Element;
 
 /** Gauges, fences and stops in the order in which they are set; then all that is looked at before going on. */
@@ -30,25 +35,31 @@ final class SettingsAndChecks {
         Html.said(section, "p",
                 "In the order in which they are set. Each stays as it is until it stands here again; make"
                         + " all like marks before you change it.");
-        Element rows = Page.table(section, "Settings in their order", "Step", "Tool", "What is set", " To", "For");
-        Map<String, Work.GaugeSetting> now = new HashMap<>();
-        for (Step step : page.plan().order().steps()) {
-            Operation operation = step.operation();
-            for (Work.GaugeSetting setting : operation.settings()) {
-                if (!setting.equals(now.put(operation.tool() + "/" + setting.name(), setting))) {
-                    row(rows, step, setting);
-                }
-            }
+        Element rows = Page.table(section, "Settings in their order", "Step", "Tool", "What is set", " To", "For",
+                "Kept for");
+        Map<Integer, Operation> work = page.plan().order().steps().stream()
+                .collect(Collectors.toMap(Step::number, Step::operation));
+        for (Setups.Setup each : page.plan().order().setups()) {
+            Element row = Html.add(rows, "tr");
+            link(Html.add(row, "th", "scope", "row"), each.step());
+            Html.said(row, "td", each.tool());
+            Html.said(row, "td", each.setting().name());
+            Html.said(row, "td", page.text(each.setting().value()), "class", "figure");
+            Set<String> on = new LinkedHashSet<>();
+            Stream.concat(Stream.of(each.step()), each.also().stream())
+                    .flatMap(step -> Optional.ofNullable(work.get(step)).stream())
+                    .forEach(operation -> on.addAll(operation.parts()));
+            Html.names(Html.add(row, "td"), on);
+            kept(Html.add(row, "td"), each.also());
         }
     }
 
-    private void row(Element rows, Step step, Work.GaugeSetting setting) {
-        Element row = Html.add(rows, "tr");
-        link(Html.add(row, "th", "scope", "row"), step);
-        Html.said(row, "td", step.operation().tool());
-        Html.said(row, "td", setting.name());
-        Html.said(row, "td", page.text(setting.value()), "class", "figure");
-        Html.names(Html.add(row, "td"), step.operation().parts());
+    /** The later steps for which a gauge stays as it is. */
+    private static void kept(Element cell, List<Integer> steps) {
+        for (int step : steps) {
+            Html.text(cell, cell.childNodeSize() == 0 ? (steps.size() == 1 ? "step " : "steps ") : ", ");
+            link(cell, step);
+        }
     }
 
     private void checks() {
@@ -58,14 +69,14 @@ final class SettingsAndChecks {
             if (!step.operation().check().isEmpty()) {
                 Element row = Html.add(rows, "tr");
                 Html.said(Html.add(row, "td"), "span", "\u00a0", "class", "tick");
-                link(Html.add(row, "th", "scope", "row"), step);
+                link(Html.add(row, "th", "scope", "row"), step.number());
                 Html.said(row, "td", step.operation().check());
                 Html.said(row, "td", step.operation().action());
             }
         }
     }
 
-    private static void link(Element cell, Step step) {
-        Html.said(cell, "a", String.valueOf(step.number()), "href", "#step-" + step.number());
+    private static void link(Element cell, int step) {
+        Html.said(cell, "a", String.valueOf(step), "href", "#step-" + step);
     }
 }

@@ -4,6 +4,7 @@ import dev.treen.cutting.BoardCut;
 import dev.treen.drawing.Scene;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Work;
+import dev.treen.order.Calendar;
 import dev.treen.order.Operation;
 import dev.treen.order.Phase;
 import dev.treen.order.Step;
@@ -38,6 +39,8 @@ final class Steps {
     private void all() {
         Element section = page.section("steps", "Step by step");
         StepText.summary(page.plan().order()).forEach(line -> Html.said(section, "p", line));
+        soFar(section);
+        calendar(section);
         Html.said(section, "p",
                 "In each picture the parts of the step are shaded, in heavy lines and bear their marks; what is cut into"
                         + " them and can be seen from there is black.",
@@ -47,6 +50,33 @@ final class Steps {
         Element list = Html.add(section, "ol", "class", "steps");
         for (Step step : page.plan().order().steps()) {
             step(Html.add(list, "li", "id", "step-" + step.number(), "value", String.valueOf(step.number())), step);
+        }
+    }
+
+    /** Where a maker stands who has measured, and what that changed. */
+    private void soFar(Element section) {
+        List<String> lines = StepText.soFar(page.plan().order().soFar(), page.format());
+        if (!lines.isEmpty()) {
+            Html.said(section, "h3", "Where you are");
+            Element list = Html.add(section, "ul");
+            lines.forEach(line -> Html.said(list, "li", line));
+        }
+    }
+
+    /** How long each part of the work takes, by hand and by the calendar. */
+    private void calendar(Element section) {
+        List<Calendar.Row> stages = page.plan().order().calendar().rows();
+        if (stages.isEmpty()) {
+            return;
+        }
+        Element rows = Page.table(section, "Calendar", "Part of the work", "At the bench", "Begins",
+                "Ends, with its waits");
+        for (Calendar.Row each : stages) {
+            Element row = Html.add(rows, "tr");
+            Html.said(row, "th", each.stage().words(), "scope", "row");
+            Html.said(row, "td", StepText.handsOn(each.handsOn()));
+            Html.said(row, "td", StepText.day(each.begins()));
+            Html.said(row, "td", StepText.day(each.ends()));
         }
     }
 
@@ -62,6 +92,10 @@ final class Steps {
             Html.text(on, "; with ");
             parts(on, operation.with());
             Html.text(on, " at hand");
+        }
+        if (!operation.how().isEmpty()) {
+            Element how = Html.add(item, "ul", "class", "so");
+            operation.how().forEach(line -> Html.said(how, "li", line));
         }
         Element facts = Html.add(item, "dl");
         fact(facts, "Tool", operation.tool());

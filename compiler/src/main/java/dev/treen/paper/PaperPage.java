@@ -39,6 +39,7 @@ final class PaperPage {
     static Document of(Document page, PaperSize size) {
         PaperPage ready = new PaperPage(page.clone(), size);
         ready.lacking();
+        ready.apart();
         ready.head();
         ready.ruler();
         ready.drawings();
@@ -47,6 +48,7 @@ final class PaperPage {
         ready.columns();
         ready.rows();
         ready.together();
+        ready.closing();
         return ready.page;
     }
 
@@ -62,6 +64,15 @@ final class PaperPage {
                     .text("On these sheets a box \u25a1 stands for letters that the"
                             + " file does not carry: " + named + (more > 0 ? " and " + more + " more" : "")
                             + ". The page plan.html shows them."));
+        }
+    }
+
+    /** The library lets a name that runs from the right turn round what stands after it: a mark keeps them apart. */
+    private void apart() {
+        for (Element name : page.select("bdi")) {
+            if (RightToLeft.any(name.text())) {
+                name.after(RightToLeft.mark());
+            }
         }
     }
 
@@ -200,6 +211,16 @@ final class PaperPage {
         Element first = page.selectFirst(".wide article");
         if (first != null) {
             first.addClass("first");
+        }
+    }
+
+    /** What is said of the whole plan stands among the cautions: at the very end it would often have a sheet to itself. */
+    private void closing() {
+        Element footer = page.selectFirst("footer > p");
+        Element cautions = page.selectFirst("#cautions");
+        if (footer != null && cautions != null) {
+            cautions.appendChild(footer.addClass("closing").addClass("quiet"));
+            page.select("footer").remove();
         }
     }
 

@@ -74,6 +74,7 @@ public final class PlanPdf {
         try (PDDocument document = new PDDocument()) {
             builder.usePDDocument(document);
             Typefaces.give(builder, document);
+            RightToLeft.give(builder);
             try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
                 renderer.createPDFWithoutClosing();
                 return saved(document);

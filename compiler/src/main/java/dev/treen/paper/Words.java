@@ -84,7 +84,7 @@ final class Words {
         same(text, "font-style", "font-style", style);
         same(text, "fill", "color", style);
         turn(text, left - movedX, top - movedY, style);
-        over.appendElement("div").addClass("words").attr("style", style.toString()).text(text.text());
+        RightToLeft.set(over.appendElement("div").addClass("words").attr("style", style.toString()), text.text());
     }
 
     private static void same(Element text, String from, String to, StringBuilder style) {

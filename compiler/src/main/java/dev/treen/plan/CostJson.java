@@ -1,6 +1,7 @@
 package dev.treen.plan;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import dev.treen.joinery.Woods;
 import dev.treen.model.Board;
 import java.io.IOException;
 import java.util.Locale;
@@ -16,7 +17,7 @@ final class CostJson {
         json.writeStringField("currency", costs.currency());
         json.writeArrayFieldStart("lines");
         for (Board board : costs.boards()) {
-            line(json, board.sheet() ? "sheet" : "board", board.species().orElse("").replace('_', ' '), board.name());
+            line(json, board.sheet() ? "sheet" : "board", Woods.name(board), board.name());
             amount(json, 1, 1, "", false);
             sum(json, "cost", Costs.of(board));
             json.writeEndObject();

@@ -2,6 +2,7 @@ package dev.treen.plan;
 
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.LoosePiece;
+import dev.treen.joinery.Woods;
 import dev.treen.model.Board;
 import dev.treen.order.Phase;
 import dev.treen.order.Step;
@@ -134,7 +135,7 @@ public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
                 List.of(),
                 part.finished(),
                 part.rough(),
-                part.part().from().flatMap(Board::species).orElse("").replace('_', ' '),
+                part.part().from().map(Woods::name).orElse(""),
                 part.part().from().map(Board::name).orElse(""),
                 toFit,
                 Stream.concat(Stream.of(part.part().doc()), SawnText.of(plan, part).stream())

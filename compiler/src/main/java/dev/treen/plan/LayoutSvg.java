@@ -8,6 +8,7 @@ import dev.treen.model.Defect;
 import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
+import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,6 +22,7 @@ public final class LayoutSvg {
     private static final double MARGIN = 18;
     private static final double HEAD = 26;
     private static final double FOOT = 38;
+    private static final double INSIDE = 1.8;
     private static final int MANY_CUTS = 16;
     private static final String INK = "#000000";
     private static final String SMALL = Svg.number(LayoutLabels.SMALL);
@@ -54,9 +56,9 @@ public final class LayoutSvg {
         double wide = at.size(whole.length()) + 2 * MARGIN;
         svg.text(MARGIN, 16, "start", heading(), "font-weight", "bold", "font-size", "12");
         box(whole, "fill", "#f3ead8", "stroke", INK, "stroke-width", "1.5");
-        board.offcuts().forEach(this::offcut);
         board.parts().forEach(this::part);
         board.cuts().forEach(this::kerf);
+        board.offcuts().forEach(this::offcut);
         board.strips().forEach(this::strip);
         board.board().defects().forEach(this::defect);
         board.cuts().forEach(this::badge);
@@ -79,7 +81,9 @@ public final class LayoutSvg {
     }
 
     private String heading() {
-        return name() + ": " + format.text(board.board().length().value()) + " × "
+        // A name that runs from the right must not draw the figures after it to its other side.
+        String name = Bidi.requiresBidi(name().toCharArray(), 0, name().length()) ? name() + "\u200e" : name();
+        return name + ": " + format.text(board.board().length().value()) + " × "
                 + format.text(board.board().width().value()) + ", " + format.text(board.thickness())
                 + (board.board().sheet() ? " thick" : " thick once flat");
     }
@@ -113,8 +117,14 @@ public final class LayoutSvg {
         svg.rect(at.x(area.x()), at.top(area), at.size(area.length()), at.size(area.width()), more);
     }
 
+    /** Dashed a hair within its edges, which the kerfs round it would hide. */
     private void offcut(Rectangle offcut) {
-        box(offcut, "fill", "none", "stroke", INK, "stroke-width", "0.6", "stroke-dasharray", "4 2.5");
+        double wide = at.size(offcut.length()) - 2 * INSIDE;
+        double high = at.size(offcut.width()) - 2 * INSIDE;
+        if (wide > 0 && high > 0) {
+            svg.rect(at.x(offcut.x()) + INSIDE, at.top(offcut) + INSIDE, wide, high, "fill", "none", "stroke", INK,
+                    "stroke-width", "0.6", "stroke-dasharray", "4 2.5");
+        }
         labels.offcut(offcut);
     }
 

@@ -3,6 +3,7 @@ package dev.treen.plan;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.LoosePiece;
 import dev.treen.joinery.MadeJoint;
+import dev.treen.joinery.Woods;
 import dev.treen.model.Board;
 import dev.treen.model.Part;
 import java.util.ArrayList;
@@ -32,7 +33,7 @@ final class LooseRows {
                 Alike key = new Alike(
                         new LoosePiece(piece.kind(), piece.size(), 0),
                         board.map(Board::name).orElse(""),
-                        board.flatMap(Board::species).orElse("").replace('_', ' '));
+                        board.map(Woods::name).orElse(""));
                 Found found = alike.getOrDefault(key, new Found(0, Set.of()));
                 Set<String> parts = new LinkedHashSet<>(found.parts());
                 parts.add(made.joint().left().name());

@@ -127,17 +127,17 @@ public final class StepText {
     }
 
     /** {@code day 3}, {@code day 3 to 10}: what is sooner by one who knows the tools, later by a learner. */
-    static String day(Calendar.Days days) {
+    public static String day(Calendar.Days days) {
         return "day " + days.least() + (days.least() == days.most() ? "" : " to " + days.most());
     }
 
     /** Hands-on time of one part of the work. */
-    static String handsOn(Minutes minutes) {
+    public static String handsOn(Minutes minutes) {
         return minutes.most() == 0 ? "" : minutes(minutes);
     }
 
     /** Where the maker is, in lines; none where nothing has been measured. */
-    static List<String> soFar(SoFar soFar, LengthFormat format) {
+    public static List<String> soFar(SoFar soFar, LengthFormat format) {
         List<String> lines = new ArrayList<>();
         if (soFar.made().isEmpty() && soFar.measured().isEmpty()) {
             return lines;

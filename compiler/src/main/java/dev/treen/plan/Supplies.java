@@ -7,6 +7,7 @@ import dev.treen.joinery.Hardware;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.model.Selling;
+import dev.treen.model.Service;
 import dev.treen.model.Ware;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
@@ -102,11 +103,12 @@ public final class Supplies {
         return glued.lines().size() * glued.roughLength().toDoubleMm() * glued.thickness().toDoubleMm();
     }
 
-    private static void finish(Joined joined, List<Supply> all) {
-        double area = joined.parts().stream().mapToDouble(Supplies::surface).sum();
+    private static void finish(Joined joined, List<Supply> supplies) {
+        double area = joined.parts().stream().mapToDouble(Supplies::finished).sum();
         if (area <= 0) {
             return;
         }
+        boolean all = joined.parts().stream().allMatch(part -> faces(part).equals("both"));
         Optional<Ware> chosen = joined.project().settings().finish().filter(ware -> ware.kind().isPresent());
         for (Finish each : Finish.all()) {
             boolean wanted = chosen.flatMap(Ware::kind).map(kind -> kind.equals(each.word())).orElse(true);
@@ -117,17 +119,32 @@ public final class Supplies {
             String coats = each.leastCoats() == each.mostCoats()
                     ? each.leastCoats() + " coats"
                     : each.leastCoats() + " to " + each.mostCoats() + " coats";
-            all.add(new Supply(Group.FINISH,
+            supplies.add(new Supply(Group.FINISH,
                     chosen.isPresent() ? "finish: " + each.name() : "finish, if it is " + each.name(),
                     chosen.map(Ware::name).orElse(""),
                     millilitres(each.leastLitres(m2)), millilitres(each.mostLitres(m2)), "ml",
-                    area(area, joined.project().settings().format()) + " of surface, all faces of all parts; " + coats
+                    area(area, joined.project().settings().format()) + " of surface, "
+                            + (all ? "all faces of all parts; " : "the faces that are finished; ") + coats
                             + " at "
                             + (int) each.leastRate() + " to " + (int) each.mostRate() + " m² a litre"
                             + (each.remark().isEmpty() ? "" : "; " + each.remark()),
                     each.citation().source(), chosen.map(Ware::selling).orElse(Selling.UNKNOWN),
                     chosen.isEmpty()));
         }
+    }
+
+    /** What of its surface a part asks to be finished, in mm². */
+    private static double finished(FinishedPart part) {
+        return switch (faces(part)) {
+            case "none" -> 0;
+            case "one" -> Math.max(0,
+                    surface(part) - part.length().value().toDoubleMm() * part.width().value().toDoubleMm());
+            default -> surface(part);
+        };
+    }
+
+    private static String faces(FinishedPart part) {
+        return part.part().service().finish().map(Service.Finish::faces).orElse("both");
     }
 
     private static double surface(FinishedPart part) {

@@ -6,7 +6,7 @@ import java.util.Optional;
  * A species of solid wood with what the tables know of it.
  *
  * @param id the name as the language writes it, such as {@code black_cherry}
- * @param commonName such as {@code black cherry}
+ * @param commonName as people say it, such as {@code black cherry}
  * @param botanicalName such as {@code Prunus serotina}; empty for groups and declared species
  * @param kind hardwood, softwood, or unknown for a declared species
  * @param coefficients movement; empty for the one species whose tangential shrinkage is not printed

@@ -127,6 +127,7 @@ public final class SpeciesTable {
         static final Csv MOVEMENT = Csv.load("dimensional_change.csv");
         static final Csv SHRINKAGE = Csv.load("shrinkage.csv");
         static final Csv STRENGTH = Csv.load("mechanical.csv");
+        static final Csv SPOKEN = Csv.load("spoken_names.csv");
         static final Map<String, Species> CACHE = new ConcurrentHashMap<>();
 
         /** The files join on hyphens; the language has no hyphens in names. */
@@ -169,12 +170,17 @@ public final class SpeciesTable {
             Csv.Row row = any.get();
             return Optional.of(new Species(
                     id,
-                    row.text("common_name"),
+                    spoken(id).orElse(row.text("common_name")),
                     row.text("botanical_name"),
                     row.text("wood_type").equals("softwood") ? Species.Kind.SOFTWOOD : Species.Kind.HARDWOOD,
                     movement.isPresent() ? Optional.of(Coefficients.of(movement.get())) : Optional.empty(),
                     shrinkage.isPresent() ? Optional.of(Shrinkage.of(shrinkage.get())) : Optional.empty(),
                     strength.isPresent() ? Optional.of(Strength.of(strength.get())) : Optional.empty()));
+        }
+
+        /** The tables turn some names round, for the sake of their order: here they stand as people say them. */
+        private static Optional<String> spoken(String id) {
+            return SPOKEN.rowsOf(key(id)).stream().map(row -> row.text("spoken")).findFirst();
         }
 
         private static Optional<Csv.Row> preferred(Csv csv, String id) {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.treen.drawing.Drawings;
 import dev.treen.model.FileLoader;
+import dev.treen.order.BuildOrder;
+import dev.treen.order.Step;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Plan;
 import dev.treen.plan.PlanJson;
@@ -54,6 +56,49 @@ class PlanPageTest {
         assertThat(page(inside.main(), inside.loader(), Optional.empty())).isEqualTo(once);
         assertThat(PlanJson.of(Compilation.of(inside.main(), inside.loader()).plan()))
                 .isEqualTo(PlanJson.of(Projects.example(example).plan()));
+    }
+
+    /** Whoever reads the page alone has to find there what the order knows. */
+    @ParameterizedTest
+    @ValueSource(strings = {"tea-caddy", "kitchen-cabinet", "sewing-box"})
+    void saysAllThatTheOrderKnows(String example) {
+        Document page = Jsoup.parse(page(Projects.text(example)));
+        BuildOrder order = Projects.example(example).order();
+        for (Step step : order.steps()) {
+            Element item = page.select("#step-" + step.number()).getFirst();
+            assertThat(item.select(".so li")).as(step.operation().action()).hasSameSizeAs(step.operation().how());
+            for (String words : List.of(step.operation().tool(), step.operation().check(), step.operation().caution(),
+                    step.because())) {
+                assertThat(item.text()).contains(words.replace("`", ""));
+            }
+        }
+        Element settings = page.select("#settings tbody").getFirst();
+        assertThat(settings.children()).hasSameSizeAs(order.setups());
+        assertThat(settings.select("tr td:last-child a")).as("later steps for which a gauge stays")
+                .hasSize(order.setups().stream().mapToInt(setup -> setup.also().size()).sum());
+        assertThat(page.select("#steps > .scroll caption:contains(Calendar) ~ tbody tr"))
+                .hasSameSizeAs(order.calendar().rows());
+    }
+
+    @Test
+    void saysWhereAMakerStandsWhoHasMeasured() {
+        String text = Projects.text("tea-caddy-by-pattern");
+        String box = Projects.compile(text).joined().parts().getFirst().part().name().split("\\.")[0];
+        Document page = Jsoup.parse(page(text + "\nmeasured " + box + ".opening.width 79.4\n"));
+        assertThat(page.select("#steps h3").eachText()).contains("Where you are");
+        assertThat(page.select("#steps > ul li").eachText())
+                .anyMatch(line -> line.contains("79.4 mm instead of 80 mm"));
+        assertThat(Jsoup.parse(page(text)).select("#steps h3").eachText()).doesNotContain("Where you are");
+    }
+
+    @Test
+    void aMarkLeadsToItsDrawing() {
+        Document page = Jsoup.parse(page(Projects.text("tea-caddy")));
+        for (Element link : page.select("#cut-list .mark a")) {
+            assertThat(page.select(link.attr("href") + " figcaption strong").text().split(", ")).contains(link.text());
+        }
+        assertThat(page.select("#cut-list .mark a")).hasSize(6);
+        assertThat(page.select(".symbol svg title").text()).isEqualTo("First-angle projection");
     }
 
     /** Step pictures are small: whole names would be cut off. */

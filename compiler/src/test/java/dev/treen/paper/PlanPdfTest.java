@@ -230,4 +230,24 @@ class PlanPdfTest {
         assertThat(text(pdf(page("project \"Nothing yet\" { units mm }\n"), PaperSize.A4)))
                 .contains("names no parts yet", "100 mm", "4 in");
     }
+
+    /** The reader puts letters in their order by where they stand on the sheet, and so finds only what stands rightly. */
+    @Test
+    void wordsFromTheRightStandInTheirOrder() throws IOException {
+        String text = Projects.text("tea-caddy").replace("\"Tea caddy\"", "\"קופסת תה 12 لوح\"")
+                .replaceAll("\\bplank\\b", "קרש_דובדבן").replaceAll("\\bfront\\b", "جانب");
+        try (PDDocument document = Loader.loadPDF(pdf(page(text), PaperSize.A4))) {
+            StringBuilder placed = new StringBuilder();
+            new PDFTextStripper() {
+                @Override
+                protected void writeString(String words, List<TextPosition> letters) {
+                    letters.stream().map(TextPosition::getUnicode).forEach(placed::append);
+                }
+            }.getText(document);
+            // By their places from left to right: the last letter first.
+            assertThat(placed.toString()).contains("תספוק", "ןבדבוד_שרק", "\ufe90\ufee7\ufe8e\ufe9f");
+            String read = new PDFTextStripper().getText(document);
+            assertThat(read).contains("קופסת תה", "קרש_דובדבן", "جانب");
+        }
+    }
 }

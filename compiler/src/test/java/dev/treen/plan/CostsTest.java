@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.treen.finding.Edit;
+import dev.treen.finding.Finding;
 import dev.treen.model.Schemas;
 import dev.treen.wood.Finish;
 import java.io.IOException;
@@ -140,5 +142,34 @@ class CostsTest {
     @Test
     void theFinishesOfTheLanguageAreThoseOfTheTable() {
         assertThat(Schemas.FINISH_KINDS).isEqualTo(List.copyOf(Finish.all().stream().map(Finish::word).toList()));
+    }
+
+    /** Of two boards of 490 cm² each, the second with no finish, then with one face of 200 cm² left raw. */
+    @Test
+    void partsThatStayRawTakeNoFinish() {
+        assertThat(reckoned("")).contains("980 cm² of surface, all faces of all parts");
+        assertThat(reckoned("finish none; ")).contains("490 cm² of surface, the faces that are finished");
+        assertThat(reckoned("finish one; ")).contains("780 cm² of surface, the faces that are finished");
+    }
+
+    private static String reckoned(String second) {
+        String text = TEXT.replace("GLUE", "").replace("FINISH", "").replace("part b { ", "part b { " + second);
+        return Supplies.of(Projects.compile(text).joined(), List.of()).stream()
+                .filter(each -> each.group() == Supplies.Group.FINISH)
+                .map(Supplies.Supply::reckoned)
+                .findFirst()
+                .orElse("");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"price 45, 5, each", "price 45 board_foot, 1, board_foot"})
+    void aPriceThatDoesNotSayForHowMuchCanBeMended(String written, int ways, String first) {
+        String text = TEXT.replace("GLUE", "").replace("FINISH", "").replace("price { each 22 }", written);
+        Finding finding = Projects.compile(text).findings().stream()
+                .filter(each -> each.headline().contains("for how much of it")).findFirst().orElseThrow();
+        assertThat(finding.remedies()).hasSize(ways);
+        String mended = Edit.applied(text, finding.remedies().getFirst().edits());
+        assertThat(mended).contains("price { " + first + " 45 }");
+        assertThat(Projects.compile(mended).findings()).noneMatch(each -> each.headline().contains("price"));
     }
 }

@@ -40,7 +40,7 @@ class YearTextTest {
         assertThat(text.lines()).hasSizeGreaterThan(16).allMatch(line -> line.length() <= 90);
         assertThat(text).contains("  Aug  ").contains("in August, mostly by").contains("loosest")
                 .contains("in February")
-                .contains("with quarter rings").contains("of american beech").contains("in a heated room");
+                .contains("with quarter rings").contains("of American beech").contains("in a heated room");
         assertThat(YearText.hint(year, LengthFormat.millimetres())).matches("0\\.\\d+ mm to \\d.* mm through the year");
     }
 
@@ -50,7 +50,7 @@ class YearTextTest {
         Compilation caddy = caddy("humidity 35%..65%; temperature 18degC..24degC");
         RoomYear year = base(caddy);
         double half = caddy.joined().part("base").orElseThrow().width().value().toDoubleMm() / 2;
-        RoomYear.Need beech = year.needs().stream().filter(n -> n.what().equals("of american beech")).findFirst().get();
+        RoomYear.Need beech = year.needs().stream().filter(n -> n.what().equals("of American beech")).findFirst().get();
         assertThat(beech.gapMm()).isCloseTo(half * 0.00431 * 3.06 + 0.5, org.assertj.core.api.Assertions.offset(0.01));
         assertThat(year.needs().getFirst().what()).isEqualTo("as it is");
         assertThat(year.needs().getFirst().gapMm()).isLessThan(beech.gapMm());
