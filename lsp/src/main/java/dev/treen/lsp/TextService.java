@@ -22,6 +22,7 @@ import dev.treen.lsp.feature.Signatures;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
 import org.eclipse.lsp4j.CallHierarchyIncomingCall;
 import org.eclipse.lsp4j.CallHierarchyIncomingCallsParams;
 import org.eclipse.lsp4j.CallHierarchyItem;
@@ -184,8 +185,9 @@ final class TextService implements TextDocumentService {
     public CompletableFuture<List<Either<Command, CodeAction>>> codeAction(CodeActionParams params) {
         return desk.answer(
                 params.getTextDocument(),
-                List.of(),
-                d -> actions().at(d, () -> around(d), params.getRange(), params.getContext().getOnly()));
+                CompletableFuture.completedFuture(List.<Either<Command, CodeAction>>of()),
+                d -> actions().at(d, () -> around(d), params.getRange(), params.getContext().getOnly(), desk::beside))
+                .thenCompose(Function.identity());
     }
 
     @Override
