@@ -351,6 +351,14 @@ final class Desk {
         });
     }
 
+    /** The same for a feature that has more of its answer later. */
+    <T> CompletableFuture<T> answerLater(
+            TextDocumentIdentifier file, T nothing, Function<Document, CompletableFuture<T>> feature) {
+        return documents.find(file.getUri())
+                .map(document -> CompletableFuture.completedFuture(document).thenComposeAsync(feature, worker))
+                .orElseGet(() -> CompletableFuture.completedFuture(nothing));
+    }
+
     /** What {@code search} finds for a text, beside the editing; nothing once that has been overtaken. */
     <T> CompletableFuture<List<T>> beside(Document document, Supplier<List<T>> search) {
         return CompletableFuture.supplyAsync(() -> isNewest(document) ? search.get() : List.of(), searcher);

@@ -22,7 +22,6 @@ import dev.treen.lsp.feature.Signatures;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.function.Function;
 import org.eclipse.lsp4j.CallHierarchyIncomingCall;
 import org.eclipse.lsp4j.CallHierarchyIncomingCallsParams;
 import org.eclipse.lsp4j.CallHierarchyItem;
@@ -183,11 +182,10 @@ final class TextService implements TextDocumentService {
 
     @Override
     public CompletableFuture<List<Either<Command, CodeAction>>> codeAction(CodeActionParams params) {
-        return desk.answer(
+        return desk.answerLater(
                 params.getTextDocument(),
-                CompletableFuture.completedFuture(List.<Either<Command, CodeAction>>of()),
-                d -> actions().at(d, () -> around(d), params.getRange(), params.getContext().getOnly(), desk::beside))
-                .thenCompose(Function.identity());
+                List.of(),
+                d -> actions().at(d, () -> around(d), params.getRange(), params.getContext().getOnly(), desk::beside));
     }
 
     @Override
