@@ -44,6 +44,11 @@ final class Cell {
         return found;
     }
 
+    /** The value where it has been worked out already. */
+    Optional<Derived> ifKnown() {
+        return Optional.ofNullable(value);
+    }
+
     private Derived known() {
         if (value != null) {
             return value;

@@ -187,6 +187,7 @@ public final class Evaluator {
                 constant.cell().value();
             }
         });
+        session.hasAskedAll();
     }
 
     private Map<String, Part> parts(Settings settings) {

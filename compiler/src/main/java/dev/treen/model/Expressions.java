@@ -14,6 +14,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /** Works out expressions. A fault is reported once, where it is; its value is unknown from there on. */
@@ -83,7 +84,20 @@ final class Expressions {
 
     /** The same where only something that is reckoned with will do: no part or board is offered for a wrong name. */
     Derived reckoned(Expr expr, Scope scope) {
-        return expr instanceof Expr.Word word ? word(word, scope, scope::figures) : evaluate(expr, scope);
+        return reckoned(expr, scope, _ -> true);
+    }
+
+    /** The same where it has to be {@code wanted}: for a wrong name none is offered that is known to be another kind. */
+    Derived reckoned(Expr expr, Scope scope, Predicate<Datum> wanted) {
+        // Before all values are known it would depend on the order of the text what is offered.
+        return expr instanceof Expr.Word word
+                ? word(word, scope, () -> scope.figures(cell -> !session.knowsAll()
+                        || cell.ifKnown().map(Derived::value).filter(value -> !isFit(value, wanted)).isEmpty()))
+                : evaluate(expr, scope);
+    }
+
+    private static boolean isFit(Datum value, Predicate<Datum> wanted) {
+        return value instanceof Datum.Unknown || wanted.test(value);
     }
 
     private Derived word(Expr.Word word, Scope scope, Supplier<Set<String>> fitting) {

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /** Reads the value of a property as its schema wants it. What does not fit is reported, and absent from there on. */
 final class Reader {
@@ -84,7 +85,7 @@ final class Reader {
 
     /** A length, which may be negative: a place. */
     Optional<Measure> length(String label, Expr expr, Scope scope, String what) {
-        Derived derived = expressions.reckoned(expr, scope);
+        Derived derived = expressions.reckoned(expr, scope, value -> Arithmetic.length(value).isPresent());
         if (derived.value() instanceof Datum.Unknown) {
             return Optional.empty();
         }
@@ -491,14 +492,15 @@ final class Reader {
 
     /** The value of a count, an angle or a weight; what is none is said. */
     private Optional<Derived> ofKind(Expr expr, Given given, Shape.Plain plain) {
-        Derived derived = expressions.reckoned(expr, given.scope());
         boolean count = plain == Shape.Plain.COUNT;
         Dimension wanted = count
                 ? Dimension.NUMBER
                 : plain == Shape.Plain.MASS ? Dimension.MASS : Dimension.ANGLE;
-        boolean fits = derived.value() instanceof Datum.Exactly(var quantity)
+        Predicate<Datum> fitting = value -> value instanceof Datum.Exactly(var quantity)
                 ? quantity.as(wanted).isPresent()
-                : count && derived.value() instanceof Datum.Bare;
+                : count && value instanceof Datum.Bare;
+        Derived derived = expressions.reckoned(expr, given.scope(), fitting);
+        boolean fits = fitting.test(derived.value());
         if (!fits && !(derived.value() instanceof Datum.Unknown)) {
             session.add(Finding.of(
                     ModelFindings.WRONG_KIND,

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** The names that can be said at a place, those outside included. */
@@ -211,20 +212,23 @@ final class Scope {
         return names;
     }
 
-    /** Those of the names that can be said here that stand for a value, and not for a thing or for settings. */
-    Set<String> figures() {
+    /**
+     * Those of the names that can be said here that stand for a value that is {@code wanted}, and not for a thing or for
+     * settings.
+     */
+    Set<String> figures(Predicate<Cell> wanted) {
         Set<String> names = new LinkedHashSet<>();
         for (Scope at = this; at != null; at = at.outer) {
             names.addAll(at.choices.keySet());
-            addFigures(at, names);
-            at.used.forEach(file -> addFigures(file.scope(), names));
+            addFigures(at, names, wanted);
+            at.used.forEach(file -> addFigures(file.scope(), names, wanted));
         }
         return names;
     }
 
-    private static void addFigures(Scope scope, Set<String> names) {
+    private static void addFigures(Scope scope, Set<String> names, Predicate<Cell> wanted) {
         scope.entries.forEach((name, entry) -> {
-            if (entry.held().isPresent()) {
+            if (entry.held().filter(wanted).isPresent()) {
                 names.add(name);
             }
         });

@@ -35,6 +35,7 @@ final class Session {
     private Notes notes = all;
     private final Deque<Integer> heights = new ArrayDeque<>();
     private int highest;
+    private boolean knowsAll;
     private final Deque<Cell> running = new ArrayDeque<>();
     private final Set<Span> told = new LinkedHashSet<>();
     private Optional<InstanceEntry> inside = Optional.empty();
@@ -94,10 +95,27 @@ final class Session {
 
     /** Puts notes that were taken apart with the others. */
     void gather(Notes apart) {
-        findings.addAll(apart.findings);
-        usages.addAll(apart.usages);
-        symbols.addAll(apart.symbols);
-        bareNumbers.addAll(apart.bareNumbers);
+        put(apart.findings, findings);
+        put(apart.usages, usages);
+        put(apart.symbols, symbols);
+        put(apart.bareNumbers, bareNumbers);
+    }
+
+    /** Most statements have a few notes of one kind and none of the others, and all of them are gathered at each edit. */
+    private static <T> void put(List<T> some, List<T> all) {
+        for (int i = 0; i < some.size(); i++) {
+            all.add(some.get(i));
+        }
+    }
+
+    /** Every value with a name at the top of the file has been asked for. */
+    void hasAskedAll() {
+        knowsAll = true;
+    }
+
+    /** Whether every value with a name at the top of the file has been asked for. */
+    boolean knowsAll() {
+        return knowsAll;
     }
 
     /** Over how many steps the longest chain of values goes. */
@@ -112,6 +130,7 @@ final class Session {
         all.forget();
         told.clear();
         highest = 0;
+        knowsAll = false;
     }
 
     /** Does {@code work} for the inside of {@code instance}, so that what is found there is said at its use. */

@@ -40,6 +40,7 @@ public final class Compilation {
     private final SourceFile file;
     private final Lazy<SyntaxTree> tree;
     private final Lazy<Evaluation> evaluation;
+    private final Lazy<Optional<Waiting>> waiting;
     private final Lazy<Checked> quick;
     private final Remembered remembered;
     private final Lazy<List<Finding>> bodies;
@@ -55,6 +56,7 @@ public final class Compilation {
         tree = new Lazy<>(() -> editing.isPresent() ? kept.text().read(file) : Parser.parse(file));
         evaluation = new Lazy<>(
                 () -> shownIn(shown, Evaluator.evaluate(tree(), loader, JointKinds.schemas(), kept.values())));
+        waiting = new Lazy<>(() -> Waiting.of(tree(), evaluation()));
         quick = new Lazy<>(() -> settled(
                 Checks.quickly(kept.subassemblies().join(evaluation().project()), kept.remembered())));
         remembered = kept.remembered();
@@ -183,7 +185,11 @@ public final class Compilation {
 
     /** Without what waits for something else to be settled. */
     private Checked settled(Checked all) {
-        return all.saying(Waiting.without(tree(), evaluation(), all.findings()));
+        return all.saying(told(all.findings()));
+    }
+
+    private List<Finding> told(List<Finding> all) {
+        return waiting.get().map(known -> known.without(all)).orElse(all);
     }
 
     /** That a part fits nowhere is not said again where it was said that its board is too small. */
@@ -202,6 +208,6 @@ public final class Compilation {
                 all.add(Instance.atUse(each, evaluation().project().instances()));
             }
         }
-        return Waiting.without(tree(), evaluation(), all);
+        return told(all);
     }
 }

@@ -14,12 +14,15 @@ import dev.treen.syntax.SyntaxFindings;
 import dev.treen.syntax.SyntaxTree;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Keeps a fault from being told again wherever it shows. While a statement does not read, what rests on it waits: a part
@@ -46,9 +49,14 @@ final class Waiting {
 
     private final SourceFile file;
     private final List<Statement> statements;
-    private final List<BitSet> restsOn;
-    private final List<BitSet> joinedBy;
-    private final List<List<Integer>> usedBy;
+    /** Where each statement begins and ends in the file. */
+    private final int[] starts;
+    private final int[] ends;
+    private final Links restsOn;
+    private final Links usedBy;
+    /** The statements that take in other files, and those that rest on what is declared there. */
+    private final BitSet uses = new BitSet();
+    private final BitSet restOnUses = new BitSet();
     private final BitSet faulty = new BitSet();
     private final BitSet misread = new BitSet();
     private final BitSet waiting = new BitSet();
@@ -59,51 +67,85 @@ final class Waiting {
     private Waiting(SyntaxTree tree, Evaluation evaluation) {
         this.file = tree.file();
         this.statements = tree.statements();
-        this.restsOn = new ArrayList<>(statements.size());
-        this.joinedBy = new ArrayList<>(statements.size());
-        this.usedBy = new ArrayList<>(statements.size());
-        statements.forEach(each -> {
-            restsOn.add(new BitSet());
-            joinedBy.add(new BitSet());
-            usedBy.add(new ArrayList<>());
-        });
-        BitSet uses = uses();
-        for (Usage usage : evaluation.usages()) {
-            int from = at(usage.at());
-            int to = at(usage.declaredAt());
-            if (from >= 0 && to >= 0 && from != to) {
-                restsOn.get(from).set(to);
-                if (statements.get(from) instanceof Statement.Joint) {
-                    joinedBy.get(to).set(from);
-                }
-            } else if (from >= 0 && !usage.declaredAt().file().equals(file)) {
-                restsOn.get(from).or(uses);
-            }
-        }
-        for (int i = 0; i < restsOn.size(); i++) {
-            int user = i;
-            restsOn.get(i).stream().forEach(on -> usedBy.get(on).add(user));
-        }
-    }
-
-    /** The statements that take in other files. */
-    private BitSet uses() {
-        BitSet uses = new BitSet();
-        for (int i = 0; i < statements.size(); i++) {
+        this.starts = statements.stream().mapToInt(each -> each.span().start()).toArray();
+        this.ends = statements.stream().mapToInt(each -> each.span().end()).toArray();
+        for (int i = 0; i < starts.length; i++) {
             if (statements.get(i) instanceof Statement.Use) {
                 uses.set(i);
             }
         }
-        return uses;
+        List<Usage> usages = evaluation.usages();
+        int[] users = new int[usages.size()];
+        int[] used = new int[usages.size()];
+        int count = 0;
+        for (Usage usage : usages) {
+            int from = at(usage.at());
+            int to = at(usage.declaredAt());
+            if (from >= 0 && to >= 0 && from != to) {
+                users[count] = from;
+                used[count] = to;
+                count++;
+            } else if (from >= 0 && !usage.declaredAt().file().equals(file)) {
+                restOnUses.set(from);
+            }
+        }
+        this.restsOn = new Links(users, used, count, starts.length);
+        this.usedBy = new Links(used, users, count, starts.length);
     }
 
-    /** {@code findings} without those that wait for others among what reading the file has found. */
-    static List<Finding> without(SyntaxTree tree, Evaluation evaluation, List<Finding> findings) {
+    /** From each statement to others, one behind the other in one array: there are as many as names in the text. */
+    private static final class Links {
+        private final int[] begins;
+        private final int[] others;
+
+        /** The first {@code count} of {@code from}, each to its number in {@code to}, of so many statements. */
+        Links(int[] from, int[] to, int count, int statements) {
+            begins = new int[statements + 1];
+            for (int i = 0; i < count; i++) {
+                begins[from[i] + 1]++;
+            }
+            for (int i = 0; i < statements; i++) {
+                begins[i + 1] += begins[i];
+            }
+            others = new int[count];
+            int[] next = Arrays.copyOf(begins, statements);
+            for (int i = 0; i < count; i++) {
+                others[next[from[i]]++] = to[i];
+            }
+        }
+
+        IntStream of(int statement) {
+            return Arrays.stream(others, begins[statement], begins[statement + 1]);
+        }
+    }
+
+    /** On which a statement rests, some of them more than once. */
+    private IntStream restsOn(int statement) {
+        return restOnUses.get(statement)
+                ? IntStream.concat(restsOn.of(statement), uses.stream())
+                : restsOn.of(statement);
+    }
+
+    /** Which rest on a statement, some of them more than once. */
+    private IntStream usedBy(int statement) {
+        return uses.get(statement)
+                ? IntStream.concat(usedBy.of(statement), restOnUses.stream())
+                : usedBy.of(statement);
+    }
+
+    /** Whether a joint that names this statement waits. */
+    private boolean isJoinedByWaiting(int statement) {
+        return usedBy.of(statement)
+                .anyMatch(user -> waiting.get(user) && statements.get(user) instanceof Statement.Joint);
+    }
+
+    /** What waits among what reading the file has found; empty where nothing is wrong with it. */
+    static Optional<Waiting> of(SyntaxTree tree, Evaluation evaluation) {
         List<Finding> errors = evaluation.project().findings().stream()
                 .filter(each -> each.severity() == Severity.ERROR)
                 .toList();
         if (errors.isEmpty()) {
-            return findings;
+            return Optional.empty();
         }
         Waiting waiting = new Waiting(tree, evaluation);
         // A name that is not known may be one that another line would have declared, so it is looked at last; and the
@@ -114,7 +156,12 @@ final class Waiting {
                         : waiting.declaresForProject(each) ? 1 : 2))
                 .toList();
         waiting.settle(read);
-        List<Finding> told = findings.stream().filter(each -> !waiting.waits(each)).toList();
+        return Optional.of(waiting);
+    }
+
+    /** {@code findings} without those that wait for others. */
+    List<Finding> without(List<Finding> findings) {
+        List<Finding> told = findings.stream().filter(each -> !waits(each)).toList();
         // Something is wrong, so something is told, whatever waits for what.
         return told.stream().anyMatch(each -> each.severity() == Severity.ERROR) ? told : findings;
     }
@@ -149,7 +196,7 @@ final class Waiting {
             next.add(statement);
         }
         while (!next.isEmpty()) {
-            restsOn.get(next.remove()).stream().filter(i -> !seen.get(i)).forEach(i -> {
+            restsOn(next.remove()).filter(i -> !seen.get(i)).forEach(i -> {
                 seen.set(i);
                 next.add(i);
             });
@@ -226,12 +273,10 @@ final class Waiting {
         Deque<Integer> next = new ArrayDeque<>();
         waiting.stream().forEach(next::add);
         while (!next.isEmpty()) {
-            for (int user : usedBy.get(next.remove())) {
-                if (!waiting.get(user)) {
-                    waiting.set(user);
-                    next.add(user);
-                }
-            }
+            usedBy(next.remove()).filter(user -> !waiting.get(user)).forEach(user -> {
+                waiting.set(user);
+                next.add(user);
+            });
         }
     }
 
@@ -264,7 +309,7 @@ final class Waiting {
                 || (namesLost && finding.kind().equals(ModelFindings.EMPTY_PROJECT))
                 || (statement >= 0 && waiting.get(statement))
                 // What a part does depends on its joints, and a fact of it may be missing for want of one.
-                || (statement >= 0 && joinedBy.get(statement).intersects(waiting))
+                || (statement >= 0 && isJoinedByWaiting(statement))
                 || (statement >= 0 && statements.get(statement) instanceof Statement.Require
                         && finding.kind().equals(ModelFindings.UNKNOWN_NAME) && !faulty.isEmpty())
                 || finding.related().stream().anyMatch(each -> at(each.at()) >= 0 && waiting.get(at(each.at())));
@@ -275,17 +320,18 @@ final class Waiting {
         if (!place.file().equals(file)) {
             return -1;
         }
+        int start = place.start();
         int low = 0;
-        int high = statements.size() - 1;
+        int high = starts.length - 1;
         while (low <= high) {
             int middle = (low + high) >>> 1;
-            if (place.start() < statements.get(middle).span().start()) {
+            if (start < starts[middle]) {
                 high = middle - 1;
             } else {
                 low = middle + 1;
             }
         }
-        return high >= 0 && place.start() <= statements.get(high).span().end() ? high : -1;
+        return high >= 0 && start <= ends[high] ? high : -1;
     }
 
     private static Set<FindingKind> own() {

@@ -181,9 +181,19 @@ public final class EditedText {
     /** The first of the lines above {@code line} that document it, or the line itself. */
     private static int firstOfDoc(SourceFile file, int line) {
         int first = line;
-        while (first > 0 && file.lineText(first - 1).stripLeading().startsWith("///")) {
+        while (first > 0 && isDoc(file, first - 1)) {
             first--;
         }
         return first;
+    }
+
+    private static boolean isDoc(SourceFile file, int line) {
+        String text = file.text();
+        int at = file.lineStart(line);
+        int end = file.lineStart(line + 1);
+        while (at < end && Character.isWhitespace(text.charAt(at))) {
+            at++;
+        }
+        return at + 3 <= end && text.startsWith("///", at);
     }
 }

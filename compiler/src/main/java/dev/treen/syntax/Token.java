@@ -7,6 +7,15 @@ package dev.treen.syntax;
  * @param end one past the last
  */
 public record Token(Kind kind, int start, int end) {
+    /** Whether a statement ends with it, or another begins, in {@code text}: the end of a line, a brace or a semicolon. */
+    public boolean parts(String text) {
+        return switch (kind) {
+            case NEW_LINE -> true;
+            case BRACKET, MARK -> start < text.length() && "{};".indexOf(text.charAt(start)) >= 0;
+            case WORD, NAME, RESERVED, NUMBER, UNIT, TEXT, DOC_COMMENT, COMMENT, STRAY -> false;
+        };
+    }
+
     /** What kind of token it is. */
     public enum Kind {
         /** A declaration word, contextual. */

@@ -96,6 +96,8 @@ final class BodyJobs {
             }
         } catch (CancellationException overtaken) {
             // The next version goes on from what is remembered.
+        } catch (RejectedExecutionException over) {
+            // The session has ended meanwhile.
         } catch (RuntimeException | StackOverflowError fault) {
             LOG.log(Level.SEVERE, "A fault in Treen while looking at the bodies of " + document.uri(), fault);
         }

@@ -15,6 +15,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -63,8 +64,8 @@ final class CommandRunner {
     }
 
     private void carryOut(String command, List<String> arguments) throws IOException {
-        if (command.equals(Commands.BUILD) && arguments.size() == 1) {
-            build(arguments.getFirst());
+        if (command.equals(Commands.BUILD) && !arguments.isEmpty() && arguments.size() <= 2) {
+            build(arguments.getFirst(), arguments.stream().skip(1).findFirst().or(desk.plans()::paper));
         } else if (command.equals(Commands.LAYOUT) && arguments.size() == 2) {
             layout(arguments.getFirst(), arguments.getLast());
         } else if (command.equals(Commands.EXPLAIN) && arguments.size() == 1) {
@@ -76,7 +77,7 @@ final class CommandRunner {
     }
 
     /** Builds what is on the disk: the plan must be that of the file beside it. */
-    private void build(String uri) throws IOException {
+    private void build(String uri, Optional<String> paper) throws IOException {
         Path file = Path.of(Documents.nameOf(uri));
         boolean saved = Files.isRegularFile(file) && desk.documents().find(uri)
                 .map(document -> desk.documents().onDisk(file)
@@ -88,7 +89,9 @@ final class CommandRunner {
         }
         ByteArrayOutputStream said = new ByteArrayOutputStream();
         PrintStream into = new PrintStream(said, true, StandardCharsets.UTF_8);
-        int exit = Main.run(List.of("build", file.toString()),
+        List<String> words = new ArrayList<>(List.of("build", file.toString()));
+        paper.ifPresent(word -> words.addAll(List.of("--paper", word)));
+        int exit = Main.run(words,
                 new Subcommand.Streams(new ByteArrayInputStream(new byte[0]), into, into));
         if (exit != 0) {
             say(MessageType.Error, "The plan was not built: " + firstLine(said.toString(StandardCharsets.UTF_8)));

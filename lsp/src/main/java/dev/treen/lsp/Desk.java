@@ -5,6 +5,7 @@ import dev.treen.finding.Finding;
 import dev.treen.lsp.feature.CodeActions;
 import dev.treen.lsp.feature.Diagnostics;
 import dev.treen.lsp.feature.HintSettings;
+import dev.treen.lsp.feature.PlanSettings;
 import dev.treen.lsp.position.PositionEncoding;
 import dev.treen.plan.Compilation;
 import java.util.List;
@@ -53,6 +54,8 @@ final class Desk {
     private final Documents documents = new Documents();
     private final ExecutorService worker = Executors.newSingleThreadExecutor(
             Thread.ofPlatform().daemon().name("treen-analysis").stackSize(16L << 20).factory());
+    private final ExecutorService searcher = Executors.newSingleThreadExecutor(
+            Thread.ofPlatform().daemon().name("treen-search").stackSize(16L << 20).factory());
     private final Workspace workspace = new Workspace(documents);
     private final Progressing progressing = new Progressing(this::client);
     private final LayoutJobs layouts = new LayoutJobs(progressing, this::laidOut);
@@ -69,6 +72,7 @@ final class Desk {
     private volatile boolean tellsSettings;
     private volatile boolean refreshesHints;
     private volatile HintSettings hints = HintSettings.ALL;
+    private volatile PlanSettings plans = PlanSettings.USUAL;
     private volatile PositionEncoding encoding = PositionEncoding.UTF16;
     private volatile Diagnostics diagnostics = new Diagnostics(
             PositionEncoding.UTF16, this::findings, this::page, () -> fades);
@@ -86,6 +90,7 @@ final class Desk {
 
     void stop() {
         worker.shutdown();
+        searcher.shutdown();
         layouts.stop();
         bodies.stop();
         commands.stop();
@@ -160,18 +165,28 @@ final class Desk {
     void settings(@Nullable Object told) {
         LanguageClient to = client;
         if (to == null || !tellsSettings) {
-            hints(HintSettings.of(told));
+            settled(told);
             return;
         }
         ConfigurationItem section = new ConfigurationItem();
         section.setSection("treen");
         var _ = to.configuration(new ConfigurationParams(List.of(section)))
-                .thenAccept(all -> hints(HintSettings.of(all.isEmpty() ? null : all.getFirst())));
+                .thenAccept(all -> settled(all.isEmpty() ? null : all.getFirst()));
     }
 
     /** Whether the client can be asked for settings. */
     boolean tellsSettings() {
         return tellsSettings;
+    }
+
+    private void settled(@Nullable Object told) {
+        plans = PlanSettings.of(told);
+        hints(HintSettings.of(told));
+    }
+
+    /** How plans are built. */
+    PlanSettings plans() {
+        return plans;
     }
 
     private void hints(HintSettings wanted) {
@@ -334,6 +349,19 @@ final class Desk {
             cancel.checkCanceled();
             return feature.apply(document.get());
         });
+    }
+
+    /** The same for a feature that has more of its answer later. */
+    <T> CompletableFuture<T> answerLater(
+            TextDocumentIdentifier file, T nothing, Function<Document, CompletableFuture<T>> feature) {
+        return documents.find(file.getUri())
+                .map(document -> CompletableFuture.completedFuture(document).thenComposeAsync(feature, worker))
+                .orElseGet(() -> CompletableFuture.completedFuture(nothing));
+    }
+
+    /** What {@code search} finds for a text, beside the editing; nothing once that has been overtaken. */
+    <T> CompletableFuture<List<T>> beside(Document document, Supplier<List<T>> search) {
+        return CompletableFuture.supplyAsync(() -> isNewest(document) ? search.get() : List.of(), searcher);
     }
 
     /** What {@code work} makes of all files. */

@@ -77,13 +77,17 @@ public final class Document {
     /** The document after the client's changes, in their order. */
     Document changed(int newVersion, List<TextDocumentContentChangeEvent> changes) {
         String text = file.text();
+        boolean first = true;
         for (TextDocumentContentChangeEvent change : changes) {
             if (change.getRange() == null) {
                 text = change.getText();
             } else {
-                Positions.Span span = Positions.of(text, encoding).span(change.getRange());
+                // Nearly always there is one change, and the lines of the text that it is made in are known.
+                Positions lines = first ? positions() : Positions.of(text, encoding);
+                Positions.Span span = lines.span(change.getRange());
                 text = text.substring(0, span.start()) + change.getText() + text.substring(span.end());
             }
+            first = false;
         }
         return new Document(uri, newVersion, new SourceFile(file.name(), text), encoding, loader, chain);
     }

@@ -30,17 +30,20 @@ final class LayoutJobs {
     private final Progressing progressing;
     private final Consumer<Document> done;
 
+    /** A text as it was looked at: once it has been overtaken, it would have to be looked at anew to ask it again. */
+    private record Served(Document document, Compilation analysis) {}
+
     /** One layout, for the newest text that it serves. */
     private static final class Job {
-        final Object input;
-        volatile Document document;
+        volatile Served serves;
+        /** What the layout depends on; nothing before it has begun, when nobody needs to know. */
+        volatile @Nullable Object input;
         volatile boolean cancelled;
         volatile @Nullable Cutting result;
         volatile @Nullable ScheduledFuture<?> waiting;
 
-        Job(Object input, Document document) {
-            this.input = input;
-            this.document = document;
+        Job(Served serves) {
+            this.serves = serves;
         }
     }
 
@@ -55,40 +58,52 @@ final class LayoutJobs {
 
     /** A text was looked at: its boards are to be laid out, unless that is known or it has errors. */
     void ask(Document document) {
-        if (Compilation.hasErrors(document.analysis().quick().findings())) {
+        Served asked = new Served(document, document.analysis());
+        if (Compilation.hasErrors(asked.analysis().quick().findings())) {
             forget(document.uri());
             return;
         }
-        Object input = Cutter.input(document.analysis().joined());
         Job before = newest.get(document.uri());
-        if (before != null && before.input.equals(input) && !before.cancelled) {
+        Object begun = before == null || before.cancelled ? null : before.input;
+        if (before != null && begun != null && begun.equals(Cutter.input(asked.analysis().joined()))) {
             Cutting known = before.result;
             if (known == null || known.findings().isEmpty()) {
-                before.document = document;
+                before.serves = asked;
                 return;
             }
             // What it has to say stands at places of the text before.
         }
-        forget(document.uri());
-        Job job = new Job(input, document);
-        newest.put(document.uri(), job);
+        begin(asked);
+    }
+
+    private synchronized void begin(Served asked) {
+        String uri = asked.document().uri();
+        forget(uri);
+        Job job = new Job(asked);
+        newest.put(uri, job);
         try {
             job.waiting = worker.schedule(() -> run(job), REST_MILLIS, TimeUnit.MILLISECONDS);
         } catch (RejectedExecutionException over) {
             // The session has ended meanwhile: nobody waits for the layout.
-            newest.remove(document.uri(), job);
+            newest.remove(uri, job);
+        }
+    }
+
+    private synchronized void beginAgain(Job job) {
+        if (!job.cancelled) {
+            begin(job.serves);
         }
     }
 
     /** The layout for this text, once it is known. */
     Optional<Cutting> of(Document document) {
         return Optional.ofNullable(newest.get(document.uri()))
-                .filter(job -> job.document.equals(document))
+                .filter(job -> job.serves.document().equals(document))
                 .flatMap(job -> Optional.ofNullable(job.result));
     }
 
     /** The text is closed, or nothing can be laid out. */
-    void forget(String uri) {
+    synchronized void forget(String uri) {
         Job job = newest.remove(uri);
         if (job != null) {
             job.cancelled = true;
@@ -109,22 +124,24 @@ final class LayoutJobs {
         if (job.cancelled) {
             return;
         }
-        String address = job.document.file().name().replace('\\', '/');
+        Served asked = job.serves;
+        String address = asked.document().file().name().replace('\\', '/');
         String name = address.substring(address.lastIndexOf('/') + 1);
         try (Progressing.Task task = progressing.begin("Laying out the boards of " + name)) {
-            Document asked = job.document;
+            job.input = Cutter.input(asked.analysis().joined());
             Cutting cutting = Cutter.cut(
-                    asked.analysis().joined(), EarlierPlan.beside(asked.file().name()), task::report,
+                    asked.analysis().joined(), EarlierPlan.beside(asked.document().file().name()), task::report,
                     () -> job.cancelled || task.isCancelled());
             if (job.cancelled) {
                 return;
             }
-            if (!asked.equals(job.document) && !cutting.findings().isEmpty()) {
-                ask(job.document);
+            if (!asked.equals(job.serves) && !cutting.findings().isEmpty()) {
+                // What it has to say stands at places of the text before, and is worked out for the one that it serves now.
+                beginAgain(job);
                 return;
             }
             job.result = cutting;
-            done.accept(job.document);
+            done.accept(job.serves.document());
         } catch (RuntimeException | StackOverflowError fault) {
             LOG.log(Level.SEVERE, "A fault in Treen while laying out the boards of " + name, fault);
         }

@@ -182,10 +182,10 @@ final class TextService implements TextDocumentService {
 
     @Override
     public CompletableFuture<List<Either<Command, CodeAction>>> codeAction(CodeActionParams params) {
-        return desk.answer(
+        return desk.answerLater(
                 params.getTextDocument(),
                 List.of(),
-                d -> actions().at(d, () -> around(d), params.getRange(), params.getContext().getOnly()));
+                d -> actions().at(d, () -> around(d), params.getRange(), params.getContext().getOnly(), desk::beside));
     }
 
     @Override

@@ -4,8 +4,10 @@ import dev.treen.lsp.Document;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.Command;
@@ -42,24 +44,36 @@ public final class CodeActions {
         createsFiles = client.createsFiles();
     }
 
+    /** Where work is done that takes longer than an edit may wait. */
+    public interface Beside {
+        /** What comes of {@code search} for this text; nothing once it has been overtaken. */
+        CompletableFuture<List<CodeAction>> found(Document document, Supplier<List<CodeAction>> search);
+    }
+
     /**
      * The actions at {@code range}.
      *
      * @param among all files that may use this one, found only when they are asked for
      * @param only the kinds that are wanted; a kind holds those below it
+     * @param beside where patterns are looked for
      */
-    public List<Either<Command, CodeAction>> at(
-            Document document, Supplier<List<Document>> among, Range range, @Nullable List<String> only) {
+    public CompletableFuture<List<Either<Command, CodeAction>>> at(
+            Document document, Supplier<List<Document>> among, Range range, @Nullable List<String> only,
+            Beside beside) {
         List<CodeAction> all = new ArrayList<>(fixes.at(document, range));
         all.addAll(new Refactorings().at(document, among, range));
         all.addAll(new UnitChange().at(document, range));
         if (createsFiles) {
             racks.at(document, range).ifPresent(all::add);
         }
-        if (only == null || only.stream().anyMatch(CodeActionKind.RefactorRewrite::startsWith)) {
-            all.addAll(patterns.at(document, range));
-        }
-        return all.stream().filter(each -> isWanted(each, only)).map(Either::<Command, CodeAction>forRight).toList();
+        boolean rewrites = only == null || only.stream().anyMatch(CodeActionKind.RefactorRewrite::startsWith);
+        Optional<Integer> place = rewrites ? patterns.place(document, range) : Optional.empty();
+        return place.map(from -> beside.found(document, () -> patterns.at(document, from)))
+                .orElseGet(() -> CompletableFuture.completedFuture(List.of()))
+                .thenApply(more -> Stream.concat(all.stream(), more.stream())
+                        .filter(each -> isWanted(each, only))
+                        .map(Either::<Command, CodeAction>forRight)
+                        .toList());
     }
 
     private static boolean isWanted(CodeAction action, @Nullable List<String> only) {

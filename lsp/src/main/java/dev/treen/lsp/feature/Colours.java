@@ -16,6 +16,7 @@ import org.eclipse.lsp4j.SemanticTokensDelta;
 import org.eclipse.lsp4j.SemanticTokensEdit;
 import org.eclipse.lsp4j.SemanticTokensLegend;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What each word is, as the compiler read it, for the editor to colour: whole, in a range, or what has changed. Asked after
@@ -131,8 +132,12 @@ public final class Colours {
         Writing writing = new Writing(document);
         SourceFile file = document.file();
         int line = 0;
-        for (Token token : document.analysis().tree().tokens()) {
-            WordType type = type(token, words);
+        List<Token> tokens = document.analysis().tree().tokens();
+        Token before = null;
+        for (int i = 0; i < tokens.size(); i++) {
+            Token token = tokens.get(i);
+            WordType type = type(token, words, before, i + 1 < tokens.size() ? tokens.get(i + 1) : null);
+            before = type == WordType.COMMENT ? before : token;
             if (type == WordType.NONE || token.end() < from || token.start() > to) {
                 continue;
             }
@@ -188,10 +193,11 @@ public final class Colours {
         }
     }
 
-    private static WordType type(Token token, NamedWords words) {
+    private static WordType type(
+            Token token, NamedWords words, @Nullable Token before, @Nullable Token behind) {
         return switch (token.kind()) {
             case WORD, RESERVED -> WordType.KEYWORD;
-            case NAME -> words.at(token.start());
+            case NAME -> words.at(token.start()).orElseGet(() -> words.otherwise(token, before, behind));
             case NUMBER -> WordType.NUMBER;
             case UNIT -> WordType.TYPE;
             case TEXT -> WordType.STRING;

@@ -53,7 +53,7 @@ public final class Completions {
             return List.of();
         }
         Context context = Context.at(document, offset);
-        String before = lineBefore(document, offset);
+        String before = before(document, offset);
         if (before.matches("\\s*joint\\s+\\w*")) {
             Set<String> fitting = JointOffers.fitting(document, offset);
             return JointKinds.schemas().stream().map(schema -> joint(schema, fitting)).toList();
@@ -63,7 +63,7 @@ public final class Completions {
                     .map(name -> item(name, CompletionItemKind.Field, "a length", ""))
                     .toList();
         }
-        if (context.property().isPresent() || before.matches(".*[;{]?\\s*\\w+\\s+\\S.*|\\s*\\w+\\s+")) {
+        if (context.property().isPresent() || before.matches("\\s*\\w+\\s.*")) {
             return values(document, context, before);
         }
         return context.schema().map(Completions::properties).orElseGet(this::declarations);
@@ -90,9 +90,18 @@ public final class Completions {
         };
     }
 
-    private static String lineBefore(Document document, int offset) {
-        int line = document.file().lineOf(offset);
-        return document.file().text().substring(document.file().lineStart(line), offset);
+    /** What stands before the cursor in its line and its own statement: a whole block may stand in one line. */
+    private static String before(Document document, int offset) {
+        String text = document.file().text();
+        int begin = document.file().lineStart(document.file().lineOf(offset));
+        SyntaxTree tree = document.analysis().tree();
+        for (int i = tree.tokenBehind(offset) - 1; i >= 0 && tree.tokens().get(i).start() >= begin; i--) {
+            Token token = tree.tokens().get(i);
+            if (token.parts(text)) {
+                return text.substring(token.end(), offset);
+            }
+        }
+        return text.substring(begin, offset);
     }
 
     private static List<CompletionItem> properties(BlockSchema schema) {
@@ -107,7 +116,7 @@ public final class Completions {
         Optional<PropertySchema> property = context.property().or(() -> ofLine(context, before));
         List<CompletionItem> items = new ArrayList<>();
         property.ifPresent(
-                p -> words(p.shape()).forEach(w -> items.add(item(w, CompletionItemKind.EnumMember, "", ""))));
+                p -> ValueWords.of(p.shape()).forEach(w -> items.add(item(w, CompletionItemKind.EnumMember, "", ""))));
         boolean species = property.filter(p -> p.shape() == Shape.Plain.SPECIES).isPresent();
         if (species) {
             SpeciesTable.published()
@@ -128,31 +137,12 @@ public final class Completions {
         return items;
     }
 
-    /** The property whose name begins the last statement of the line. */
+    /** The property whose name begins what stands before the cursor. */
     private static Optional<PropertySchema> ofLine(Context context, String before) {
-        String last = before.substring(Math.max(before.lastIndexOf('{'), before.lastIndexOf(';')) + 1).strip();
+        String last = before.strip();
         int blank = last.indexOf(' ');
         String name = blank < 0 ? last : last.substring(0, blank);
         return context.schema().flatMap(s -> s.property(name));
-    }
-
-    private static List<String> words(Shape shape) {
-        return switch (shape) {
-            case Shape.OneOf(List<String> words) -> words;
-            case Shape.LengthOrAuto auto -> List.of("auto");
-            case Shape.Choice(List<String> words, BlockSchema options) -> words;
-            case Shape.Inner inner -> List.of();
-            case Shape.Named named -> List.of();
-            case Shape.Plain plain -> switch (plain) {
-                case DIRECTION -> List.of("right", "left", "back", "front", "up", "down");
-                case LOAD -> List.of("books", "heavy_books", "library", "things");
-                case FLAWS -> List.of("knot", "check", "sapwood", "worm", "pith", "none");
-                case RINGS -> List.of("flat", "rift", "quarter");
-                case LENGTH, SIZE, SIZE_2, SIZE_3, POINT_2, POINT_3, ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE,
-                        COUNT, TEXT, SPECIES, BOARD, PART, PARTS, SAW, ROOM, PAIR, MASS, NUMBER ->
-                    List.of();
-            };
-        };
     }
 
     private List<CompletionItem> declarations() {

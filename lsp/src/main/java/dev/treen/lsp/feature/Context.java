@@ -7,6 +7,7 @@ import dev.treen.model.JointSchema;
 import dev.treen.model.PropertySchema;
 import dev.treen.model.Schemas;
 import dev.treen.model.Shape;
+import dev.treen.source.Span;
 import dev.treen.syntax.Block;
 import dev.treen.syntax.Statement;
 import java.util.List;
@@ -34,9 +35,11 @@ record Context(Optional<BlockSchema> schema, Optional<PropertySchema> property) 
             Optional<BlockSchema> schema,
             int offset,
             Map<String, BlockSchema> patterns) {
-        for (Statement statement : statements) {
+        for (int i = 0; i < statements.size(); i++) {
+            Statement statement = statements.get(i);
             Optional<Block> body = statement.body();
-            if (body.isPresent() && body.get().span().start() < offset && offset < body.get().span().end()) {
+            boolean last = i + 1 == statements.size() || statements.get(i + 1).span().start() > offset;
+            if (body.isPresent() && isIn(body.get().span(), offset, last)) {
                 return within(body.get().statements(), opened(statement, schema, patterns), offset, patterns);
             }
             if (statement instanceof Statement.Property property
@@ -46,6 +49,12 @@ record Context(Optional<BlockSchema> schema, Optional<PropertySchema> property) 
             }
         }
         return new Context(schema, Optional.empty());
+    }
+
+    /** Whether a cursor stands in a block; in one that is not closed yet also behind all that is in it. */
+    private static boolean isIn(Span block, int offset, boolean last) {
+        return block.start() < offset
+                && (offset < block.end() || (last && block.source().text().charAt(block.to() - 1) != '}'));
     }
 
     /** The schema of the block that a statement opens. */

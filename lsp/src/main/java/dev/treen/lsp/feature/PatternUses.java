@@ -17,6 +17,9 @@ import org.eclipse.lsp4j.WorkspaceEdit;
  * once that has been made sure of; what was found is kept for as long as the text and the thing stay the same.
  */
 public final class PatternUses {
+    /** In a larger project the search, which makes and compares the whole of it, takes longer than anybody waits for it. */
+    private static final int MOST_PARTS = 1_000;
+
     private Optional<Found> kept = Optional.empty();
 
     /** What was found for one version of a text, at its statement that begins at {@code from}. */
@@ -26,21 +29,21 @@ public final class PatternUses {
     public PatternUses() {
     }
 
-    /** What is offered at a place. */
-    public List<CodeAction> at(Document document, Range range) {
-        return statement(document, document.positions().span(range).start()).stream()
-                .flatMap(from -> found(document, from).stream())
-                .map(each -> action(document, each))
-                .toList();
+    /** Where the statement at a place begins, if a use may come to the same; quickly told. */
+    Optional<Integer> place(Document document, Range range) {
+        int offset = document.positions().span(range).start();
+        return document.analysis().evaluation().project().parts().size() > MOST_PARTS
+                ? Optional.empty()
+                : document.analysis().tree().statements().stream()
+                        .filter(each -> each.span().touches(offset))
+                        .map(each -> each.span().start())
+                        .findFirst()
+                        .filter(from -> PatternUse.mayBe(document.analysis(), from));
     }
 
-    /** Where the statement at {@code offset} begins. */
-    private static Optional<Integer> statement(Document document, int offset) {
-        return document.analysis().tree().statements().stream()
-                .filter(each -> each.span().touches(offset))
-                .map(each -> each.span().start())
-                .findFirst()
-                .filter(from -> PatternUse.mayBe(document.analysis(), from));
+    /** What is offered for the statement that begins at {@code from}; it takes a second or more. */
+    List<CodeAction> at(Document document, int from) {
+        return found(document, from).stream().map(each -> action(document, each)).toList();
     }
 
     private synchronized List<PatternUse.Written> found(Document document, int from) {

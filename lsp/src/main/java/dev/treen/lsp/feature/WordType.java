@@ -17,8 +17,10 @@ enum WordType {
     STRING(10, "string"),
     COMMENT(11, "comment"),
     OPERATOR(12, "operator"),
+    ENUM_MEMBER(13, "enumMember"),
+    FUNCTION(14, "function"),
     /** Not coloured, and last because it is not in the legend. */
-    NONE(13, "");
+    NONE(15, "");
 
     private static final List<WordType> ALL = List.of(values());
 

@@ -120,4 +120,38 @@ class CompletionsTest {
                     .doesNotContain("suits");
         }
     }
+
+    /** Where a cursor stands ({@code |} in the text), what is offered. */
+    private static List<String> offered(String marked) throws Exception {
+        try (Editor editor = new Editor()) {
+            String before = marked.substring(0, marked.indexOf('|'));
+            String uri = editor.open(marked.replace("|", ""));
+            Position at = new Position(
+                    (int) before.chars().filter(c -> c == '\n').count(),
+                    before.length() - before.lastIndexOf('\n') - 1);
+            return at(editor, uri, at).stream().map(CompletionItem::getLabel).toList();
+        }
+    }
+
+    @Test
+    void aBlockInOneLineOffersWhatOneOfManyLinesDoes() throws Exception {
+        List<String> properties = offered(CORNER + "part lid {\n  |\n}\n");
+        assertThat(properties).contains("length", "thickness", "from").doesNotContain("joint");
+        assertThat(offered(CORNER + "part lid { | }\n")).isEqualTo(properties);
+        assertThat(offered(CORNER + "part lid {|}\n")).isEqualTo(properties);
+        assertThat(offered(CORNER + "part lid { length 160; | }\n")).isEqualTo(properties);
+        assertThat(offered(CORNER + "part lid { length 160; wi| }\n")).isEqualTo(properties);
+        assertThat(offered(CORNER + "part lid { place { length right }; | }\n")).isEqualTo(properties);
+        assertThat(offered(CORNER + "part lid { |\n")).as("not closed yet").isEqualTo(properties);
+        assertThat(offered(CORNER + "part lid { place { | } }\n")).contains("width", "at").doesNotContain("thickness");
+        assertThat(offered(CORNER + "part lid { place { length | } }\n")).contains("right", "up");
+        assertThat(offered(CORNER + "joint mitre front to left { | }\n")).contains("keys").doesNotContain("part");
+        assertThat(offered("board plank { species | }\n")).contains("black_cherry").doesNotContain("size");
+        assertThat(offered("board plank { species black_cherry; | }\n")).contains("size", "moisture");
+    }
+
+    @Test
+    void asMuchIsOfferedBehindATextWithMarksInIt() throws Exception {
+        assertThat(offered("project \"A { box; 1\" { | }\n")).contains("units").doesNotContain("part");
+    }
 }

@@ -5,6 +5,7 @@ import static dev.treen.lsp.Editor.get;
 import static dev.treen.lsp.EditorClient.next;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonObject;
 import dev.treen.lsp.Editor;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,9 +19,11 @@ import org.eclipse.lsp4j.CodeLens;
 import org.eclipse.lsp4j.CodeLensParams;
 import org.eclipse.lsp4j.CodeLensWorkspaceCapabilities;
 import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DidChangeConfigurationParams;
 import org.eclipse.lsp4j.ExecuteCommandParams;
 import org.eclipse.lsp4j.MessageType;
 import org.eclipse.lsp4j.ProgressParams;
+import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.ShowDocumentCapabilities;
 import org.eclipse.lsp4j.WindowClientCapabilities;
 import org.eclipse.lsp4j.WorkDoneProgressBegin;
@@ -105,6 +108,44 @@ class LensesTest {
             get(editor.server().getWorkspaceService().executeCommand(
                     new ExecuteCommandParams(Commands.BUILD, List.of(uri))));
             assertThat(next(editor.client().messages).getMessage()).contains("Save the project first");
+        }
+    }
+
+    @Test
+    void thePlanIsBuiltWithThePaperThatIsWantedOrWithout() throws Exception {
+        Path project = folder.resolve("caddy.treen");
+        Files.copy(CADDY, project);
+        Path plan = folder.resolve("caddy-plan");
+        try (Editor editor = new Editor(able())) {
+            String uri = editor.open(project);
+            run(editor, Commands.BUILD, uri, "none");
+            assertThat(next(editor.client().shown).getUri()).contains("caddy-plan");
+            assertThat(plan.resolve("plan.html")).exists();
+            assertThat(plan.resolve("plan.pdf")).doesNotExist();
+            JsonObject treen = new JsonObject();
+            treen.addProperty("paper", "papyrus");
+            editor.server().getWorkspaceService().didChangeConfiguration(new DidChangeConfigurationParams(treen));
+            run(editor, Commands.BUILD, uri);
+            assertThat(next(editor.client().messages).getMessage()).contains("no paper is called papyrus", "a4");
+            run(editor, Commands.BUILD, uri, "a4");
+            assertThat(next(editor.client().shown).getUri()).contains("caddy-plan");
+            assertThat(plan.resolve("plan.pdf")).exists();
+        }
+    }
+
+    /** A line that changes nothing of the boards while they are laid out does not cost what the layout has to say. */
+    @Test
+    void aPartWithoutRoomIsToldThoughALineIsTypedMeanwhile() throws Exception {
+        try (Editor editor = new Editor(able())) {
+            String uri = editor.open(many(100) + "part beam { length 2600; width 40; thickness 15 }\n// a note\n");
+            assertThat(next(editor.client().progress).getValue().getLeft()).isInstanceOf(WorkDoneProgressBegin.class);
+            editor.type(uri, editor.range(uri, "a note"), "another note");
+            PublishDiagnosticsParams told;
+            do {
+                told = editor.client().nextPublished();
+            } while (told.getDiagnostics().stream()
+                    .noneMatch(each -> each.getCode().getLeft().equals("part-fits-no-board")));
+            assertThat(told.getVersion()).isEqualTo(2);
         }
     }
 

@@ -112,6 +112,36 @@ class ViewsTest {
         }
     }
 
+    /** By the schema a word of a value is one of a few, and not the name of a property. */
+    @Test
+    void wordsOfValuesHaveAnotherColourThanProperties() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open("""
+                    let deep = max(3, 4)
+                    board plank { species black_cherry; size 900 x 140 x 27; moisture 9% }
+                    part front { length 160; width deep; thickness auto; from plank; place { length right } }
+                    part far { length front.width; width wrong; from nowhere }
+                    joint mitre front to far { keys none }
+                    """);
+            var data = get(editor.document().semanticTokensFull(new SemanticTokensParams(file(uri)))).getData();
+            List<String> legend = editor.greeting().getCapabilities().getSemanticTokensProvider().getLegend()
+                    .getTokenTypes();
+            List<String> words = new ArrayList<>();
+            int line = 0;
+            int character = 0;
+            for (int i = 0; i < data.size(); i += 5) {
+                line += data.get(i);
+                character = data.get(i + 1) + (data.get(i) == 0 ? character : 0);
+                words.add(editor.read(uri, new Range(new Position(line, character),
+                        new Position(line, character + data.get(i + 2)))) + " " + legend.get(data.get(i + 3)));
+            }
+            assertThat(words).contains("max function", "species property", "black_cherry enumMember", "size property",
+                    "length property", "deep variable", "auto enumMember", "plank struct", "right enumMember",
+                    "front class", "wrong variable", "nowhere variable", "mitre type", "none enumMember")
+                    .doesNotContain("right property", "black_cherry property", "auto property", "mitre property");
+        }
+    }
+
     @Test
     void usedFilesAreLinks() throws Exception {
         Files.writeString(folder.resolve("rack.treen"), "let wall = 9\n");
