@@ -315,7 +315,10 @@ final class Waiting {
                 || finding.related().stream().anyMatch(each -> at(each.at()) >= 0 && waiting.get(at(each.at())));
     }
 
-    /** The number of the last statement at the top that begins at or before a place and reaches it, or −1. */
+    /**
+     * The number of the last statement at the top that begins at or before a place and reaches it, or −1. What only begins
+     * where a statement ends, as a stray sign behind its brace, stands beside it, with a blank between them or without.
+     */
     private int at(Span place) {
         if (!place.file().equals(file)) {
             return -1;
@@ -331,7 +334,7 @@ final class Waiting {
                 low = middle + 1;
             }
         }
-        return high >= 0 && start <= ends[high] ? high : -1;
+        return high >= 0 && (start < ends[high] || (start == ends[high] && place.end() == start)) ? high : -1;
     }
 
     private static Set<FindingKind> own() {

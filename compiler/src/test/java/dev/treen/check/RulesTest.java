@@ -57,7 +57,7 @@ class RulesTest {
         assertThat(finding.numbers().get("gap")).isEqualTo(2);
         assertThat(finding.numbers().get("swelling")).isCloseTo(swelling, offset(0.003));
         assertThat(finding.found()).contains("2.34 mm a side").contains("0.34 mm too little");
-        assertThat(finding.because()).contains("white oak commercial").contains("Table 13-5");
+        assertThat(finding.because()).contains("flat-sawn white oak, 316").contains("Table 13-5");
         assertThat(finding.related()).hasSize(2);
         assertThat(tight.mended("panel-tight").codes()).isEmpty();
         assertThat(tight.applied(finding.remedies().get(1)).codes()).isEmpty();

@@ -64,7 +64,7 @@ class DataFilesTest {
     @Test
     void figuresKnowTheirOrigin() {
         for (Figure figure : Figures.standard().all()) {
-            assertThat(figure.rule()).matches("[MSQJF]-(\\d\\d[a-z]?|[a-j])");
+            assertThat(figure.rule()).matches("[MSQJFO]-(\\d\\d[a-z]?|[a-j])");
             assertThat(figure.meaning()).isNotBlank();
             assertThat(figure.citation().provenance())
                     .isIn("published", "derived", "from memory", "common practice, no source");
