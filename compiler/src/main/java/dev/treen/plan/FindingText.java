@@ -4,7 +4,9 @@ import dev.treen.finding.Finding;
 import dev.treen.finding.Related;
 import dev.treen.finding.Remedy;
 import dev.treen.source.Span;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Findings for the terminal: what, the line with a caret, by how much, why, what to do. */
 public final class FindingText {
@@ -19,9 +21,11 @@ public final class FindingText {
 
     /** All findings, one below the other, and how many there are. */
     public String of(List<Finding> findings) {
-        StringBuilder out = new StringBuilder();
-        findings.forEach(f -> out.append(of(f)).append('\n'));
-        return out.append(summary(findings)).append('\n').toString();
+        // A statement for several parts is found at fault once for each; what reads the same is told once.
+        Map<String, Finding> told = new LinkedHashMap<>();
+        findings.forEach(f -> told.putIfAbsent(of(f), f));
+        return String.join("\n", told.keySet()) + (told.isEmpty() ? "" : "\n")
+                + summary(List.copyOf(told.values())) + '\n';
     }
 
     private static String summary(List<Finding> findings) {

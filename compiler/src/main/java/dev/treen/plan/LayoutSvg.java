@@ -172,13 +172,24 @@ public final class LayoutSvg {
                 svg.line(at.x(line.x1()), at.y(line.y1()), x, at.y(line.y2()), "stroke-width",
                         Svg.number(Math.max(2.2, at.size(line.width()))), "stroke-dasharray", "5 2");
                 boolean leftward = line.x2().compareTo(line.x1()) < 0;
-                flaw(line.kind(), x + (leftward ? -4 : 4), at.y(line.y2()) + 3, leftward ? "end" : "start");
+                endOf(line.kind(), x, at.y(line.y2()), leftward);
             }
             case Defect.Patch patch -> {
                 Rectangle area = new Rectangle(patch.x(), patch.y(), patch.length(), patch.width());
                 box(area, look);
                 flaw(patch.kind(), at.middleX(area), at.middleY(area) + 3, "middle");
             }
+        }
+    }
+
+    /** Names what ends at a place: beside it, or above it where the name would run out of the picture. */
+    private void endOf(String kind, double x, double y, boolean leftward) {
+        double word = 4 + kind.length() * LayoutLabels.SMALL * Svg.LETTER;
+        double wide = at.size(board.board().length().value()) + 2 * MARGIN;
+        if (leftward ? x > word : x + word < wide) {
+            flaw(kind, x + (leftward ? -4 : 4), y + 3, leftward ? "end" : "start");
+        } else {
+            flaw(kind, x, y - 5, leftward ? "start" : "end");
         }
     }
 

@@ -53,4 +53,14 @@ class FindingTextTest {
                 .build();
         assertThat(new FindingText(false).of(List.of(finding))).contains("  rack.treen:1:7\n");
     }
+
+    /** A joint that stands once for two pairs of parts: what differs is only which parts it is about. */
+    @Test
+    void whatReadsTheSameIsToldOnce() {
+        Finding.Builder left = Finding.of(KIND, FILE.span(6, 10), "`seat` is wide").about("left");
+        Finding.Builder right = Finding.of(KIND, FILE.span(6, 10), "`seat` is wide").about("right");
+        Finding other = Finding.of(KIND, FILE.span(39, 40), "`seat` is wide").build();
+        assertThat(new FindingText(false).of(List.of(left.build(), right.build(), other)))
+                .containsOnlyOnce("bench.treen:1:7").contains("bench.treen:2:5", "2 warnings");
+    }
 }

@@ -2,6 +2,7 @@ package dev.treen.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.treen.drawing.Svg;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,6 +66,25 @@ class LayoutSvgTest {
                 assertThat(y + Double.parseDouble(each.getAttribute("height")))
                         .isLessThanOrEqualTo(Double.parseDouble(box[3]));
             }
+        }
+    }
+
+    /** A split to the very end of the board, at either end: its name stands within the picture. */
+    @Test
+    void theNameOfASplitAtTheEndIsNotCutOff() throws Exception {
+        for (String split : List.of("from 1560, 70; to 1650, 64", "from 90, 70; to 0, 64")) {
+            Document svg = read(drawn(Projects.of("", "board ash { species white_ash; size 1650 x 130 x 22; check { "
+                    + split + " } }\npart end { length 240; width 110; thickness 16 }\n")));
+            double wide = Double.parseDouble(svg.getDocumentElement().getAttribute("viewBox").split(" ")[2]);
+            Element name = all(svg, "text").stream()
+                    .filter(each -> each.getTextContent().equals("check"))
+                    .findFirst()
+                    .orElseThrow();
+            double x = Double.parseDouble(name.getAttribute("x"));
+            double word = "check".length() * LayoutLabels.SMALL * Svg.LETTER;
+            boolean ends = name.getAttribute("text-anchor").equals("end");
+            assertThat(ends ? x - word : x).as(split).isNotNegative();
+            assertThat(ends ? x : x + word).as(split).isLessThanOrEqualTo(wide);
         }
     }
 

@@ -62,7 +62,8 @@ public final class Diagnostics {
                 diagnostics.add(diagnostic(document, finding));
             }
         }
-        return diagnostics;
+        // A statement for several parts is found at fault once for each; what reads the same is told once.
+        return diagnostics.stream().distinct().toList();
     }
 
     List<Finding> findings(Document document) {
