@@ -227,10 +227,8 @@ final class Dividing {
      * board in common each needs one of its own, so the fewest boards that may give a part are looked at first.
      */
     private static double needed(Rack rack) {
-        List<Set<String>> giving = rack.problem(1).pieces().stream()
-                .flatMap(piece -> piece.onlyFrom().stream())
+        List<Set<String>> giving = rack.giving().stream()
                 .filter(from -> !from.isEmpty())
-                .distinct()
                 .sorted(Comparator.comparingInt(Set::size))
                 .toList();
         Set<String> looked = new HashSet<>();

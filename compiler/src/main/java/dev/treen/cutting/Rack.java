@@ -254,17 +254,27 @@ final class Rack {
     private Piece piece(Blank blank) {
         Size size = size(blank);
         List<FinishedPart> parts = blank.parts().stream().map(this::part).toList();
-        List<String> named = parts.stream()
-                .flatMap(part -> part.part().from().map(Board::name).stream())
-                .distinct()
-                .toList();
-        Set<String> from = giving.computeIfAbsent(
-                List.of(named, size.thickness, blank.members().size(), blank.plain()),
-                key -> giving(named, size.thickness, blank));
-        Piece piece = Piece.of(blank.name(), up(size.length), up(size.width), 1).from(from);
+        Piece piece = Piece.of(blank.name(), up(size.length), up(size.width), 1).from(giving(blank));
         return blank.plain()
                 ? piece.lying(blemishing.ways(parts.getFirst(), !wished.runOf(blank.name()).isEmpty()))
                 : piece;
+    }
+
+    /** The leaves that may give a piece, for each set of them that any piece has; in the order of the project. */
+    List<Set<String>> giving() {
+        return blanks.values().stream().map(this::giving).distinct().toList();
+    }
+
+    private Set<String> giving(Blank blank) {
+        List<String> named = blank.parts().stream()
+                .map(this::part)
+                .flatMap(part -> part.part().from().map(Board::name).stream())
+                .distinct()
+                .toList();
+        Length thickness = size(blank).thickness;
+        return giving.computeIfAbsent(
+                List.of(named, thickness, blank.members().size(), blank.plain()),
+                key -> giving(named, thickness, blank));
     }
 
     private Set<String> giving(List<String> named, Length thick, Blank blank) {

@@ -122,7 +122,7 @@ public record Nature(
     private static String words(Part part, Optional<Species> species) {
         String rings = part.rings().word();
         return rings + (rings.endsWith("°") ? " rings" : "-sawn") + (part.rings().assumed() ? " (assumed) " : " ")
-                + species.map(s -> s.commonName()).orElse("wood of no known species");
+                + species.map(Species::commonName).orElse("wood of no known species");
     }
 
     /** A manufactured panel of no known kind moves as plywood does. */

@@ -12,6 +12,7 @@ import dev.treen.quantity.LengthFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * What no setting of any joint can be, whatever its kind: finer than anything can be set out, zero where pieces stand that
@@ -62,7 +63,7 @@ record SettingFaults(Meeting meeting, List<PropertySchema> properties, LengthFor
                         + " smaller than its rules make them")));
     }
 
-    private Optional<Setting> lengths(java.util.function.Predicate<Length> such) {
+    private Optional<Setting> lengths(Predicate<Length> such) {
         return properties.stream()
                 .flatMap(property -> joint().given(property.name()).stream())
                 .filter(setting -> setting.value() instanceof Datum.Exactly(var quantity)

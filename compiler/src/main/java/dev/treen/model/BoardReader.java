@@ -148,15 +148,10 @@ final class BoardReader {
                     .ifPresent(n -> prices.add(new Price(n.getAsDouble(), per, given.property().span())));
         }
         if (!said || prices.size() > 1) {
-            Finding.Builder finding = Finding.of(
-                    ModelFindings.WRONG_KIND,
-                    given.property().name().span(),
-                    said ? "This `price` says more than one sum" : "This `price` does not say for how much of it")
-                    .found("Write one, as `" + Schemas.PRICE.example() + "`.");
-            UnsaidPrice.remedies(given.property(), Arrays.stream(Price.Per.values())
-                    .map(per -> new UnsaidPrice.Way(per.word(), per.phrase()))
-                    .toList()).forEach(finding::remedy);
-            session.add(finding.build());
+            session.add(UnsaidPrice.finding(given.property(), said, Schemas.PRICE.example(),
+                    Arrays.stream(Price.Per.values())
+                            .map(per -> new UnsaidPrice.Way(per.word(), per.phrase()))
+                            .toList()));
             return Optional.empty();
         }
         return prices.stream().findFirst();

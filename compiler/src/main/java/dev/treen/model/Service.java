@@ -1,6 +1,7 @@
 package dev.treen.model;
 
 import dev.treen.source.Span;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -13,6 +14,14 @@ import java.util.Optional;
 public record Service(Optional<RoomClimate> room, Optional<Carried> carries, Optional<Finish> finish) {
     /** The project's room, and no load that is known. */
     public static final Service USUAL = new Service(Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** The uses that a shelf may be said to have. */
+    public static final List<String> USES = List.of("books", "heavy_books", "library", "things");
+
+    /** Which faces are finished: both where the project says nothing. */
+    public String faces() {
+        return finish.map(Finish::faces).orElse("both");
+    }
 
     /** What lies on a part. */
     public sealed interface Carried {

@@ -12,7 +12,6 @@ import java.util.Optional;
 /** Reads what a part has to stand: its room, its load, its finish. */
 final class ServiceReader {
     /** The uses that a load is known for. */
-    static final List<String> USES = List.of("books", "heavy_books", "library", "things");
 
     private final Session session;
     private final Reader reader;
@@ -43,7 +42,7 @@ final class ServiceReader {
         }
         Value value = values.getFirst();
         if (value.expr() instanceof Expr.Word) {
-            return reader.word(given, USES).map(use -> new Service.Carried.For(use, at));
+            return reader.word(given, Service.USES).map(use -> new Service.Carried.For(use, at));
         }
         Datum datum = reader.value(value.expr(), given.scope());
         if (datum instanceof Datum.Exactly(Quantity quantity) && quantity.dimension() == Dimension.MASS

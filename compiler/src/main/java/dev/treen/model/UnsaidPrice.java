@@ -1,6 +1,7 @@
 package dev.treen.model;
 
 import dev.treen.finding.Edit;
+import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
 import dev.treen.syntax.Statement;
 import dev.treen.syntax.Value;
@@ -19,8 +20,23 @@ final class UnsaidPrice {
     private UnsaidPrice() {
     }
 
+    /**
+     * That a price is no one sum for so much of a thing, as {@code example} is.
+     *
+     * @param said whether it says for how much of it, and then more than once
+     */
+    static Finding finding(Statement.Property price, boolean said, String example, List<Way> ways) {
+        Finding.Builder finding = Finding.of(
+                ModelFindings.WRONG_KIND,
+                price.name().span(),
+                said ? "This `price` says more than one sum" : "This `price` does not say for how much of it")
+                .found("Write one, as `" + example + "`.");
+        remedies(price, ways).forEach(finding::remedy);
+        return finding.build();
+    }
+
     /** What may have been meant by {@code price}; nothing where it holds no sum of its own. */
-    static List<Remedy> remedies(Statement.Property price, List<Way> ways) {
+    private static List<Remedy> remedies(Statement.Property price, List<Way> ways) {
         if (price.values().size() != 1 || price.body().isPresent()) {
             return List.of();
         }

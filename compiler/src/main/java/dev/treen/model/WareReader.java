@@ -140,13 +140,10 @@ final class WareReader {
                     .ifPresent(n -> sums.add(new Selling.Sum(n.getAsDouble(), per, at)));
         }
         if (!said || sums.size() > 1) {
-            Finding.Builder finding = Finding.of(ModelFindings.WRONG_KIND, at,
-                    said ? "This `price` says more than one sum" : "This `price` does not say for how much of it")
-                    .found("Write one, as `" + Schemas.WARE_PRICE.example() + "`.");
-            UnsaidPrice.remedies(given.property(), Arrays.stream(Selling.Per.values())
-                    .map(per -> new UnsaidPrice.Way(per.word(), per.phrase()))
-                    .toList()).forEach(finding::remedy);
-            session.add(finding.build());
+            session.add(UnsaidPrice.finding(given.property(), said, Schemas.WARE_PRICE.example(),
+                    Arrays.stream(Selling.Per.values())
+                            .map(per -> new UnsaidPrice.Way(per.word(), per.phrase()))
+                            .toList()));
             return Optional.empty();
         }
         return sums.stream().findFirst();

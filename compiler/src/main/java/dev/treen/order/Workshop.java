@@ -129,7 +129,7 @@ record Workshop(
 
     /** Whether any face of {@code part} gets a finish. */
     static boolean finished(FinishedPart part) {
-        return part.part().service().finish().map(finish -> !finish.faces().equals("none")).orElse(true);
+        return !part.part().service().faces().equals("none");
     }
 
     /** Area of one face of each part, in units of 0.1 m². */

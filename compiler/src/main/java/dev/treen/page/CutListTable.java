@@ -1,6 +1,7 @@
 package dev.treen.page;
 
 import dev.treen.plan.CutList;
+import java.util.Map;
 import org.jsoup.nodes.Element;
 
 /** What is to be cut: every part at its finished and its rough size. */
@@ -38,9 +39,10 @@ final class CutListTable {
             }
         }
         Element body = Html.add(table, "tbody");
+        Map<String, String> drawn = PartDrawings.addresses(page);
         boolean anyToFit = false;
         for (CutList.Row row : page.list().rows()) {
-            row(page, body, row);
+            row(page, body, row, drawn);
             anyToFit |= row.toFit();
         }
         page.list().loose().forEach(row -> loose(page, body, row));
@@ -74,11 +76,11 @@ final class CutListTable {
         Html.said(from, "span", row.species(), "class", "remark");
     }
 
-    private static void row(Page page, Element body, CutList.Row row) {
+    private static void row(Page page, Element body, CutList.Row row, Map<String, String> drawn) {
         Element line = Html.add(body, "tr");
         Element mark = Html.add(line, "th", "scope", "row", "class", "mark");
-        PartDrawings.address(page, row.parts()).ifPresentOrElse(
-                drawn -> Html.said(mark, "a", row.mark(), "href", "#" + drawn),
+        row.parts().stream().filter(drawn::containsKey).map(drawn::get).findFirst().ifPresentOrElse(
+                address -> Html.said(mark, "a", row.mark(), "href", "#" + address),
                 () -> Html.text(mark, row.mark()));
         Element part = Html.add(line, "td");
         Html.names(part, row.parts());

@@ -2,9 +2,9 @@ package dev.treen.page;
 
 import dev.treen.drawing.ProjectionSymbol;
 import dev.treen.drawing.Sheet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jsoup.nodes.Element;
 
@@ -42,18 +42,18 @@ final class PartDrawings {
         }
     }
 
-    /** Where one of {@code parts} is drawn; parts that are alike share a drawing. */
-    static Optional<String> address(Page page, List<String> parts) {
+    /** Where each part is drawn; parts that are alike share a drawing. */
+    static Map<String, String> addresses(Page page) {
+        Map<String, String> addresses = new HashMap<>();
         int number = 0;
         for (Map.Entry<String, Sheet> each : page.drawings().sheets().entrySet()) {
             if (each.getKey().startsWith(PART)) {
-                number++;
-                if (names(each.getValue(), each.getKey().substring(PART.length())).stream().anyMatch(parts::contains)) {
-                    return Optional.of("drawing-" + number);
-                }
+                String address = "drawing-" + ++number;
+                names(each.getValue(), each.getKey().substring(PART.length()))
+                        .forEach(name -> addresses.putIfAbsent(name, address));
             }
         }
-        return Optional.empty();
+        return addresses;
     }
 
     /** The parts that {@code sheet} shows. */

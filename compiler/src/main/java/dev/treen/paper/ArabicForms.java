@@ -98,7 +98,8 @@ final class ArabicForms {
         return next;
     }
 
-    private static boolean mark(int letter) {
+    /** Whether {@code letter} stands on or under the one before it. */
+    static boolean mark(int letter) {
         return Character.getType(letter) == Character.NON_SPACING_MARK;
     }
 

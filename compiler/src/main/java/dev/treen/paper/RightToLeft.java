@@ -75,17 +75,13 @@ final class RightToLeft {
         int from = 0;
         while (from < run.length()) {
             int to = from + Character.charCount(run.codePointAt(from));
-            while (to < run.length() && mark(run.codePointAt(to))) {
+            while (to < run.length() && ArabicForms.mark(run.codePointAt(to))) {
                 to += Character.charCount(run.codePointAt(to));
             }
             out.insert(0, mirrored(run.substring(from, to)));
             from = to;
         }
         return out.toString();
-    }
-
-    private static boolean mark(int letter) {
-        return Character.getType(letter) == Character.NON_SPACING_MARK;
     }
 
     /** The pairs that names are likely to hold; the JDK tells which letters are mirrored, and not by what. */

@@ -7,7 +7,6 @@ import dev.treen.joinery.Hardware;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.model.Selling;
-import dev.treen.model.Service;
 import dev.treen.model.Ware;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
@@ -108,7 +107,7 @@ public final class Supplies {
         if (area <= 0) {
             return;
         }
-        boolean all = joined.parts().stream().allMatch(part -> faces(part).equals("both"));
+        boolean all = joined.parts().stream().allMatch(part -> part.part().service().faces().equals("both"));
         Optional<Ware> chosen = joined.project().settings().finish().filter(ware -> ware.kind().isPresent());
         for (Finish each : Finish.all()) {
             boolean wanted = chosen.flatMap(Ware::kind).map(kind -> kind.equals(each.word())).orElse(true);
@@ -135,16 +134,12 @@ public final class Supplies {
 
     /** What of its surface a part asks to be finished, in mm². */
     private static double finished(FinishedPart part) {
-        return switch (faces(part)) {
+        return switch (part.part().service().faces()) {
             case "none" -> 0;
             case "one" -> Math.max(0,
                     surface(part) - part.length().value().toDoubleMm() * part.width().value().toDoubleMm());
             default -> surface(part);
         };
-    }
-
-    private static String faces(FinishedPart part) {
-        return part.part().service().finish().map(Service.Finish::faces).orElse("both");
     }
 
     private static double surface(FinishedPart part) {

@@ -48,8 +48,8 @@ final class Apart {
             return List.of(problem);
         }
         Set<BitSet> together = new LinkedHashSet<>();
-        problem.pieces().forEach(piece -> together.add(of(giving, List.of(piece.id()))));
-        problem.runs().forEach(run -> together.add(of(giving, run.pieceIds())));
+        problem.pieces().forEach(piece -> together.add(of(giving, piece.id())));
+        problem.runs().forEach(run -> together.add(of(giving, run)));
         return joined(together).stream().map(boards -> group(problem, boards, giving)).toList();
     }
 
@@ -66,9 +66,13 @@ final class Apart {
         return boards;
     }
 
-    private static BitSet of(Map<String, BitSet> giving, List<String> pieces) {
+    private static BitSet of(Map<String, BitSet> giving, String piece) {
+        return giving.getOrDefault(piece, new BitSet());
+    }
+
+    private static BitSet of(Map<String, BitSet> giving, Run run) {
         var boards = new BitSet();
-        pieces.forEach(id -> boards.or(giving.getOrDefault(id, new BitSet())));
+        run.pieceIds().forEach(id -> boards.or(of(giving, id)));
         return boards;
     }
 
@@ -88,8 +92,8 @@ final class Apart {
     private static YieldProblem group(YieldProblem problem, BitSet boards, Map<String, BitSet> giving) {
         return new YieldProblem(
                 boards.stream().mapToObj(problem.stocks()::get).toList(),
-                problem.pieces().stream().filter(piece -> boards.intersects(of(giving, List.of(piece.id())))).toList(),
-                problem.runs().stream().filter(run -> boards.intersects(of(giving, run.pieceIds()))).toList(),
+                problem.pieces().stream().filter(piece -> boards.intersects(of(giving, piece.id()))).toList(),
+                problem.runs().stream().filter(run -> boards.intersects(of(giving, run))).toList(),
                 problem.settings());
     }
 

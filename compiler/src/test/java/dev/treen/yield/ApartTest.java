@@ -21,13 +21,6 @@ class ApartTest {
         return boards.length == 0 ? piece : piece.from(Set.of(boards));
     }
 
-    private static Layout solved(YieldProblem problem) {
-        Outcome outcome = YieldSolver.solve(problem);
-        assertThat(outcome).isInstanceOf(Layout.class);
-        assertThat(LayoutChecker.check(problem, (Layout) outcome)).isEmpty();
-        return (Layout) outcome;
-    }
-
     /** By area the sheet would hold everything; but the leg is of ash, so both are needed, and that is proved. */
     @Test
     void boardsThatPartsInsistOnAreAllInTheBound() {
@@ -35,7 +28,7 @@ class ApartTest {
                 List.of(board("sheet", 2000, 1000), board("ash", 1000, 100)),
                 List.of(part("back", 500, 400, "sheet"), part("leg", 700, 60, "ash")),
                 List.of(), SAW);
-        Layout layout = solved(problem);
+        Layout layout = Solved.of(problem);
         assertThat(layout.score()).isEqualTo(2000 * 1000 + 1000 * 100);
         assertThat(layout.bound().value()).isEqualTo(layout.score());
         assertThat(layout.proved()).isTrue();
@@ -64,7 +57,7 @@ class ApartTest {
                 List.of(part("leg", 700, 60, "ash"), part("rail", 700, 60, "oak"), part("top", 1200, 60, "oak")),
                 List.of(), SAW);
         assertThat(Apart.groups(problem)).hasSize(1);
-        assertThat(solved(problem).unplaced())
+        assertThat(Solved.of(problem).unplaced())
                 .extracting(Unplaced::reason)
                 .containsExactly(new Unplaced.Reason.TooLarge("oak", 200, 0, java.util.Optional.empty()));
     }
@@ -87,10 +80,10 @@ class ApartTest {
             }
             var problem = new YieldProblem(stocks, pieces, List.of(), SAW);
             assertThat(Apart.groups(problem)).as("seed %d", seed).hasSize(3);
-            Layout layout = solved(problem);
+            Layout layout = Solved.of(problem);
             assertThat(layout.complete()).as("seed %d", seed).isTrue();
             assertThat(layout.bound().value()).as("seed %d", seed).isLessThanOrEqualTo(layout.score());
-            assertThat(layout).as("seed %d", seed).isEqualTo(solved(problem));
+            assertThat(layout).as("seed %d", seed).isEqualTo(Solved.of(problem));
         }
     }
 

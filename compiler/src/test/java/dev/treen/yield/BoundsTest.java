@@ -10,13 +10,6 @@ import org.junit.jupiter.api.Test;
 /** Bounds on boards: never above a layout that is there by construction, and sharp where reason says so. */
 class BoundsTest {
 
-    private static Layout solved(YieldProblem problem) {
-        Outcome outcome = YieldSolver.solve(problem);
-        assertThat(outcome).isInstanceOf(Layout.class);
-        assertThat(LayoutChecker.check(problem, (Layout) outcome)).isEmpty();
-        return (Layout) outcome;
-    }
-
     /** Boards cut at random into parts, so that so many boards are certainly enough, without any waste. */
     @Test
     void boardsCutApartComeTogetherAgainWithinTheBound() {
@@ -28,7 +21,7 @@ class BoundsTest {
                 cut(200, 120, 3, random, pieces);
             }
             var stock = Stock.clear("board", 200, 120).costing(1).times(Stock.UNLIMITED);
-            var layout = solved(new YieldProblem(List.of(stock), pieces, List.of(), Settings.kerf(0).steps(3_000)));
+            var layout = Solved.of(new YieldProblem(List.of(stock), pieces, List.of(), Settings.kerf(0).steps(3_000)));
             assertThat(layout.bound().value()).as("seed %d", seed).isEqualTo(boards);
         }
     }
@@ -52,7 +45,7 @@ class BoundsTest {
     @Test
     void partsOverHalfABoardTakeABoardEach() {
         var stock = Stock.clear("sheet", 100, 100).costing(1).times(Stock.UNLIMITED);
-        var layout = solved(new YieldProblem(
+        var layout = Solved.of(new YieldProblem(
                 List.of(stock), List.of(Piece.of("door", 51, 51, 7)), List.of(), Settings.kerf(0).steps(2_000)));
         assertThat(layout.score()).isEqualTo(7);
         assertThat(layout.proved()).isTrue();
@@ -64,7 +57,7 @@ class BoundsTest {
         var boards = List.of(Stock.clear("greater", 1000, 400), Stock.clear("lesser", 900, 300));
         var parts = List.of(Piece.of("top", 620, 140, 1), Piece.of("shelf", 640, 130, 1),
                 Piece.of("side", 600, 120, 2));
-        var layout = solved(new YieldProblem(boards, parts, List.of(), Settings.kerf(3).steps(4_000)));
+        var layout = Solved.of(new YieldProblem(boards, parts, List.of(), Settings.kerf(3).steps(4_000)));
         assertThat(layout.complete()).isTrue();
         assertThat(layout.score()).isEqualTo(1000 * 400 + 900 * 300);
         assertThat(layout.proved()).isTrue();
@@ -77,7 +70,7 @@ class BoundsTest {
         var parts = List.of(Piece.of("slat", 300, 45, 4));
         var two = new YieldProblem(
                 List.of(knotty, Stock.clear("spare", 2000, 100)), parts, List.of(), Settings.kerf(2).steps(2_000));
-        var layout = solved(two);
+        var layout = Solved.of(two);
         assertThat(layout.complete()).isTrue();
         assertThat(layout.score()).isEqualTo(100_000);
         assertThat(layout.proved()).isTrue();

@@ -31,13 +31,6 @@ class SecondOpinionTest {
         Loader.loadNativeLibraries();
     }
 
-    private static Layout solved(YieldProblem problem) {
-        Outcome outcome = YieldSolver.solve(problem);
-        assertThat(outcome).isInstanceOf(Layout.class);
-        assertThat(LayoutChecker.check(problem, (Layout) outcome)).isEmpty();
-        return (Layout) outcome;
-    }
-
     private static CpSolver exact(CpModel model) {
         var solver = new CpSolver();
         solver.getParameters().setNumWorkers(1).setRandomSeed(1).setMaxTimeInSeconds(60);
@@ -59,7 +52,7 @@ class SecondOpinionTest {
                 pieces.add(Piece.of("rail" + p, 30 + random.nextInt(60), 10, 1));
             }
             int kerf = random.nextInt(4);
-            var layout = solved(new YieldProblem(stocks, pieces, List.of(), Settings.kerf(kerf).steps(4_000)));
+            var layout = Solved.of(new YieldProblem(stocks, pieces, List.of(), Settings.kerf(kerf).steps(4_000)));
             if (layout.complete()) {
                 long best = leastCost(stocks, pieces, kerf);
                 assertThat(layout.bound().value()).as("seed %d", seed).isLessThanOrEqualTo(best);
@@ -111,7 +104,7 @@ class SecondOpinionTest {
             var problem = new YieldProblem(
                     List.of(Stock.clear("sheet", 40, 40)), pieces, List.of(),
                     Settings.kerf(1).aiming(Objective.MOST_VALUE).steps(20_000));
-            var layout = solved(problem);
+            var layout = Solved.of(problem);
             assertThat(layout.proved()).as("seed %d", seed).isTrue();
             assertThat(layout.score()).as("seed %d", seed).isLessThanOrEqualTo(mostValue(pieces, 40, 1));
         }
@@ -144,7 +137,7 @@ class SecondOpinionTest {
                 pieces.add(Piece.of("part" + p, 25 + random.nextInt(45), 6 + random.nextInt(5), 1));
             }
             var stock = Stock.clear("board", 100, 10).costing(1).times(9);
-            var layout = solved(new YieldProblem(List.of(stock), pieces, List.of(), Settings.kerf(0).steps(4_000)));
+            var layout = Solved.of(new YieldProblem(List.of(stock), pieces, List.of(), Settings.kerf(0).steps(4_000)));
             var bars = new ArrayList<Stock>();
             for (int b = 0; b < 9; b++) {
                 bars.add(Stock.clear("bar" + b, 100, 10).costing(1));

@@ -11,14 +11,6 @@ import org.junit.jupiter.api.Test;
 /** The solver on small kitchens' worth of parts, all figures invented. */
 class YieldSolverTest {
 
-    private static Layout solved(YieldProblem problem) {
-        Outcome outcome = YieldSolver.solve(problem);
-        assertThat(outcome).isInstanceOf(Layout.class);
-        Layout layout = (Layout) outcome;
-        assertThat(LayoutChecker.check(problem, layout)).isEmpty();
-        return layout;
-    }
-
     @Test
     void aTeaCaddyComesFromOneBoardWithTwoKnotsAndASplit() {
         var board = Stock.clear("plank", 12_000, 1_600)
@@ -33,7 +25,7 @@ class YieldSolverTest {
                 Piece.of("left", 980, 1_100, 1),
                 Piece.of("lid", 1_900, 1_120, 1));
         var runs = List.of(new Run(List.of("front", "right", "back")));
-        var layout = solved(new YieldProblem(List.of(board), pieces, runs, Settings.kerf(12).keeping(1500, 400)));
+        var layout = Solved.of(new YieldProblem(List.of(board), pieces, runs, Settings.kerf(12).keeping(1500, 400)));
         assertThat(layout.complete()).isTrue();
         assertThat(layout.boards()).hasSize(1);
         assertThat(layout.proved()).isTrue();
@@ -43,13 +35,13 @@ class YieldSolverTest {
     @Test
     void theSameProblemGivesTheSameLayout() {
         var problem = random(7, 30, true);
-        assertThat(solved(problem)).isEqualTo(solved(problem));
+        assertThat(Solved.of(problem)).isEqualTo(Solved.of(problem));
     }
 
     @Test
     void everyRandomProblemGivesALayoutThatTheCheckerPasses() {
         for (int seed = 0; seed < 60; seed++) {
-            solved(random(seed, 5 + seed % 30, seed % 2 == 0));
+            Solved.of(random(seed, 5 + seed % 30, seed % 2 == 0));
         }
     }
 
@@ -58,10 +50,10 @@ class YieldSolverTest {
         var settings = Settings.kerf(3).wasting(20, 10).steps(500);
         var fits = new YieldProblem(
                 List.of(Stock.clear("shelf", 1040, 220)), List.of(Piece.of("a", 1000, 200, 1)), List.of(), settings);
-        assertThat(solved(fits).complete()).isTrue();
+        assertThat(Solved.of(fits).complete()).isTrue();
         var not = new YieldProblem(
                 List.of(Stock.clear("shelf", 1039, 220)), List.of(Piece.of("a", 1000, 200, 1)), List.of(), settings);
-        assertThat(solved(not).unplaced())
+        assertThat(Solved.of(not).unplaced())
                 .containsExactly(
                         new Unplaced("a", 1, new Unplaced.Reason.TooLarge("shelf", 1, 0, java.util.Optional.empty())));
     }
@@ -69,7 +61,7 @@ class YieldSolverTest {
     @Test
     void aKnotInTheMiddleSaysHowMuchShorterThePartWouldHaveToBe() {
         var board = Stock.clear("b", 1000, 100).with(List.of(new Defect.Box(new Rect(600, 0, 50, 100))));
-        var layout = solved(new YieldProblem(
+        var layout = Solved.of(new YieldProblem(
                 List.of(board), List.of(Piece.of("rail", 604, 100, 2)), List.of(), Settings.kerf(4).steps(100)));
         assertThat(layout.boards()).isEmpty();
         assertThat(layout.unplaced()).hasSize(1);
@@ -82,11 +74,11 @@ class YieldSolverTest {
         var exact = new YieldProblem(
                 List.of(Stock.clear("b", 2003, 100)), List.of(Piece.of("p", 1000, 100, 2)), List.of(),
                 Settings.kerf(3));
-        assertThat(solved(exact).complete()).isTrue();
+        assertThat(Solved.of(exact).complete()).isTrue();
         var over = new YieldProblem(
                 List.of(Stock.clear("b", 2002, 100)), List.of(Piece.of("p", 1000, 100, 2)), List.of(),
                 Settings.kerf(3).steps(200));
-        assertThat(solved(over).unplaced().getFirst().copies()).isEqualTo(1);
+        assertThat(Solved.of(over).unplaced().getFirst().copies()).isEqualTo(1);
     }
 
     @Test
@@ -112,7 +104,7 @@ class YieldSolverTest {
     @Test
     void boardsBesideTheOneWithTheLargestOffcutKeepOneLargeOneToo() {
         var from = java.util.Set.of("small");
-        var layout = solved(new YieldProblem(
+        var layout = Solved.of(new YieldProblem(
                 List.of(Stock.clear("large", 3000, 400), Stock.clear("small", 1000, 300)),
                 List.of(
                         Piece.of("only", 300, 400, 1), Piece.of("a", 300, 90, 1).from(from),
@@ -131,7 +123,7 @@ class YieldSolverTest {
             pieces.add(Piece.of("p" + i, 100 + random.nextInt(900), 40 + random.nextInt(160), 10));
         }
         var stock = Stock.clear("board", 3000, 250).times(Stock.UNLIMITED);
-        var layout = solved(new YieldProblem(List.of(stock), pieces, List.of(), Settings.kerf(3).steps(200)));
+        var layout = Solved.of(new YieldProblem(List.of(stock), pieces, List.of(), Settings.kerf(3).steps(200)));
         assertThat(layout.complete()).isTrue();
         assertThat(layout.gap()).isLessThan(0.2);
     }

@@ -59,9 +59,7 @@ final class BlockSearch {
     private final Cell[][] cellAt;
     /** All values are multiples of this. */
     final long gcd;
-    private int[] heap = new int[1024];
-    private long[] heapKey = new long[1024];
-    private int waiting;
+    private final Heap waiting = new Heap();
     private long tries;
     /** The most value so far, from outside or from a block. */
     long best;
@@ -79,7 +77,7 @@ final class BlockSearch {
         this.prices = prices;
         this.budget = budget;
         refund = prices.refund(prices.price);
-        blocks = new Blocks(board.limit);
+        blocks = new Blocks(board.limit, board.type, board.l, board.w);
         this.around = around;
         sumX = sums(board.xs);
         sumY = sums(board.ys);
@@ -128,8 +126,8 @@ final class BlockSearch {
                 add(blocks.single(t, kind, x, y, board.value[t], net));
             }
         }
-        while (waiting > 0) {
-            int next = pop();
+        while (waiting.size() > 0) {
+            int next = waiting.pop();
             if (promise(next) < wanted()) {
                 continue;
             }
@@ -155,8 +153,8 @@ final class BlockSearch {
     /** What no layout can beat, as far as the search came. */
     long bound() {
         long most = best;
-        for (int i = 0; i < waiting; i++) {
-            most = Math.max(most, Math.floorDiv(promise(heap[i]) + refund, prices.scale));
+        for (int i = 0; i < waiting.size(); i++) {
+            most = Math.max(most, Math.floorDiv(promise(waiting.waiting(i)) + refund, prices.scale));
         }
         return most;
     }
@@ -226,72 +224,11 @@ final class BlockSearch {
             winner = n;
         }
         // What is certain counts more than what is hoped for: good layouts come sooner, and every block has its turn.
-        push(n, blocks.net[n] + (long) (EAGER * around[blocks.x[n]][blocks.y[n]]));
-    }
-
-    private void push(int n, long key) {
-        if (waiting == heap.length) {
-            heap = Arrays.copyOf(heap, waiting * 2);
-            heapKey = Arrays.copyOf(heapKey, waiting * 2);
-        }
-        int i = waiting++;
-        while (i > 0) {
-            int up = (i - 1) / 2;
-            if (before(heapKey[up], heap[up], key, n)) {
-                break;
-            }
-            heap[i] = heap[up];
-            heapKey[i] = heapKey[up];
-            i = up;
-        }
-        heap[i] = n;
-        heapKey[i] = key;
-    }
-
-    // Of equal promise the later block goes first: it is the larger one.
-    private static boolean before(long keyA, int a, long keyB, int b) {
-        return keyA != keyB ? keyA > keyB : a > b;
-    }
-
-    private int pop() {
-        int top = heap[0];
-        waiting--;
-        int n = heap[waiting];
-        long key = heapKey[waiting];
-        int i = 0;
-        while (2 * i + 1 < waiting) {
-            int c = 2 * i + 1;
-            if (c + 1 < waiting && before(heapKey[c + 1], heap[c + 1], heapKey[c], heap[c])) {
-                c++;
-            }
-            if (before(key, n, heapKey[c], heap[c])) {
-                break;
-            }
-            heap[i] = heap[c];
-            heapKey[i] = heapKey[c];
-            i = c;
-        }
-        heap[i] = n;
-        heapKey[i] = key;
-        return top;
+        waiting.push(n, blocks.net[n] + (long) (EAGER * around[blocks.x[n]][blocks.y[n]]));
     }
 
     /** Lays a block into a free leaf of a board. */
     void lay(State state, int slot, int leaf, int n, long stamp) {
-        BoardTree tree = state.own(slot, stamp);
-        if (blocks.first[n] < 0) {
-            int kind = blocks.second[n];
-            state.place(
-                    slot, leaf, board.type[kind], tree.x(leaf), tree.y(leaf), board.l[kind], board.w[kind], true,
-                    stamp);
-            return;
-        }
-        int a = blocks.first[n];
-        long sizeA = blocks.side[n] ? board.xs[blocks.x[a]] : board.ys[blocks.y[a]];
-        int kind = blocks.side[n] ? BoardTree.ROW : BoardTree.STACK;
-        int second = tree.cut(leaf, kind, sizeA);
-        int first = tree.before(second);
-        lay(state, slot, first, a, stamp);
-        lay(state, slot, second, blocks.second[n], stamp);
+        blocks.lay(state, slot, leaf, n, stamp, x -> board.xs[x], y -> board.ys[y]);
     }
 }

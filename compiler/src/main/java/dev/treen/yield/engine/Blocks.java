@@ -1,6 +1,7 @@
 package dev.treen.yield.engine;
 
 import java.util.Arrays;
+import java.util.function.IntToLongFunction;
 
 /**
  * Blocks of parts, each with the counts it uses, kept so that a block is dropped when another of the same counts is no
@@ -24,8 +25,15 @@ final class Blocks {
     private int[] chain = new int[1024];
     private int[] heads = new int[4096];
     private final long[] key;
+    private final int[] type;
+    private final long[] l;
+    private final long[] w;
 
-    Blocks(int[] limit) {
+    /** No blocks yet, of parts with these limits by type, which may lie in ways of these types and sizes. */
+    Blocks(int[] limit, int[] type, long[] l, long[] w) {
+        this.type = type;
+        this.l = l;
+        this.w = w;
         types = limit.length;
         tally = new Tally(limit);
         counts = new long[1024 * tally.words];
@@ -121,5 +129,22 @@ final class Blocks {
             chain[i] = heads[s];
             heads[s] = i;
         }
+    }
+
+    /** Lays a block into a free leaf of a board; {@code alongX} and {@code alongY} say how long its sides are. */
+    void lay(
+            State state, int slot, int leaf, int n, long stamp, IntToLongFunction alongX, IntToLongFunction alongY) {
+        BoardTree tree = state.own(slot, stamp);
+        if (first[n] < 0) {
+            int kind = second[n];
+            state.place(slot, leaf, type[kind], tree.x(leaf), tree.y(leaf), l[kind], w[kind], true, stamp);
+            return;
+        }
+        int a = first[n];
+        long size = side[n] ? alongX.applyAsLong(x[a]) : alongY.applyAsLong(y[a]);
+        int rest = tree.cut(leaf, side[n] ? BoardTree.ROW : BoardTree.STACK, size);
+        int before = tree.before(rest);
+        lay(state, slot, before, a, stamp, alongX, alongY);
+        lay(state, slot, rest, second[n], stamp, alongX, alongY);
     }
 }

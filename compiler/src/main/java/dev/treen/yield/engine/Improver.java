@@ -121,8 +121,7 @@ final class Improver {
         Arrays.fill(late, Double.POSITIVE_INFINITY);
         double now = measure(state);
         for (long turn = 0; budget.step(); turn++) {
-            change(limit);
-            charge(budget);
+            change(limit, budget);
             now = accept(now, measure(state), turn);
             if (value || state.complete()) {
                 if (offer(state) && (!value || reached(goal))) {
@@ -142,7 +141,7 @@ final class Improver {
         }
     }
 
-    private void change(long limit) {
+    private void change(long limit, Budget budget) {
         before.become(state);
         stamp++;
         int most = Math.max(2, Math.min(f.items() / 2, 16));
@@ -160,6 +159,7 @@ final class Improver {
         inserter.openBy = dice.below(6);
         int order = anew && dice.below(2) == 0 ? Inserter.AT_RANDOM : dice.below(7);
         inserter.insertAll(state, order, 0.6, limit, stamp);
+        charge(budget);
     }
 
     private double accept(double now, double then, long turn) {
@@ -201,8 +201,7 @@ final class Improver {
         double now = measure.applyAsDouble(state);
         long turn = 0;
         while (turn < turns && !seen.test(state) && budget.step()) {
-            change(limit);
-            charge(budget);
+            change(limit, budget);
             now = accept(now, measure.applyAsDouble(state), turn++);
         }
         return turn;

@@ -19,9 +19,6 @@ final class LimitedValue {
 
     private static final double LONG_TURN = 0.5;
 
-    /** The share for a layout of all parts without waste where there may be one. */
-    private static final double PUZZLE = 0.3;
-
     /** The share for layouts looked for from the bound downwards. */
     private static final double FROM_ABOVE = 0.3;
 
@@ -54,11 +51,9 @@ final class LimitedValue {
     /** Searches with all its means; gives the best bound. */
     Bound solve() {
         improver.first(budget.part(0.05), bound.value());
-        if (boards == 1 && !done() && Puzzle.is(f, 0)) {
-            State found = Puzzle.solve(f, 0, ++stamp, budget.part(PUZZLE));
-            if (found != null) {
-                improver.take(found, ++stamp);
-            }
+        State found = boards == 1 && !done() ? Puzzle.of(f, 0, ++stamp, budget) : null;
+        if (found != null) {
+            improver.take(found, ++stamp);
         }
         Limited board = boards == 0 ? null : Limited.of(f, 0);
         rough = board == null || !budget.affords(AFFORDED * board.table.work());

@@ -19,6 +19,9 @@ final class Puzzle {
     private static final int TRIES_A_STEP = 2000;
     private static final double NOISE = 0.3;
 
+    /** The share of a budget. */
+    private static final double PART = 0.3;
+
     private final Folded f;
     private final Kinds kinds;
     private final Dice dice;
@@ -44,7 +47,7 @@ final class Puzzle {
         dice = new Dice(f.problem.settings().seed());
         sideX = (int) f.boardLength[stock];
         sideY = (int) f.boardWidth[stock];
-        blocks = new Blocks(kinds.limit);
+        blocks = new Blocks(kinds.limit, kinds.type, kinds.l, kinds.w);
         byX = new int[sideX + 1][];
         byY = new int[sideY + 1][];
         sizeX = new int[sideX + 1];
@@ -52,8 +55,13 @@ final class Puzzle {
         lean = new double[f.types];
     }
 
+    /** A layout of all parts without waste, where there may be one and it is found within a share of the budget; else null. */
+    static @Nullable State of(Folded f, int stock, long stamp, Budget budget) {
+        return is(f, stock) ? solve(f, stock, stamp, budget.part(PART)) : null;
+    }
+
     /** Whether all parts together are just as large as the board. */
-    static boolean is(Folded f, int stock) {
+    private static boolean is(Folded f, int stock) {
         long area = 0;
         for (int t = 0; t < f.spare; t++) {
             if (f.endless[t] >= 0 || (f.copies[t] > 0 && !f.ok[t][stock])) {
@@ -65,8 +73,7 @@ final class Puzzle {
                 && f.boardLength[stock] <= MOST_SIDE && f.boardWidth[stock] <= MOST_SIDE && !f.blemishes.anyTaken();
     }
 
-    /** Looks for a layout of all parts without waste; null if none was found. */
-    static @Nullable State solve(Folded f, int stock, long stamp, Budget budget) {
+    private static @Nullable State solve(Folded f, int stock, long stamp, Budget budget) {
         Kinds kinds = Kinds.of(f, stock);
         for (int t = 0; t < f.spare; t++) {
             if (kinds.limit[t] < f.copies[t]) {
@@ -80,7 +87,7 @@ final class Puzzle {
             if (found >= 0) {
                 var state = new State(f);
                 int slot = state.open(stock, stamp);
-                puzzle.lay(state, slot, 0, found, stamp);
+                puzzle.blocks.lay(state, slot, 0, found, stamp, x -> x, y -> y);
                 return state;
             }
             puzzle.most = n % SEARCHES == 0 ? Math.min(MOST_BLOCKS, 2 * puzzle.most) : puzzle.most;
@@ -151,79 +158,6 @@ final class Puzzle {
         }
         lead[n] = promise;
         boolean whole = blocks.x[n] == sideX && blocks.y[n] == sideY;
-        waiting.push(n, whole ? Double.MAX_VALUE : promise);
-    }
-
-    private void lay(State state, int slot, int leaf, int n, long stamp) {
-        BoardTree tree = state.own(slot, stamp);
-        if (blocks.first[n] < 0) {
-            int kind = blocks.second[n];
-            state.place(
-                    slot, leaf, kinds.type[kind], tree.x(leaf), tree.y(leaf), kinds.l[kind], kinds.w[kind], true,
-                    stamp);
-            return;
-        }
-        int a = blocks.first[n];
-        int second = tree.cut(
-                leaf, blocks.side[n] ? BoardTree.ROW : BoardTree.STACK, blocks.side[n] ? blocks.x[a] : blocks.y[a]);
-        int first = tree.before(second);
-        lay(state, slot, first, a, stamp);
-        lay(state, slot, second, blocks.second[n], stamp);
-    }
-
-    /** Numbers by what they promise, the most first and of equal ones the latest. */
-    private static final class Heap {
-        private int[] number = new int[1024];
-        private double[] key = new double[1024];
-        private int size;
-
-        int size() {
-            return size;
-        }
-
-        void clear() {
-            size = 0;
-        }
-
-        void push(int n, double promise) {
-            if (size == number.length) {
-                number = Arrays.copyOf(number, 2 * size);
-                key = Arrays.copyOf(key, 2 * size);
-            }
-            int i = size++;
-            while (i > 0 && before(promise, n, (i - 1) / 2)) {
-                number[i] = number[(i - 1) / 2];
-                key[i] = key[(i - 1) / 2];
-                i = (i - 1) / 2;
-            }
-            number[i] = n;
-            key[i] = promise;
-        }
-
-        int pop() {
-            int top = number[0];
-            int n = number[--size];
-            double promise = key[size];
-            int i = 0;
-            while (2 * i + 1 < size) {
-                int c = 2 * i + 1;
-                if (c + 1 < size && before(key[c + 1], number[c + 1], c)) {
-                    c++;
-                }
-                if (before(promise, n, c)) {
-                    break;
-                }
-                number[i] = number[c];
-                key[i] = key[c];
-                i = c;
-            }
-            number[i] = n;
-            key[i] = promise;
-            return top;
-        }
-
-        private boolean before(double promise, int n, int at) {
-            return promise != key[at] ? promise > key[at] : n > number[at];
-        }
+        waiting.push(n, Heap.key(whole ? Double.MAX_VALUE : promise));
     }
 }

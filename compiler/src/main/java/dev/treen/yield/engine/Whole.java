@@ -9,9 +9,6 @@ import org.jspecify.annotations.Nullable;
 final class Whole {
     private static final int PRICE_ROUNDS = 20;
 
-    /** The share for a layout without waste where there may be one. */
-    private static final double PUZZLE = 0.3;
-
     /** The layout where one was found. */
     final @Nullable State layout;
     /** Whether it is certain that there is none. */
@@ -28,11 +25,9 @@ final class Whole {
         if (f.flaws[stock].length > 0 || f.blemishes.anyTaken() || !budget.affords(marks)) {
             return new Whole(null, false);
         }
-        if (Puzzle.is(f, stock)) {
-            State found = Puzzle.solve(f, stock, stamp, budget.part(PUZZLE));
-            if (found != null) {
-                return new Whole(found, false);
-            }
+        State found = Puzzle.of(f, stock, stamp, budget);
+        if (found != null) {
+            return new Whole(found, false);
         }
         Limited limited = Limited.of(f, stock);
         if (limited == null) {

@@ -19,13 +19,8 @@ public record HintSettings(boolean sizes, boolean values, boolean seasons, boole
 
     /** What {@code settings} say: those of all programs, with a section {@code treen}, or that section alone. */
     public static HintSettings of(@Nullable Object settings) {
-        JsonObject all = object(settings);
-        JsonObject hints = object((all.has("treen") ? object(all.get("treen")) : all).get("inlayHints"));
+        JsonObject hints = Section.object(Section.of(settings).get("inlayHints"));
         return new HintSettings(is(hints, "sizes"), is(hints, "values"), is(hints, "seasons"), is(hints, "units"));
-    }
-
-    private static JsonObject object(@Nullable Object settings) {
-        return settings instanceof JsonObject object ? object : new JsonObject();
     }
 
     /** What is no truth is not guessed at. */

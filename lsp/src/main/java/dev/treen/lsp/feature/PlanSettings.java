@@ -1,6 +1,6 @@
 package dev.treen.lsp.feature;
 
-import com.google.gson.JsonObject;
+import com.google.gson.JsonElement;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -16,13 +16,9 @@ public record PlanSettings(Optional<String> paper) {
 
     /** What {@code settings} say: those of all programs, with a section {@code treen}, or that section alone. */
     public static PlanSettings of(@Nullable Object settings) {
-        if (settings instanceof JsonObject all) {
-            JsonObject own = all.get("treen") instanceof JsonObject section ? section : all;
-            if (own.get("paper") != null && own.get("paper").isJsonPrimitive()) {
-                return new PlanSettings(
-                        Optional.of(own.get("paper").getAsString()).filter(word -> !word.isBlank()));
-            }
-        }
-        return USUAL;
+        JsonElement paper = Section.of(settings).get("paper");
+        return paper == null || !paper.isJsonPrimitive()
+                ? USUAL
+                : new PlanSettings(Optional.of(paper.getAsString()).filter(word -> !word.isBlank()));
     }
 }

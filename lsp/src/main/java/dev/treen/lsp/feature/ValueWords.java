@@ -2,10 +2,13 @@ package dev.treen.lsp.feature;
 
 import dev.treen.joinery.JointKinds;
 import dev.treen.model.BlockSchema;
+import dev.treen.model.Direction;
 import dev.treen.model.JointSchema;
 import dev.treen.model.PropertySchema;
 import dev.treen.model.Schemas;
+import dev.treen.model.Service;
 import dev.treen.model.Shape;
+import dev.treen.model.Takes;
 import dev.treen.wood.SpeciesTable;
 import java.util.Collection;
 import java.util.HashSet;
@@ -30,9 +33,9 @@ final class ValueWords {
             case Shape.Inner inner -> List.of();
             case Shape.Named named -> List.of();
             case Shape.Plain plain -> switch (plain) {
-                case DIRECTION -> List.of("right", "left", "back", "front", "up", "down");
-                case LOAD -> List.of("books", "heavy_books", "library", "things");
-                case FLAWS -> List.of("knot", "check", "sapwood", "worm", "pith", "none");
+                case DIRECTION -> Direction.words();
+                case LOAD -> Service.USES;
+                case FLAWS -> Stream.concat(Takes.KINDS.stream(), Stream.of("none")).toList();
                 case RINGS -> List.of("flat", "rift", "quarter");
                 case LENGTH, SIZE, SIZE_2, SIZE_3, POINT_2, POINT_3, ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE,
                         COUNT, TEXT, SPECIES, BOARD, PART, PARTS, SAW, ROOM, PAIR, MASS, NUMBER ->
