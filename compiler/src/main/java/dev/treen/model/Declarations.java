@@ -207,12 +207,14 @@ final class Declarations {
             tracks(let, known.get());
             return;
         }
+        // A value is kept for later versions of the text: it may hold on to nothing of the files of this one.
+        Expressions here = expressions;
         Cell cell = new Cell(
                 session,
                 scope,
                 let.name().text(),
                 let.name().span(),
-                () -> expressions.evaluate(let.value(), scope));
+                () -> here.evaluate(let.value(), scope));
         Scope.Constant constant = new Scope.Constant(let.name().span(), cell);
         if (enter(scope, let.name().span(), let.name().text(), constant)) {
             tracks(let, constant);

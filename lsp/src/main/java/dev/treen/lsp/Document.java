@@ -70,8 +70,9 @@ public final class Document {
         this.positions = new Lazy<>(() -> Positions.of(file.text(), encoding));
         this.chain = chain;
         this.link = chain.next();
-        this.analysis = new Lazy<>(() -> Compilation.of(file, this::noted, chain.editing));
-        this.alone = new Lazy<>(() -> Compilation.of(file, this::noted));
+        FileLoader noting = noting(loader, usedNames);
+        this.analysis = new Lazy<>(() -> Compilation.of(file, noting, chain.editing));
+        this.alone = new Lazy<>(() -> Compilation.of(file, noting));
     }
 
     /** The document after the client's changes, in their order. */
@@ -127,10 +128,13 @@ public final class Document {
         return loader.load(path, from);
     }
 
-    private Optional<SourceFile> noted(String path, SourceFile from) {
-        Optional<SourceFile> found = loader.load(path, from);
-        found.ifPresent(each -> usedNames.add(each.name()));
-        return found;
+    /** Loads, and notes the names of what it found. It knows nothing of the document, which it may outlive. */
+    private static FileLoader noting(FileLoader loader, Set<String> usedNames) {
+        return (path, from) -> {
+            Optional<SourceFile> found = loader.load(path, from);
+            found.ifPresent(each -> usedNames.add(each.name()));
+            return found;
+        };
     }
 
     /** Whether what is known of it rests on the file called {@code name} too. */
