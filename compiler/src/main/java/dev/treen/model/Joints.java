@@ -1,8 +1,10 @@
 package dev.treen.model;
 
+import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
 import dev.treen.finding.Remedy;
+import dev.treen.source.SourceFile;
 import dev.treen.source.Span;
 import dev.treen.syntax.Expr;
 import dev.treen.syntax.Name;
@@ -14,9 +16,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Makes the joints of a project from their statements. */
 final class Joints {
+    private static final Pattern WORD_BETWEEN = Pattern.compile("\\b(?:into|to)\\b");
+
     private final EarlierValues earlier;
     private final Session session;
     private final Expressions expressions;
@@ -89,11 +95,7 @@ final class Joints {
         Making making = new Making(statement, scope, schema.get(), settings(statement, scope, schema.get()), mine);
         for (Statement.Pair pair : statement.pairs()) {
             if (pair.into() != schema.get().into()) {
-                session.add(Finding.of(
-                        ModelFindings.JOINED_WRONGLY,
-                        pair.span(),
-                        "A " + schema.get().kind() + " is written `a " + (schema.get().into() ? "into" : "to") + " b`")
-                        .build());
+                session.add(joinedWrongly(schema.get(), pair));
                 continue;
             }
             for (Part left : partsOf(pair.left(), scope)) {
@@ -102,6 +104,26 @@ final class Joints {
                 }
             }
         }
+    }
+
+    private static Finding joinedWrongly(JointSchema schema, Statement.Pair pair) {
+        String wanted = schema.into() ? "into" : "to";
+        Finding.Builder finding = Finding.of(
+                ModelFindings.JOINED_WRONGLY,
+                pair.span(),
+                "A " + schema.kind() + " is written `a " + wanted + " b`")
+                .found(schema.into()
+                        ? "The part before the word is let into the one behind it."
+                        : "Neither part is let into the other, so the word is `to`.");
+        // Where a pair takes its first part over from the one before, the word stands there.
+        SourceFile source = pair.span().source();
+        int behind = pair.left().span().to();
+        Matcher word = WORD_BETWEEN.matcher(source.text()).region(behind, Math.max(behind, pair.right().span().from()));
+        if (pair.span().from() <= pair.left().span().from() && word.find()) {
+            finding.remedy(Remedy.choice(
+                    "write `" + wanted + "`", new Edit(new Span(source, word.start(), word.end()), wanted)));
+        }
+        return finding.build();
     }
 
     private void withoutParts(Statement.Joint statement) {

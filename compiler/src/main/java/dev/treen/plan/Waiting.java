@@ -220,7 +220,9 @@ final class Waiting {
         }
         Statement owner = statements.get(statement);
         projectLost |= owner instanceof Statement.Project || holdsSettings(owner);
-        namesLost |= SWALLOW.contains(finding.kind()) || losesName(owner, finding.at());
+        // A joint that is read but joins the wrong way has the name that it gives itself.
+        boolean named = finding.kind().equals(ModelFindings.JOINED_WRONGLY);
+        namesLost |= SWALLOW.contains(finding.kind()) || (!named && losesName(owner, finding.at()));
     }
 
     /** Whether a statement that cannot be read looks like the project block. */
