@@ -28,7 +28,8 @@ import org.junit.jupiter.api.TestFactory;
 
 /**
  * After any row of edits the server says what it would say of the text had it just been opened: the text it keeps, the
- * diagnostics, the colours, sizes and hovers are those of the whole. {@code -Dtreen.edits=100000} makes so many edits over all examples.
+ * diagnostics, the colours, sizes and hovers are those of the whole. {@code -Dtreen.edits=100000} makes so many edits over all examples, and
+ * {@code -Dtreen.rest=200} waits after each 200 of them until bodies and layouts have been looked at too.
  */
 class EditFuzzTest {
     private static final Path EXAMPLES = Path.of("../examples");
@@ -36,7 +37,7 @@ class EditFuzzTest {
     /** Before a text has become quite another, it begins again as it was. */
     private static final int ROW = 20;
     /** How often both texts are left alone until all is said. */
-    private static final int REST = 10;
+    private static final int REST = Integer.getInteger("treen.rest", 10);
     private static final Duration PATIENCE = Duration.ofSeconds(20);
     private static final Set<String> OF_BODIES = Set.of("parts-clash", "joint-touches-nothing", "cannot-go-together",
             "assembly-not-searched", "cannot-slide-out", "groove-shows", "cuts-meet", "wall-too-thin",
