@@ -44,6 +44,18 @@ import org.jsoup.nodes.Document;
 final class BuildCommand implements Subcommand {
     private static final String USAGE = "treen build FILE [-o FOLDER] " + UnitsOption.USAGE + " " + PaperOption.USAGE;
 
+    private final Optional<Course> told;
+
+    /** Says on the terminal how it goes, where there is one. */
+    BuildCommand() {
+        told = Optional.empty();
+    }
+
+    /** Says to {@code told} how it goes, and stops where that wants it to. */
+    BuildCommand(Course told) {
+        this.told = Optional.of(told);
+    }
+
     @Override
     public String name() {
         return "build";
@@ -86,10 +98,11 @@ final class BuildCommand implements Subcommand {
         return switch (ProjectFiles.read(name)) {
             case ProjectFiles.Read.Found(SourceFile file) -> {
                 Sources.Recorder files = recorder(file);
-                yield build(
-                        Compilation.of(files.main(), files, UnitsOption.of(arguments), EarlierPlan.in(into)), files,
-                        arguments, into,
-                        streams);
+                Compilation compilation = Compilation.of(
+                        files.main(), files, UnitsOption.of(arguments), EarlierPlan.in(into));
+                yield told.map(course -> build(compilation, files, arguments, into, streams, course))
+                        .orElseGet(() -> Terminal.course(
+                                streams, course -> build(compilation, files, arguments, into, streams, course)));
             }
             case ProjectFiles.Read.Refused(String why) ->
                 nothing(List.of(CommandFindings.of(CommandFindings.NOT_READ, name, why)), streams);
@@ -108,22 +121,43 @@ final class BuildCommand implements Subcommand {
     }
 
     private static int build(Compilation compilation, Sources.Recorder sources, Arguments arguments, Path into,
-            Streams streams) {
+            Streams streams, Course course) {
+        course.begins("checking the project");
         List<Finding> early = compilation.checked().findings();
         if (!Compilation.onlyWoodMissing(early)) {
+            course.ends();
             return nothing(compilation.findings(), streams);
         }
+        course.begins("laying out boards");
+        compilation.cutting(course::stands, course::isStopped);
+        if (course.isStopped()) {
+            return stopped(streams, course);
+        }
+        course.begins("seeking the order of work");
         Plan plan = compilation.plan();
         if (!Compilation.onlyWoodMissing(plan.findings())) {
+            course.ends();
             return nothing(plan.findings(), streams);
         }
+        course.begins("drawing the parts");
         DrawingSet drawings = Drawings.all(plan.joined());
+        if (course.isStopped()) {
+            return stopped(streams, course);
+        }
+        course.begins("writing the plan");
         Document page = PlanPage.document(plan, compilation.checked().facts().years(), drawings, sources.sources(),
                 UnitsOption.beside(arguments, plan));
         Map<String, byte[]> files = new LinkedHashMap<>();
         files(plan, compilation.checked().facts().years(), drawings, page)
                 .forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
-        Optional<String> noPdf = PaperOption.write(arguments, plan, page, files);
+        course.begins("laying the plan on paper");
+        Optional<String> noPdf = course.isStopped()
+                ? Optional.empty()
+                : PaperOption.write(arguments, plan, page, files);
+        if (course.isStopped()) {
+            return stopped(streams, course);
+        }
+        course.ends();
         Optional<String> refused = new OutputFolder(into).write(files);
         if (refused.isPresent()) {
             Finding finding = CommandFindings.of(CommandFindings.NOT_WRITTEN, into.toString(), refused.get());
@@ -141,6 +175,12 @@ final class BuildCommand implements Subcommand {
             return 1;
         }
         return 0;
+    }
+
+    private static int stopped(Streams streams, Course course) {
+        course.ends();
+        streams.err().println("Stopped before the plan was whole. Nothing was written.");
+        return 1;
     }
 
     private static int nothing(List<Finding> findings, Streams streams) {

@@ -71,6 +71,14 @@ public final class Main {
         };
     }
 
+    /**
+     * {@code treen build} with these arguments, without ending the process, for whoever has another way to say how it goes.
+     * The exit code is that of the command; where {@code course} stopped it, nothing was written and it is not 0.
+     */
+    public static int build(List<String> arguments, Subcommand.Streams streams, Course course) {
+        return guarded(new BuildCommand(course), arguments, streams);
+    }
+
     private static int guarded(Subcommand command, List<String> rest, Subcommand.Streams streams) {
         int[] exit = {FAULT};
         // Expressions may be deep: a stack of our own, which takes memory only as it is used.

@@ -4,6 +4,7 @@ import dev.treen.finding.Finding;
 import dev.treen.plan.FindingText;
 import java.io.Console;
 import java.util.List;
+import java.util.function.ToIntFunction;
 
 /** How a command talks to whoever started it. */
 final class Terminal {
@@ -11,13 +12,28 @@ final class Terminal {
     }
 
     /** Colour is for a terminal, and not for those who asked to go without (no-color.org). */
-    @SuppressWarnings("SystemConsoleNull") // the library's own annotation still says that it may be null
     private static boolean colour() {
-        if (System.getenv("NO_COLOR") != null || "dumb".equals(System.getenv("TERM"))) {
-            return false;
-        }
+        return System.getenv("NO_COLOR") == null && isThere();
+    }
+
+    /** Whether somebody looks on, at a screen on which a line can be written over. */
+    @SuppressWarnings("SystemConsoleNull") // the library's own annotation still says that it may be null
+    private static boolean isThere() {
         Console console = System.console();
-        return console != null && console.isTerminal();
+        return !"dumb".equals(System.getenv("TERM")) && console != null && console.isTerminal();
+    }
+
+    /** Does {@code work}, and says on the terminal how it goes, where there is one. */
+    static int course(Subcommand.Streams streams, ToIntFunction<Course> work) {
+        if (!isThere()) {
+            return work.applyAsInt(Course.silent());
+        }
+        TerminalCourse course = new TerminalCourse(streams.err(), System::nanoTime);
+        try {
+            return work.applyAsInt(course);
+        } finally {
+            course.ends();
+        }
     }
 
     static String text(List<Finding> findings) {

@@ -22,6 +22,8 @@ import dev.treen.quantity.LengthFormat;
 import dev.treen.source.SourceFile;
 import dev.treen.syntax.Parser;
 import dev.treen.syntax.SyntaxTree;
+import dev.treen.yield.Cancel;
+import dev.treen.yield.Progress;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -45,6 +47,7 @@ public final class Compilation {
     private final Remembered remembered;
     private final Lazy<List<Finding>> bodies;
     private final Lazy<Checked> checked;
+    private final EarlierLayout earlier;
     private final Lazy<Cutting> cutting;
     private final Lazy<BuildOrder> order;
 
@@ -62,6 +65,7 @@ public final class Compilation {
         remembered = kept.remembered();
         bodies = new Lazy<>(() -> Checks.bodies(quick(), remembered, () -> false));
         checked = new Lazy<>(() -> settled(quick().with(bodies())));
+        this.earlier = earlier;
         cutting = new Lazy<>(() -> Cutter.cut(joined(), earlier));
         order = new Lazy<>(() -> Ordering.order(joined(), cutting()));
     }
@@ -138,6 +142,14 @@ public final class Compilation {
     /** The layout of its parts on its boards. */
     public Cutting cutting() {
         return cutting.get();
+    }
+
+    /**
+     * The same, for somebody who wants to hear how the search goes. Where {@code cancel} ended it, it is the best so far, and
+     * stays the layout of this compilation.
+     */
+    public Cutting cutting(Progress progress, Cancel cancel) {
+        return cutting.get(() -> Cutter.cut(joined(), earlier, progress, cancel));
     }
 
     /** The order in which it is built. */

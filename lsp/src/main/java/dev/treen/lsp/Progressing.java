@@ -1,6 +1,6 @@
 package dev.treen.lsp;
 
-import dev.treen.cutting.Cutting;
+import dev.treen.cli.Course;
 import dev.treen.yield.Progress;
 import java.util.Map;
 import java.util.Optional;
@@ -63,33 +63,41 @@ final class Progressing {
         /** Where a search stands. */
         void report(Progress.Report report) {
             long now = System.nanoTime();
-            if (!shown || now - since < SILENT_NANOS || (begun && now - last < BETWEEN_NANOS)) {
+            if (now - since < SILENT_NANOS || (begun && now - last < BETWEEN_NANOS)) {
                 return;
             }
             last = now;
-            int percent = report.ofSteps() == 0 ? 0 : (int) Math.min(100, 100 * report.steps() / report.ofSteps());
-            String message = report.unplaced() > 0
-                    ? report.unplaced() + " parts have no place yet"
-                    : Cutting.within(report.gap());
+            tell(Course.said(report), Optional.of(Course.percent(report)));
+        }
+
+        /** A step begins of work that has no other measure. */
+        void begins(String step) {
+            tell(step, Optional.empty());
+        }
+
+        private void tell(String message, Optional<Integer> percent) {
+            if (!shown) {
+                return;
+            }
             if (begun) {
                 WorkDoneProgressReport told = new WorkDoneProgressReport();
                 told.setCancellable(true);
-                told.setPercentage(percent);
+                percent.ifPresent(told::setPercentage);
                 told.setMessage(message);
                 say(told);
-            } else {
-                begun = true;
-                running.put(token, this);
-                client.get().ifPresent(to -> {
-                    var _ = to.createProgress(new WorkDoneProgressCreateParams(Either.forLeft(token)));
-                });
-                WorkDoneProgressBegin told = new WorkDoneProgressBegin();
-                told.setTitle(title);
-                told.setCancellable(true);
-                told.setPercentage(percent);
-                told.setMessage(message);
-                say(told);
+                return;
             }
+            begun = true;
+            running.put(token, this);
+            client.get().ifPresent(to -> {
+                var _ = to.createProgress(new WorkDoneProgressCreateParams(Either.forLeft(token)));
+            });
+            WorkDoneProgressBegin told = new WorkDoneProgressBegin();
+            told.setTitle(title);
+            told.setCancellable(true);
+            percent.ifPresent(told::setPercentage);
+            told.setMessage(message);
+            say(told);
         }
 
         @Override

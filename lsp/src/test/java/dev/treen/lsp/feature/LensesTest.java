@@ -221,6 +221,32 @@ class LensesTest {
         }
     }
 
+    /** A plan that is being built tells how it goes, and when it is to stop writes nothing. */
+    @Test
+    void aPlanThatIsBuiltTellsHowItGoesAndStopsWhenToldTo() throws Exception {
+        Path project = folder.resolve("pegs.treen");
+        Files.writeString(project, many(600));
+        try (Editor editor = new Editor(able())) {
+            editor.server().getWorkspaceService().executeCommand(
+                    new ExecuteCommandParams(Commands.BUILD, List.of(project.toUri().toString(), "none")));
+            ProgressParams begun = next(editor.client().progress);
+            WorkDoneProgressBegin begin = (WorkDoneProgressBegin) begun.getValue().getLeft();
+            assertThat(begin.getTitle()).isEqualTo("Building the plan of pegs.treen");
+            assertThat(begin.getMessage()).isEqualTo("checking the project");
+            assertThat(begin.getCancellable()).isTrue();
+            editor.cancelProgress(begun.getToken());
+            WorkDoneProgressNotification told;
+            do {
+                ProgressParams each = next(editor.client().progress);
+                assertThat(each.getToken()).isEqualTo(begun.getToken());
+                told = each.getValue().getLeft();
+            } while (told instanceof WorkDoneProgressReport);
+            assertThat(told).isInstanceOf(WorkDoneProgressEnd.class);
+            assertThat(folder.resolve("pegs-plan")).doesNotExist();
+            assertThat(editor.client().messages).isEmpty();
+        }
+    }
+
     /** An edit that changes what a layout depends on ends it; the next one begins under a name of its own. */
     @Test
     void anEditOfItsPartsEndsALayout() throws Exception {
