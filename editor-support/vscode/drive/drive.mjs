@@ -151,6 +151,21 @@ async function formatting() {
   check('and leaves the rest', read(caddy) === text, read(caddy));
 }
 
+async function fixingAll() {
+  const text = read(caddy);
+  await at(text, 'moisture', 'moisture'.length);
+  await keys.type('e');
+  await at(text, 'rings', 'rings'.length);
+  await keys.type('s');
+  await sees('two words are misspelt', line('ringss'), (seen) => seen.includes('ringss'));
+  await sees('and told', () => window.problems(), (all) => ['ringss', 'moisturee'].every((word) => joined(all).includes(word)));
+  await window.command('Fix All');
+  await sees('all that is safe to mend is mended at once', window.lines.bind(window),
+    (all) => !joined(all).includes('ringss') && !joined(all).includes('moisturee'));
+  await window.save();
+  check('as it was', read(caddy) === text, read(caddy));
+}
+
 async function building() {
   await at(read(caddy), '// A tea caddy');
   await keys.press('End');
@@ -197,6 +212,7 @@ try {
   await mending();
   await renaming();
   await formatting();
+  await fixingAll();
   await building();
   if (!process.env.RECORD) await restarting();
   await window.close();
