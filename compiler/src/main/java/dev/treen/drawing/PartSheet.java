@@ -63,7 +63,7 @@ final class PartSheet {
     /** The views as they go on paper. */
     private record Drawn(List<Mark> marks, Paper.Scale scale, boolean broken) {
         String scaleText() {
-            return broken ? scale.text() + ", shortened" : scale.text();
+            return broken ? scale.text() + Sheet.SHORTENED : scale.text();
         }
     }
 

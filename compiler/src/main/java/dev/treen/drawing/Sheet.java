@@ -24,6 +24,14 @@ public record Sheet(double width, double height, String title, String descriptio
         drawing = List.copyOf(drawing);
     }
 
+    /** What stands behind a scale where long stretches of a part are left out. */
+    static final String SHORTENED = ", shortened";
+
+    /** Whether long stretches of the part are left out. */
+    public boolean shortened() {
+        return scale.endsWith(SHORTENED);
+    }
+
     /** All that stands on it. */
     public List<Mark> marks() {
         return Stream.concat(frame.stream(), drawing.stream()).toList();
