@@ -13,10 +13,13 @@ import dev.treen.solid.Overlap;
 import dev.treen.solid.Side;
 import dev.treen.solid.Vec3;
 import dev.treen.solid.View;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -28,14 +31,15 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * How work on the bodies of a project grows with its parts: separate boxes of five parts, side by side, and one carcase
  * with shelf upon shelf. Both are made up.
  *
- * <p>From 100 to 1,000 parts one run on a machine busy with other work took so many times as long (wall time, boxes and
- * carcase): build 16 and 14, overlap 16 and 9, checks 7 and 6, front view 10 and 18.
+ * <p>Beside the time that JMH takes on the wall it counts processor time of the thread ({@code processorMs}), which says
+ * more on a machine busy with other work. DEVELOPERS.md has the figures.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -71,20 +75,20 @@ public class BodiesBenchmark {
 
     /** Makes the joints and cuts all bodies. */
     @Benchmark
-    public long build() {
+    public long build(Processor processor) {
         return Joinery.join(project).parts().stream().flatMap(part -> part.solid().stream())
                 .mapToLong(solid -> solid.pieces().size()).sum();
     }
 
     /** Finds all pairs that share volume. */
     @Benchmark
-    public List<Overlap> overlap() {
+    public List<Overlap> overlap(Processor processor) {
         return Overlap.among(standing.all());
     }
 
     /** All checks of finished bodies but the way of putting them together, whose answers are remembered. */
     @Benchmark
-    public int checks() {
+    public int checks(Processor processor) {
         return new PartsClash().run(joined, standing).size()
                 + new JointTouches().run(joined, standing).size()
                 + new SlidesOut().run(joined, standing).size()
@@ -95,7 +99,7 @@ public class BodiesBenchmark {
 
     /** Takes each group of joined parts apart, within the bound that a check keeps to. */
     @Benchmark
-    public int goesTogether() {
+    public int goesTogether(Processor processor) {
         List<Vec3> ways = Arrays.stream(Side.values()).map(Side::unit).toList();
         return standing.joinedGroups(joined.joints()).stream()
                 .mapToInt(group -> AssemblyOrder.of(group, ways, GoesTogether.MOST).hashCode())
@@ -104,29 +108,64 @@ public class BodiesBenchmark {
 
     /** Draws all parts from the front with hidden lines. */
     @Benchmark
-    public Drawing frontView() {
+    public Drawing frontView(Processor processor) {
         return Drawing.lines(standing.all(), View.FRONT);
     }
 
     /** All drawings of the project: every part's sheet, the whole assembled and taken apart. */
     @Benchmark
-    public DrawingSet drawings() {
+    public DrawingSet drawings(Processor processor) {
         return Drawings.all(joined);
     }
 
     /** All parts with the faces that their joints touch on. */
     @Benchmark
-    public double glue() {
+    public double glue(Processor processor) {
         return GlueFaces.of(joined).stream().mapToDouble(GlueFaces::total).sum();
     }
 
     /** The surfaces of all parts, from fresh bodies. */
     @Benchmark
-    public double surfaces() {
+    public double surfaces(Processor processor) {
         return Joinery.join(project).parts().stream()
                 .map(FinishedPart::solid)
                 .flatMap(Optional::stream)
                 .mapToDouble(solid -> solid.surface().area())
                 .sum();
+    }
+
+    /** How much processor time one call takes. */
+    @State(Scope.Thread)
+    @AuxCounters(AuxCounters.Type.EVENTS)
+    public static class Processor {
+        private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        private long calls;
+        private long nanoseconds;
+        private long began;
+
+        /** Forgets the iteration before. */
+        @Setup(Level.Iteration)
+        public void clear() {
+            calls = 0;
+            nanoseconds = 0;
+        }
+
+        /** Looks at the clock. */
+        @Setup(Level.Invocation)
+        public void begin() {
+            began = threads.getCurrentThreadCpuTime();
+        }
+
+        /** Looks at it again. */
+        @TearDown(Level.Invocation)
+        public void end() {
+            nanoseconds += threads.getCurrentThreadCpuTime() - began;
+            calls++;
+        }
+
+        /** Milliseconds a call. */
+        public double processorMs() {
+            return calls == 0 ? 0 : nanoseconds / 1e6 / calls;
+        }
     }
 }

@@ -110,11 +110,15 @@ final class SlidesOut implements BodyCheck {
         return one.intersect(other).isEmpty();
     }
 
+    private static String toward(String word) {
+        return word.equals("up") || word.equals("down") ? word + "ward" : "to the " + word;
+    }
+
     private static Finding finding(MadeJoint made, Stop stop, Settings settings) {
         String moved = made.joint().left().name();
         String word = WAYS.stream().flatMap(name -> made.joint().word(name).stream()).findFirst().orElse("");
         boolean at = stop.after().signum() == 0;
-        return Finding.of(STUCK, made.joint().at(), "`" + moved + "` cannot come out to the " + word)
+        return Finding.of(STUCK, made.joint().at(), "`" + moved + "` cannot come out " + toward(word))
                 .found((at ? "`" + stop.part() + "` stands in its way from the start."
                         : "It strikes `" + stop.part() + "` after " + Amounts.fine(stop.after().doubleValue(), settings)
                                 + "."))

@@ -16,7 +16,9 @@ import dev.treen.wood.Figures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -42,21 +44,33 @@ final class WallThin implements BodyCheck {
     public List<Finding> run(Joined joined, Standing standing) {
         CutFaces cuts = new CutFaces(joined);
         BigFraction least = Length.nearest(Figures.standard().value(LEAST), Length.ofMm(1).dividedBy(100)).mm();
-        Set<String> told = told(joined);
-        List<Finding> findings = new ArrayList<>();
+        Map<String, List<Wall>> walls = new LinkedHashMap<>();
         for (Placed placed : standing.all()) {
-            FinishedPart part = standing.part(placed.name());
-            Set<List<MadeJoint>> done = new HashSet<>();
-            CutFaces.bare(part).stream()
+            List<Wall> own = CutFaces.bare(standing.part(placed.name())).stream()
                     .flatMap(solid -> ThinPlace.in(solid, least, least).stream())
                     .map(place -> new Wall(makers(place, cuts), place))
                     .filter(wall -> !wall.makers().isEmpty() && !ofOneJoint(wall))
-                    .filter(wall -> wall.makers().stream().noneMatch(made -> told.contains(made.joint().name())))
                     .filter(wall -> !enters(wall.place().place(), placed, standing))
                     .sorted(Comparator.comparingDouble(wall -> wall.place().thickness().doubleValue()))
-                    .filter(wall -> done.add(wall.makers()))
-                    .forEach(wall -> findings.add(finding(wall, part, joined.project().settings())));
+                    .toList();
+            if (!own.isEmpty()) {
+                walls.put(placed.name(), own);
+            }
         }
+        return walls.isEmpty() ? List.of() : findings(walls, joined, standing);
+    }
+
+    private static List<Finding> findings(Map<String, List<Wall>> walls, Joined joined, Standing standing) {
+        Set<String> told = told(joined);
+        List<Finding> findings = new ArrayList<>();
+        walls.forEach((name, own) -> {
+            Set<List<MadeJoint>> done = new HashSet<>();
+            own.stream()
+                    .filter(wall -> wall.makers().stream().noneMatch(made -> told.contains(made.joint().name())))
+                    .filter(wall -> done.add(wall.makers()))
+                    .forEach(wall -> findings.add(
+                            finding(wall, standing.part(name), joined.project().settings())));
+        });
         return findings;
     }
 
@@ -69,7 +83,7 @@ final class WallThin implements BodyCheck {
                 && wall.makers().get(0).joint().statement() == wall.makers().get(1).joint().statement();
     }
 
-    /** The joints of which a rule of their own has something to say. */
+    /** The joints of which a rule of their own has something to say: asked for only where a wall is thin, which is rare. */
     private static Set<String> told(Joined joined) {
         Set<String> told = new HashSet<>();
         Stream.of(joined.findings(), new GrooveNearEdge().run(joined), new GrooveDepth().run(joined))

@@ -2,6 +2,7 @@ package dev.treen.drawing;
 
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
+import dev.treen.joinery.JointKinds;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.solid.Drawing;
 import dev.treen.solid.Fill;
@@ -72,22 +73,23 @@ public final class JointPicture {
     }
 
     /**
-     * The picture of a joint; empty where one of its parts has no body or no place. Where the joint cuts nothing into its
-     * second part, all others with the same first one are drawn too: a lid is told by all the walls on which it lies.
+     * The picture of a joint; empty where one of its parts has no body or no place. Where a part goes into others and the
+     * joint cuts nothing into these, all of them are drawn: a lid is told by all the walls on which it lies.
      */
     public static Optional<JointPicture> of(Joined joined, MadeJoint pair) {
         boolean cut = joined.part(pair.joint().right().name())
                 .flatMap(FinishedPart::solid)
                 .filter(solid -> solid.surface().madeBy(pair.joint().name()).findAny().isPresent())
                 .isPresent();
-        List<MadeJoint> all = cut ? List.of(pair) : joined.joints().stream()
+        List<MadeJoint> all = cut || !pair.joint().into() ? List.of(pair) : joined.joints().stream()
                 .filter(other -> other.joint().statement() == pair.joint().statement()
                         && other.joint().left().name().equals(pair.joint().left().name()))
                 .toList();
         Set<String> joints = new LinkedHashSet<>();
         all.forEach(each -> joints.add(each.joint().name()));
+        boolean round = all.size() > 1 && !JointKinds.named(pair.joint().kind()).orElseThrow().holdsFast();
         return whole(joined, all, part -> body(part, joints))
-                .map(whole -> new JointPicture(joints, all.size() > 1 ? whole : Nearby.of(whole, joints), ways(pair)));
+                .map(whole -> new JointPicture(joints, round ? whole : Nearby.of(whole, joints), ways(pair)));
     }
 
     /**

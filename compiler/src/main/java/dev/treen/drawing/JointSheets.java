@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Drawings of joints by themselves: one on a sheet, apart and together, or all that there are on one. */
 public final class JointSheets {
@@ -18,10 +19,10 @@ public final class JointSheets {
     private static final double SMALL_HIGH = 44;
     private static final double SMALL_SEEN = 0.35;
 
-    private static final int COLUMNS = 5;
+    private static final int COLUMNS = 7;
     private static final double CELL_WIDE = 54;
-    private static final double CELL_HIGH = 48;
-    private static final double CAPTION = 9;
+    private static final double CELL_HIGH = 50;
+    private static final double CAPTION = 11;
 
     private JointSheets() {
     }
@@ -100,28 +101,41 @@ public final class JointSheets {
         marks.add(new Mark.Label(new Spot(x, y), words, Lettering.USUAL, false, false));
     }
 
-    /** Every joint of {@code pictures} by its name, apart, on one sheet. */
-    public static Sheet all(Map<String, JointPicture> pictures) {
+    /**
+     * A picture for the sheet of all joints.
+     *
+     * @param form what the trade calls this form of the joint; may be empty
+     */
+    public record Sample(String kind, String form, JointPicture picture) {}
+
+    /** Every one of {@code samples}, apart, on one sheet. */
+    public static Sheet all(List<Sample> samples) {
         List<Mark> marks = new ArrayList<>();
         int at = 0;
-        for (Map.Entry<String, JointPicture> each : pictures.entrySet()) {
+        for (Sample sample : samples) {
             int row = at / COLUMNS;
             double x = EDGE + at % COLUMNS * CELL_WIDE;
             double y = EDGE + row * CELL_HIGH;
-            JointPicture picture = each.getValue();
+            JointPicture picture = sample.picture();
             double scale = picture.scale(CELL_WIDE - 6, CELL_WIDE, CELL_HIGH - CAPTION - 3);
             List<Mark> drawn = picture.apart(scale);
             Bounds bounds = Mark.bounds(drawn);
             Spot middle = bounds.middle();
             marks.addAll(Mark.moved(drawn, x + CELL_WIDE / 2 - middle.x(),
                     y + (CELL_HIGH - CAPTION) / 2 - middle.y()));
-            marks.add(new Mark.Label(new Spot(x + CELL_WIDE / 2, y + CELL_HIGH - CAPTION / 2), each.getKey(),
-                    Lettering.USUAL, true, false));
+            double foot = y + CELL_HIGH - CAPTION;
+            marks.add(new Mark.Label(new Spot(x + CELL_WIDE / 2, foot + 3), sample.kind(), Lettering.USUAL, true, false));
+            if (!sample.form().isEmpty()) {
+                marks.add(new Mark.Label(new Spot(x + CELL_WIDE / 2, foot + 7), sample.form(), Lettering.SMALL, false,
+                        false));
+            }
             at++;
         }
         int rows = (at + COLUMNS - 1) / COLUMNS;
+        String names = samples.stream()
+                .map(s -> s.form().isEmpty() ? s.kind() : s.kind() + " (" + s.form() + ")")
+                .collect(Collectors.joining(", "));
         return new Sheet(2 * EDGE + COLUMNS * CELL_WIDE, 2 * EDGE + rows * CELL_HIGH, "All joints",
-                "One picture of each joint, its parts apart: " + String.join(", ", pictures.keySet()) + ".", "",
-                List.of(), marks);
+                "One picture of each form of each joint, its parts apart: " + names + ".", "", List.of(), marks);
     }
 }

@@ -84,7 +84,7 @@ record Paper(double width, double height, List<Scale> scales) {
         }
         for (Cell cell : cells.reversed()) {
             double wide = Math.max(Lettering.width(cell.text(), Lettering.USUAL, false),
-                    Lettering.width(cell.head(), Lettering.SMALL, false)) + 4;
+                    Lettering.width(cell.head(), Lettering.SMALL, false)) + 6;
             at -= wide;
             marks.add(left(cell.head(), at + 2, top + 6, Lettering.SMALL, false, wide));
             marks.add(left(cell.text(), at + 2, top + 13, Lettering.USUAL, false, wide));

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The working drawing of one part: the views that its cuts need by first-angle projection, with every figure that is marked
@@ -20,6 +21,9 @@ final class PartSheet {
 
     /** What the lying pages of a plan leave beside their margins, on A4 and on Letter alike. */
     private static final double WIDEST = 244;
+
+    /** Drawn smaller than this, a joint of a few millimetres is hard to read. */
+    private static final double SMALL = 0.5;
 
     private final Settings settings;
     private final LengthFormat format;
@@ -45,25 +49,74 @@ final class PartSheet {
 
     private Sheet draw() {
         Paper paper = Paper.of(format);
+        Drawn drawn = drawn(paper);
         Bounds room = paper.room();
-        Paper.Scale scale = paper.scales().getLast();
-        List<Mark> drawn = List.of();
+        Bounds bounds = Mark.bounds(drawn.marks());
+        double dx = room.middle().x() - bounds.middle().x();
+        double dy = room.middle().y() - bounds.middle().y();
+        List<Mark> frame = paper.frame(name(), below(), cells(drawn.scaleText()), true);
+        return new Sheet(paper.width(), paper.height(), name() + ": working drawing for " + settings.title(),
+                drawn.broken() ? words() + " Long stretches on which nothing is marked out are left out." : words(),
+                drawn.scaleText(), frame, Mark.moved(drawn.marks(), dx, dy));
+    }
+
+    /** The views as they go on paper. */
+    private record Drawn(List<Mark> marks, Paper.Scale scale, boolean broken) {
+        String scaleText() {
+            return broken ? scale.text() + Sheet.SHORTENED : scale.text();
+        }
+    }
+
+    /** As large as the paper allows; a long part that would be drawn small is shortened where nothing is marked out on it. */
+    private Drawn drawn(Paper paper) {
+        Drawn whole = whole(paper);
+        if (whole.scale().factor() >= SMALL || plain()) {
+            return whole;
+        }
         for (Paper.Scale each : paper.scales()) {
-            Arranged arranged = arranged(each.factor());
-            drawn = arranged.marks();
+            if (each.factor() <= whole.scale().factor()) {
+                break;
+            }
+            Optional<Arranged> shortened = each.factor() > 1 ? Optional.empty() : shortened(each.factor(), paper.room());
+            if (shortened.isPresent()) {
+                return new Drawn(shortened.get().marks(), each, true);
+            }
+        }
+        return whole;
+    }
+
+    private Optional<Arranged> shortened(double factor, Bounds room) {
+        return Breaks.KEPT.stream()
+                .map(keep -> Breaks.of(views.views(), factor, keep))
+                .filter(breaks -> !breaks.left().isEmpty())
+                .map(this::arranged)
+                .filter(arranged -> fits(arranged, room))
+                .findFirst();
+    }
+
+    /** Whether nothing is marked out on it but its size. */
+    private boolean plain() {
+        return views.levels().values().stream().mapToInt(List::size).sum() <= Measured.values().length;
+    }
+
+    private Drawn whole(Paper paper) {
+        Paper.Scale scale = paper.scales().getLast();
+        List<Mark> marks = List.of();
+        for (Paper.Scale each : paper.scales()) {
+            Arranged arranged = arranged(Breaks.none(each.factor()));
+            marks = arranged.marks();
             scale = each;
-            Bounds bounds = Mark.bounds(drawn);
-            if (arranged.complete() && bounds.width() <= Math.min(room.width(), WIDEST)
-                    && bounds.height() <= room.height()) {
+            if (fits(arranged, paper.room())) {
                 break;
             }
         }
-        Bounds bounds = Mark.bounds(drawn);
-        double dx = room.middle().x() - bounds.middle().x();
-        double dy = room.middle().y() - bounds.middle().y();
-        List<Mark> frame = paper.frame(name(), below(), cells(scale), true);
-        return new Sheet(paper.width(), paper.height(), name() + ": working drawing for " + settings.title(), words(),
-                scale.text(), frame, Mark.moved(drawn, dx, dy));
+        return new Drawn(marks, scale, false);
+    }
+
+    private static boolean fits(Arranged arranged, Bounds room) {
+        Bounds bounds = Mark.bounds(arranged.marks());
+        return arranged.complete() && bounds.width() <= Math.min(room.width(), WIDEST)
+                && bounds.height() <= room.height();
     }
 
     private String name() {
@@ -75,7 +128,7 @@ final class PartSheet {
         return names.size() == 1 ? title : title + ": " + names.size() + " pieces alike";
     }
 
-    private List<Paper.Cell> cells(Paper.Scale scale) {
+    private List<Paper.Cell> cells(String scale) {
         var size = part.finished();
         String board = part.part().from().map(Board::name).orElse("any board");
         String species = part.part().from().map(Woods::name).orElse("");
@@ -83,15 +136,15 @@ final class PartSheet {
         cells.add(new Paper.Cell("from", species.isEmpty() ? board : board + ", " + species));
         cells.add(new Paper.Cell("finished, " + format.unit(), format.figure(size.length()) + " × "
                 + format.figure(size.width()) + " × " + format.figure(size.thickness())));
-        cells.add(new Paper.Cell("scale", scale.text()));
+        cells.add(new Paper.Cell("scale", scale));
         return cells;
     }
 
-    private Arranged arranged(double factor) {
+    private Arranged arranged(Breaks breaks) {
         Map<Way, List<Mark>> blocks = new EnumMap<>(Way.class);
         boolean complete = true;
         for (PartView view : views.views()) {
-            ViewBlock block = new ViewBlock(views, view, factor, format);
+            ViewBlock block = new ViewBlock(views, view, breaks, format);
             blocks.put(view.way(), block.draw());
             complete &= block.complete();
         }

@@ -16,12 +16,20 @@ import java.util.stream.Stream;
  */
 public record Sheet(double width, double height, String title, String description, String scale, List<Mark> frame,
         List<Mark> drawing) {
+    /** What stands behind a scale where long stretches of a part are left out. */
+    static final String SHORTENED = ", shortened";
+
     private static final double EDGE = 1.5;
 
     /** Keeps its own copies. */
     public Sheet {
         frame = List.copyOf(frame);
         drawing = List.copyOf(drawing);
+    }
+
+    /** Whether long stretches of the part are left out. */
+    public boolean shortened() {
+        return scale.endsWith(SHORTENED);
     }
 
     /** All that stands on it. */

@@ -11,29 +11,38 @@ import java.util.Map;
 /** One view of a part on paper with all that is written round it; its upper left corner is at 0, 0. */
 final class ViewBlock {
     private static final double CENTRE_BEYOND = 1.5;
+    /** How far a break line stands out beyond the part, and half the height of its zigzag. */
+    private static final double ZIGZAG = 1.2;
 
     private final PartViews part;
     private final PartView view;
+    private final Breaks breaks;
     private final double scale;
     private final LengthFormat format;
     private final List<Mark> marks = new ArrayList<>();
     private final Clearing clearing = new Clearing();
     private boolean complete = true;
 
-    ViewBlock(PartViews part, PartView view, double scale, LengthFormat format) {
+    ViewBlock(PartViews part, PartView view, Breaks breaks, LengthFormat format) {
         this.part = part;
         this.view = view;
-        this.scale = scale;
+        this.breaks = Breaks.lengthwise(view) ? breaks : Breaks.none(breaks.factor());
+        this.scale = breaks.factor();
         this.format = format;
     }
 
     private Spot spot(Vec2 flat) {
-        return new Spot(flat.u().subtract(view.left()).doubleValue() * scale,
+        return new Spot(across(breaks.at(view.across(flat.u()).toDoubleMm())),
                 view.high().subtract(flat.v()).doubleValue() * scale);
     }
 
+    /** From the left of the view, what is so far from where figures count from. */
+    private double across(double counted) {
+        return view.way().fromRight() ? width() - counted : counted;
+    }
+
     private double width() {
-        return view.width() * scale;
+        return breaks.at(view.width());
     }
 
     private double height() {
@@ -42,9 +51,37 @@ final class ViewBlock {
 
     /** The outline alone, in the order in which pens are laid over each other. */
     private void strokes() {
-        view.strokes().stream()
-                .sorted(Comparator.comparing(Stroke::visible))
-                .forEach(s -> add(new Mark.Line(spot(s.from()), spot(s.to()), s.visible() ? Pen.SEEN : Pen.HIDDEN)));
+        view.strokes().stream().sorted(Comparator.comparing(Stroke::visible)).forEach(this::stroke);
+        breaks.left().forEach(each -> {
+            double at = breaks.at(each.from());
+            breakLine(across(at));
+            breakLine(across(at + Breaks.GAP));
+        });
+    }
+
+    private void stroke(Stroke stroke) {
+        Pen pen = stroke.visible() ? Pen.SEEN : Pen.HIDDEN;
+        Spot from = spot(stroke.from());
+        Spot to = spot(stroke.to());
+        if (breaks.left().isEmpty() || from.y() != to.y()) {
+            add(new Mark.Line(from, to, pen));
+            return;
+        }
+        double one = view.across(stroke.from().u()).toDoubleMm();
+        double other = view.across(stroke.to().u()).toDoubleMm();
+        breaks.drawn(Math.min(one, other), Math.max(one, other)).forEach(piece -> add(new Mark.Line(
+                new Spot(across(piece.from()), from.y()), new Spot(across(piece.to()), from.y()), pen)));
+    }
+
+    /** A thin line with a zigzag (ISO 128-2, long breaks; from memory). */
+    private void breakLine(double x) {
+        double middle = height() / 2;
+        List<Spot> spots = List.of(new Spot(x, -ZIGZAG), new Spot(x, middle - ZIGZAG),
+                new Spot(x + ZIGZAG / 2, middle - ZIGZAG / 2), new Spot(x - ZIGZAG / 2, middle + ZIGZAG / 2),
+                new Spot(x, middle + ZIGZAG), new Spot(x, height() + ZIGZAG));
+        for (int i = 1; i < spots.size(); i++) {
+            add(new Mark.Line(spots.get(i - 1), spots.get(i), Pen.THIN));
+        }
     }
 
     private void add(Mark mark) {

@@ -4,6 +4,7 @@ import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
+import dev.treen.model.Direction;
 import dev.treen.model.Joint;
 import dev.treen.model.Measure;
 import dev.treen.quantity.Length;
@@ -18,6 +19,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What is to be said of screws and nails (rules of the trade J-18, J-19 and S-05). */
 final class FastenerFaults {
@@ -52,7 +55,32 @@ final class FastenerFaults {
                 .map(n -> unfit(joint, "gauge", "No wood screw is made in this number")
                         .found("They are numbered from 0 to 24, thicker from number to number.")
                         .build());
-        return count.or(() -> gauge).or(() -> sizes(driven, fastener, format));
+        return count.or(() -> gauge).or(() -> sizes(driven, fastener, format)).or(() -> unmoving(driven));
+    }
+
+    /** An edge that is to stay where it is, and toward which nothing moves. */
+    private static Optional<Finding> unmoving(Driven driven) {
+        Joint joint = driven.meeting().joint();
+        List<Direction> ways = Stream.of(driven.row(), driven.beside())
+                .filter(axis -> driven.meeting().left().measure(axis) != 0 || driven.meeting().right().measure(axis) != 0)
+                .flatMap(axis -> Stream.of(Direction.of(Axes.number(axis), -1), Direction.of(Axes.number(axis), 1)))
+                .toList();
+        return joint.given("fixed")
+                .filter(fixed -> joint.word("fixed").flatMap(Direction::named).filter(way -> !ways.contains(way))
+                        .isPresent())
+                .map(fixed -> {
+                    String edges = ways.stream().map(Direction::word).collect(Collectors.joining("` or `", "`", "`"));
+                    Finding.Builder finding = unfit(joint, "fixed", "Nothing moves past the screws on that side")
+                            .found(ways.isEmpty()
+                                    ? "Both parts lie along their grain there."
+                                    : "What moves with the seasons goes toward " + edges + ".")
+                            .because("The edge that stays is where the slots count from: an edge across the grain.");
+                    ways.stream().findFirst().ifPresentOrElse(
+                            way -> finding.remedy(Faults.setting(joint, "fixed", way.word(),
+                                    "name such an edge, as `fixed " + way.word() + "`")),
+                            () -> finding.remedy(Remedy.choice("leave `fixed` out")));
+                    return finding.build();
+                });
     }
 
     /** Holes that run into each other. */

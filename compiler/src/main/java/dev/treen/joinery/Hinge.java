@@ -90,14 +90,15 @@ public final class Hinge implements JointKind {
 
     @Override
     public Effect make(Meeting meeting, Surroundings surroundings) {
-        Optional<HingeSizes> found = HingeSizes.of(meeting, surroundings);
+        Optional<HingeSizes> found = HingePlace.of(meeting, surroundings)
+                .map(place -> HingeRules.of(place, surroundings));
         if (found.isEmpty()) {
             return Effect.only(Groove.meetsWrongly(
                     meeting,
                     "Hinges go where a lid lies on its case, or where a door's edge meets the part it hangs on."));
         }
         HingeSizes sizes = found.get();
-        boolean cutFree = !sizes.hungName().equals(meeting.left().part().name());
+        boolean cutFree = !sizes.place().hungName().equals(meeting.left().part().name());
         if (cutFree && meeting.joint().word("grip").filter("notch"::equals).isPresent()) {
             return Effect.only(Faults.said(meeting.joint(), JoineryFindings.DOES_NOT_FIT,
                     meeting.joint().given("grip").orElseThrow().valueAt(),
@@ -113,11 +114,11 @@ public final class Hinge implements JointKind {
         }
         List<Cut> cuts = new ArrayList<>();
         sizes.recesses(true).forEach(
-                box -> cuts.add(new Cut.Hollow(sizes.hungName(), box, meeting.origin())));
+                box -> cuts.add(new Cut.Hollow(sizes.place().hungName(), box, meeting.origin())));
         sizes.recesses(false).forEach(
                 box -> cuts.add(new Cut.Hollow(meeting.right().part().name(), box, meeting.origin())));
         if (meeting.joint().word("grip").filter("notch"::equals).isPresent()) {
-            cuts.add(new Cut.Hollow(sizes.hungName(), sizes.notch(), meeting.origin()));
+            cuts.add(new Cut.Hollow(sizes.place().hungName(), sizes.notch(), meeting.origin()));
         }
         return Effect.of(List.of(), figures(meeting.joint(), sizes), cuts).saying(faults.all())
                 .taking(Hardware.Kind.HINGE, sizes.count(), sizes.reach());
@@ -126,7 +127,7 @@ public final class Hinge implements JointKind {
     /** The side on which a lid opens, where it can be hinged at all. */
     public static Optional<Side> free(Meeting meeting) {
         return meeting.contact() instanceof BoxContact.FaceToFace(Side closing, Vec3 low, Vec3 high)
-                ? Optional.of(HingeSizes.pin(
+                ? Optional.of(HingePlace.pin(
                         meeting, meeting.left().box(), meeting.right().box(), closing, high.minus(low)).opposite())
                 : Optional.empty();
     }

@@ -16,12 +16,14 @@ import java.util.Optional;
 /** What is to be said of hinges (rules of the trade J-20). */
 final class HingeFaults {
     private final HingeSizes sizes;
+    private final HingePlace place;
     private final Joint joint;
     private final LengthFormat format;
 
     HingeFaults(HingeSizes sizes, LengthFormat format) {
         this.sizes = sizes;
-        this.joint = sizes.meeting().joint();
+        this.place = sizes.place();
+        this.joint = place.meeting().joint();
         this.format = format;
     }
 
@@ -40,10 +42,10 @@ final class HingeFaults {
         }
         Length takes = sizes.reach().value().times(sizes.count()).plus(
                 sizes.count() > 1 ? sizes.end().value().times(2) : Length.ZERO);
-        if (takes.compareTo(sizes.line()) > 0) {
+        if (takes.compareTo(place.line()) > 0) {
             return Optional.of(unfit("long", "The hinges are longer than the line they stand on")
                     .found("They and what is left at the ends take " + format.text(takes) + " of "
-                            + format.text(sizes.line()) + ".")
+                            + format.text(place.line()) + ".")
                     .remedy(FastenerFaults.auto(joint, "long"))
                     .build());
         }
@@ -58,12 +60,12 @@ final class HingeFaults {
                     .build());
         }
         for (boolean hung : new boolean[]{true, false}) {
-            Length deep = (hung ? sizes.deepHung() : sizes.deepFixed()).value();
-            if (sizes.lies().compareTo(sizes.surface(hung)) >= 0 || deep.compareTo(sizes.behind(hung)) >= 0) {
+            Length deep = sizes.deep(hung).value();
+            if (sizes.lies().compareTo(place.surface(hung)) >= 0 || deep.compareTo(place.behind(hung)) >= 0) {
                 return Optional.of(unfit("wide", "The hinges are too large for `" + name(hung) + "`")
                         .found("A leaf lies on " + format.text(sizes.lies()) + " and is let in " + format.text(deep)
-                                + "; the wood is " + format.text(sizes.surface(hung)) + " by "
-                                + format.text(sizes.behind(hung)) + ".")
+                                + "; the wood is " + format.text(place.surface(hung)) + " by "
+                                + format.text(place.behind(hung)) + ".")
                         .remedy(FastenerFaults.auto(joint, "wide"))
                         .build());
             }
@@ -73,10 +75,10 @@ final class HingeFaults {
 
     /** Both faces must be flush where the knuckle stands. */
     private Optional<Finding> overhang() {
-        Side pin = sizes.pin();
+        Side pin = place.pin();
         for (boolean hung : new boolean[]{true, false}) {
-            Length out = Length.ofMm((hung ? sizes.hung() : sizes.fixed()).coordinate(pin))
-                    .minus(sizes.face())
+            Length out = Length.ofMm(place.body(hung).coordinate(pin))
+                    .minus(place.face())
                     .times(pin.sign());
             if (out.signum() > 0) {
                 return Optional.of(Finding.of(JoineryFindings.MEETS_WRONGLY, joint.at(),
@@ -106,7 +108,7 @@ final class HingeFaults {
 
     /** Let in too deep or not deep enough for its knuckle. */
     private Optional<Finding> closing() {
-        Length room = sizes.deepHung().value().plus(sizes.deepFixed().value()).plus(sizes.gap());
+        Length room = sizes.deepHung().value().plus(sizes.deepFixed().value()).plus(place.gap());
         Length open = sizes.knuckle().value().minus(room);
         Length fine = Length.nearest(Figures.standard().value("hinge.open"), Length.ofMm(1).dividedBy(10));
         if (open.signum() >= 0 && open.compareTo(fine) <= 0) {
@@ -130,13 +132,13 @@ final class HingeFaults {
     private Optional<Finding> beside() {
         Length least = Length.nearest(Figures.standard().value("hinge.beside"), Length.ofMm(1));
         for (boolean hung : new boolean[]{true, false}) {
-            Length left = sizes.surface(hung).minus(sizes.lies());
+            Length left = place.surface(hung).minus(sizes.lies());
             if (left.compareTo(least) < 0) {
                 return Optional.of(said(JoineryFindings.HINGE_WIDE, "wide",
                         "The leaves leave hardly any wood beside them"
                                 + " in `" + name(hung) + "`")
                         .found("A leaf lies on " + format.text(sizes.lies()) + " of "
-                                + format.text(sizes.surface(hung)) + ".")
+                                + format.text(place.surface(hung)) + ".")
                         .because("What is left breaks out when the recess is chopped; 3 mm stay (common practice, no"
                                 + " source).")
                         .remedy(FastenerFaults.auto(joint, "wide"))
@@ -149,15 +151,15 @@ final class HingeFaults {
     private Optional<Finding> screws() {
         Length behind = Length.nearest(Figures.standard().value("screw.behind"), Length.ofMm(1));
         for (boolean hung : new boolean[]{true, false}) {
-            Length deep = (hung ? sizes.deepHung() : sizes.deepFixed()).value();
-            Length left = sizes.behind(hung).minus(deep).minus(sizes.screws().value());
+            Length deep = sizes.deep(hung).value();
+            Length left = place.behind(hung).minus(deep).minus(sizes.screws().value());
             if (left.compareTo(behind) < 0) {
                 boolean out = left.signum() <= 0;
                 return Optional.of(said(
                         out ? JoineryFindings.LEAVES_WOOD : JoineryFindings.NEARLY_THROUGH, "screws",
                         "The screws of the hinges come " + (out ? "" : "nearly ") + "through `" + name(hung) + "`")
                         .found("They are " + format.text(sizes.screws().value()) + " long, let in "
-                                + format.text(deep) + ", in wood of " + format.text(sizes.behind(hung)) + ".")
+                                + format.text(deep) + ", in wood of " + format.text(place.behind(hung)) + ".")
                         .because("2 mm of wood stay under their points (common practice, no source).")
                         .remedy(FastenerFaults.auto(joint, "screws"))
                         .build());

@@ -1,6 +1,9 @@
 package dev.treen.joinery;
 
+import dev.treen.finding.Finding;
 import dev.treen.model.Derivation;
+import dev.treen.model.Direction;
+import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
 import dev.treen.model.Measure;
 import dev.treen.model.PropertySchema;
@@ -50,6 +53,10 @@ public final class Inset implements JointKind {
             return Effect.only(Groove.meetsWrongly(
                     meeting, "What lies in an opening has its edges or ends against the parts round it."));
         }
+        Optional<Finding> unhinged = unhinged(meeting);
+        if (unhinged.isPresent()) {
+            return Effect.only(unhinged.get());
+        }
         Measure gap = meeting.joint().length("gap").orElseGet(() -> Loose.gap(meeting, face.get(), surroundings));
         Length opening = meeting.left().along(face.get().axis()).value();
         if (gap.value().times(2).compareTo(opening) >= 0) {
@@ -67,6 +74,24 @@ public final class Inset implements JointKind {
                         new Figure("gap", gap, meeting.joint().given("gap").isEmpty()),
                         new Figure("opening", meeting.left().along(face.get().axis()), false)),
                 List.of());
+    }
+
+    /** A side on which nothing can be hinged: the part's own wide faces look there. */
+    private static Optional<Finding> unhinged(Meeting meeting) {
+        Joint joint = meeting.joint();
+        Direction thick = meeting.left().placing().thickness();
+        return joint.given("hinge")
+                .filter(hinge -> joint.word("hinge").flatMap(Direction::named).filter(d -> d.axis() == thick.axis())
+                        .isPresent())
+                .map(hinge -> {
+                    String there = meeting.left().placing().width().opposite().word();
+                    return Faults.said(joint, JoineryFindings.DOES_NOT_FIT, hinge.valueAt(),
+                            "`" + joint.left().name() + "` has no edge on that side to be hinged by")
+                            .found("Its faces look " + thick.opposite().word() + " and " + thick.word() + ".")
+                            .because("The side on which it is hinged stays; all that it grows goes to the side opposite.")
+                            .remedy(Faults.setting(joint, "hinge", there, "name an edge, as `hinge " + there + "`"))
+                            .build();
+                });
     }
 
     private static Derivation nothing() {

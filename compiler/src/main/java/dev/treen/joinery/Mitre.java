@@ -20,7 +20,7 @@ final class Mitre implements JointKind {
     private static final JointSchema SCHEMA = JointSchema.to(
             KIND,
             "Two ends meet along the diagonal of the corner, so that no end grain shows. Near end grain the glue is"
-                    + " weak: good for small boxes.",
+                    + " weak: good for small boxes. With a loose tongue in it, it is written as a `spline`.",
             "joint mitre front to left, left to back { keys 2 }",
             MitreKeys.PROPERTIES);
 

@@ -159,7 +159,7 @@ public final class MortiseTenon implements JointKind {
         figures.add(new Figure("thick", sizes.thick(), joint.given("thick").isEmpty()));
         figures.add(new Figure("long", sizes.reach(), joint.given("long").isEmpty()));
         figures.add(new Figure("shoulder", sizes.low(), joint.given("shoulder").isEmpty()));
-        if (sizes.haunch().value().signum() > 0) {
+        if (!sizes.haunches(meeting).isEmpty()) {
             figures.add(new Figure("haunch", sizes.haunch(), joint.given("haunch").isEmpty()));
         }
         if (sizes.loose()) {

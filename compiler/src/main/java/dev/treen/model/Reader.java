@@ -1,5 +1,6 @@
 package dev.treen.model;
 
+import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.NearWords;
 import dev.treen.finding.Remedy;
@@ -14,6 +15,7 @@ import dev.treen.syntax.Statement;
 import dev.treen.syntax.Value;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
@@ -22,6 +24,8 @@ import java.util.function.Predicate;
 final class Reader {
     private static final double RIGHT_ANGLE = 90;
     private static final Length LONGEST = Length.ofMm(100_000);
+    /** What a figure is called where a word is wanted. */
+    private static final Map<String, String> IN_WORDS = Map.of("0", "none", "1", "one", "2", "two");
 
     private final Session session;
     private final Expressions expressions;
@@ -228,7 +232,12 @@ final class Reader {
                 expr.get().span(),
                 "`" + given.property().name().text() + "` wants " + wanted)
                 .found("Found `" + cut(expr.get().span().text()) + "`.");
-        NearWords.remedies(expr.get().span().text(), expr.get().span(), words).forEach(finding::remedy);
+        String text = expr.get().span().text();
+        NearWords.remedies(text, expr.get().span(), words).forEach(finding::remedy);
+        Optional.ofNullable(IN_WORDS.get(text))
+                .filter(words::contains)
+                .ifPresent(said -> finding.remedy(
+                        Remedy.safe("write `" + said + "`", new Edit(expr.get().span(), said))));
         session.add(finding.build());
         return Optional.empty();
     }

@@ -12,10 +12,13 @@ import dev.treen.quantity.Length;
  * @param bottom where its near edge is drawn
  */
 record DrawnBoard(double scale, double left, double bottom) {
-    /** As wide as every board is drawn; a narrow one is drawn larger, so that what is on it can be read. */
+    /**
+     * As wide as every board is drawn; a narrow one is drawn a little larger, so that what is on it can be read. Not much: the
+     * wider the drawing, the smaller are its letters on a page.
+     */
     private static final double WIDE = 900;
 
-    private static final double WIDEST = 1500;
+    private static final double WIDEST = 1000;
     private static final double LOW = 110;
 
     /** A drawing of {@code board} that begins at {@code left}, {@code top}. */

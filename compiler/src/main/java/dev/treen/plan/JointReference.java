@@ -3,8 +3,10 @@ package dev.treen.plan;
 import dev.treen.drawing.JointPicture;
 import dev.treen.drawing.JointSheets;
 import dev.treen.drawing.Sheet;
+import dev.treen.finding.FindingKind;
 import dev.treen.joinery.Figure;
 import dev.treen.joinery.Joined;
+import dev.treen.joinery.JoineryFindings;
 import dev.treen.joinery.JointKinds;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Work;
@@ -19,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The reference of the joints: for each a page with what may be written, a drawing of every way in which its examples make
@@ -29,8 +32,14 @@ public final class JointReference {
     /** Where the sheet of all joints stands, beside the pages. */
     public static final String SHEET = "all-joints.svg";
 
+    /** What may be said of a joint of any kind. */
+    private static final List<FindingKind> OF_ANY = List.of(
+            JoineryFindings.NEEDS_PLACE, JoineryFindings.DO_NOT_MEET, JoineryFindings.MEETS_WRONGLY,
+            JoineryFindings.OVERLAP, JoineryFindings.NOTHING_SEEN, JoineryFindings.DOES_NOT_FIT);
+
     private final Map<String, Compilation> examples = new LinkedHashMap<>();
-    private final Map<String, JointPicture> samples = new LinkedHashMap<>();
+    private final List<JointSheets.Sample> samples = new ArrayList<>();
+    private final JointFindings findings = new JointFindings();
     private final Map<String, String> files = new LinkedHashMap<>();
 
     private JointReference(Map<String, String> texts) {
@@ -79,6 +88,14 @@ public final class JointReference {
                 .toList();
     }
 
+    /** What the trade calls the form in which a joint is made there: the line of comment over its statement. */
+    private String form(String example, MadeJoint made) {
+        SourceFile file = Optional.ofNullable(examples.get(example)).orElseThrow().file();
+        int before = made.joint().kindAt().line() - 2;
+        String above = before < 0 ? "" : file.lineText(before).strip();
+        return above.startsWith("// ") ? above.substring(3) : "";
+    }
+
     private void page(JointSchema schema) {
         String kind = schema.kind();
         List<String> lines = new ArrayList<>(List.of("# " + kind, "", LanguageReference.form(schema)
@@ -88,8 +105,9 @@ public final class JointReference {
             Joined joined = joined(example);
             for (MadeJoint made : statements(joined, kind)) {
                 JointPicture.of(joined, made).ifPresent(picture -> {
-                    samples.putIfAbsent(kind, picture);
-                    picture(kind, JointSheets.of(picture), shown.size() + 1, made, lines);
+                    String form = form(example, made);
+                    samples.add(new JointSheets.Sample(kind, form, picture));
+                    picture(kind, form, JointSheets.of(picture), shown.size() + 1, made, lines);
                 });
                 shown.add(made);
             }
@@ -101,6 +119,7 @@ public final class JointReference {
         }
         if (!shown.isEmpty()) {
             work(shown, lines);
+            watched(kind, lines);
             lines.addAll(List.of("", "## The example", ""));
             examples(kind).forEach(example -> lines.addAll(List.of(
                     "[" + example + "](../../examples/joints/" + example + "), invented for this page:", "", "```treen",
@@ -111,9 +130,13 @@ public final class JointReference {
         files.put(kind + ".md", String.join("\n", lines) + "\n");
     }
 
-    private void picture(String kind, Sheet sheet, int number, MadeJoint made, List<String> lines) {
+    private void picture(
+            String kind, String form, Sheet sheet, int number, MadeJoint made, List<String> lines) {
         String name = kind + (number == 1 ? "" : "-" + number) + ".svg";
         files.put(name, sheet.svg());
+        if (!form.isEmpty()) {
+            lines.addAll(List.of("**" + form + "**", ""));
+        }
         lines.addAll(List.of("![" + sheet.title() + ", apart and together](" + name + ")", "",
                 "`" + statement(made) + "`", ""));
     }
@@ -146,6 +169,21 @@ public final class JointReference {
             lines.add("| `" + figure.name() + "` | " + format.text(figure.measure().value()) + " | "
                     + LanguageReference.cell(first[first.length - 1]) + " |");
         }
+    }
+
+    private void watched(String kind, List<String> lines) {
+        lines.addAll(List.of("", "## What Treen says when something is wrong", ""));
+        List<FindingKind> found = findings.of(kind).stream().filter(finding -> !OF_ANY.contains(finding)).toList();
+        found.forEach(finding -> lines.add("- " + link(finding) + ": " + finding.title() + " ("
+                + finding.severity().word() + ")"));
+        if (!found.isEmpty()) {
+            lines.add("");
+        }
+        lines.add("Of any joint: " + OF_ANY.stream().map(JointReference::link).collect(Collectors.joining(", ")) + ".");
+    }
+
+    private static String link(FindingKind finding) {
+        return "[" + finding.code() + "](../FINDINGS.md#" + finding.code() + ")";
     }
 
     /** The work of the first form, and of each other what has not been told. */
@@ -183,7 +221,7 @@ public final class JointReference {
 
     private void sheet() {
         List<String> lines = new ArrayList<>(List.of("# All joints", "",
-                "![One picture of each joint, its parts apart]("
+                "![One picture of each form of each joint, its parts apart]("
                         + SHEET + ")",
                 "", "Each has a page with what may be written, drawings, its numbers with the rules and"
                         + " sources they come from, and its work. All drawings are made by Treen from the projects in"

@@ -53,7 +53,7 @@ public final class LayoutSvg {
     private String write() {
         Rectangle whole = new Rectangle(
                 Length.ZERO, Length.ZERO, board.board().length().value(), board.board().width().value());
-        double wide = at.size(whole.length()) + 2 * MARGIN;
+        double wide = wide();
         svg.text(MARGIN, 16, "start", heading(), "font-weight", "bold", "font-size", "12");
         box(whole, "fill", "#f3ead8", "stroke", INK, "stroke-width", "1.5");
         board.parts().forEach(this::part);
@@ -72,6 +72,10 @@ public final class LayoutSvg {
         }
         double total = Math.max(at.bottom() + MARGIN + FOOT, end);
         return svg.finished(wide, total, name() + ": cutting layout for " + title, description());
+    }
+
+    private double wide() {
+        return at.size(board.board().length().value()) + 2 * MARGIN;
     }
 
     private String name() {
@@ -185,8 +189,7 @@ public final class LayoutSvg {
     /** Names what ends at a place: beside it, or above it where the name would run out of the picture. */
     private void endOf(String kind, double x, double y, boolean leftward) {
         double word = 4 + kind.length() * LayoutLabels.SMALL * Svg.LETTER;
-        double wide = at.size(board.board().length().value()) + 2 * MARGIN;
-        if (leftward ? x > word : x + word < wide) {
+        if (leftward ? x > word : x + word < wide()) {
             flaw(kind, x + (leftward ? -4 : 4), y + 3, leftward ? "end" : "start");
         } else {
             flaw(kind, x, y - 5, leftward ? "start" : "end");
@@ -235,10 +238,11 @@ public final class LayoutSvg {
             String figure = format.figure(cut.at());
             double x = at.x(cut.at());
             double half = figure.length() * LayoutLabels.SMALL * Svg.LETTER / 2;
-            if (x - half > last + 3) {
+            double middle = Math.min(x, wide() - 1 - half);
+            if (middle - half > last + 3) {
                 svg.line(x, at.bottom(), x, at.bottom() + 4, "stroke-width", "0.6");
-                svg.text(x, at.bottom() + 12, "middle", figure, "font-size", SMALL);
-                last = x + half;
+                svg.text(middle, at.bottom() + 12, "middle", figure, "font-size", SMALL);
+                last = middle + half;
             }
         }
     }

@@ -30,18 +30,42 @@ final class HiddenStretch {
     }
 
     /**
-     * Adds the hidden stretch, if any, for the edge moved to the left and to the right; true when all of the edge is hidden
-     * either way and nothing more needs to be asked.
+     * Adds what pieces with one and the same shadow hide, for the edge moved to the left and to the right; true when all of the
+     * edge is hidden either way and nothing more needs to be asked. Behind a piece that lies wholly before the edge all of its
+     * shadow hides, so that after such a one the others add nothing.
      */
-    boolean behind(Occlusion.Screen screen, List<Intervals.Stretch> leftStretches,
-            List<Intervals.Stretch> rightStretches) {
+    boolean behind(Poly shadow, List<Occlusion.Screen> screens, Span asked,
+            List<Intervals.Stretch> leftStretches, List<Intervals.Stretch> rightStretches) {
         low = Rat.ZERO;
         high = Rat.ONE;
         left = true;
         right = true;
-        if (!withinShadow(screen.shadow()) || !behindFaces(screen.piece())) {
+        if (!withinShadow(shadow)) {
             return false;
         }
+        Rat first = low;
+        Rat last = high;
+        boolean onLeft = left;
+        boolean onRight = right;
+        for (Occlusion.Screen screen : screens) {
+            if (screen.span().apart(asked)) {
+                continue;
+            }
+            low = first;
+            high = last;
+            left = onLeft;
+            right = onRight;
+            if (behindFaces(screen.piece())) {
+                add(leftStretches, rightStretches);
+                if (left == onLeft && right == onRight && low.equals(first) && high.equals(last)) {
+                    return left && right && low.isZero() && high.equals(Rat.ONE);
+                }
+            }
+        }
+        return false;
+    }
+
+    private void add(List<Intervals.Stretch> leftStretches, List<Intervals.Stretch> rightStretches) {
         Intervals.Stretch found = new Intervals.Stretch(low, high);
         if (left) {
             leftStretches.add(found);
@@ -49,7 +73,6 @@ final class HiddenStretch {
         if (right) {
             rightStretches.add(found);
         }
-        return left && right && low.isZero() && high.equals(Rat.ONE);
     }
 
     private boolean withinShadow(Poly shadow) {

@@ -2,8 +2,11 @@ package dev.treen.solid;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +27,10 @@ final class Occlusion {
     private final View view;
     private final List<Screen> screens = new ArrayList<>();
     private final BoxTree tree;
-    private @Nullable Screen hider;
+    private final List<Pile> piles = new ArrayList<>();
+    private final BoxTree pilesTree;
+    /** The pile that hid the whole of the last edge; none at first. */
+    private int hider = -1;
 
     /** Receives the parts of an edge. */
     interface Receiver {
@@ -34,16 +40,58 @@ final class Occlusion {
     Occlusion(List<Placed> parts, View view) {
         this.view = view;
         parts.forEach(part -> part.solid().pieces().forEach(piece -> screens.add(new Screen(piece))));
-        this.tree = new BoxTree(screens.stream().map(screen -> onPaper(screen.piece.vertices())).toList());
+        this.tree = new BoxTree(screens.stream().map(Screen::span).toList());
+        pile();
+        this.pilesTree = new BoxTree(piles.stream().map(Pile::span).toList());
+    }
+
+    /**
+     * Pieces with one and the same shadow, the nearest to the viewer first. Where a long part is looked at along its length
+     * hundreds lie behind each other, and an edge asks of them as of one.
+     */
+    private record Pile(List<Screen> screens, Span span) {
+        static Pile of(List<Screen> screens) {
+            List<Screen> sorted = new ArrayList<>(screens);
+            sorted.sort(Comparator.comparingDouble((Screen screen) -> -screen.span().low(Axis.Z)));
+            return new Pile(List.copyOf(sorted),
+                    screens.stream().map(Screen::span).reduce(Span::join).orElseThrow());
+        }
+
+        Poly shadow() {
+            return screens.getFirst().shadow();
+        }
+    }
+
+    private void pile() {
+        Map<Span, List<Screen>> alike = new LinkedHashMap<>();
+        screens.forEach(screen -> alike.computeIfAbsent(screen.span().endless(Axis.Z), s -> new ArrayList<>(1))
+                .add(screen));
+        for (List<Screen> some : alike.values()) {
+            if (some.size() == 1) {
+                piles.add(Pile.of(some));
+                continue;
+            }
+            Map<Set<Vec2>, List<Screen>> same = new LinkedHashMap<>();
+            some.forEach(screen -> same.computeIfAbsent(Set.copyOf(screen.shadow().corners()), s -> new ArrayList<>(1))
+                    .add(screen));
+            same.values().forEach(each -> piles.add(Pile.of(each)));
+        }
     }
 
     /** A piece that may hide something, with its shadow on paper, made when it is first asked for. */
     final class Screen {
         private final Convex piece;
+        private final Span span;
         private @Nullable Poly shadow;
 
         private Screen(Convex piece) {
             this.piece = piece;
+            this.span = onPaper(piece.vertices());
+        }
+
+        /** How far the piece reaches on paper and towards the viewer. */
+        Span span() {
+            return span;
         }
 
         Convex piece() {
@@ -110,17 +158,22 @@ final class Occlusion {
         List<Intervals.Stretch> left = new ArrayList<>();
         List<Intervals.Stretch> right = new ArrayList<>();
         HiddenStretch stretch = new HiddenStretch(view, edge.from(), way, aside);
+        Span asked = onPaper(List.of(edge.from(), edge.to())).openTowardsZ();
         // What hid the whole of one edge often hides that of the next.
-        Screen last = hider;
-        if (last == null || !stretch.behind(last, left, right)) {
-            tree.any(onPaper(List.of(edge.from(), edge.to())).openTowardsZ(), number -> {
-                Screen screen = screens.get(number);
-                boolean all = !screen.equals(last) && stretch.behind(screen, left, right);
-                hider = all ? screen : hider;
+        int last = hider;
+        if (last < 0 || !behind(piles.get(last), stretch, asked, left, right)) {
+            pilesTree.any(asked, number -> {
+                boolean all = number != last && behind(piles.get(number), stretch, asked, left, right);
+                hider = all ? number : hider;
                 return all;
             });
         }
         return Intervals.union(left).intersect(Intervals.union(right));
+    }
+
+    private static boolean behind(Pile pile, HiddenStretch stretch, Span asked, List<Intervals.Stretch> left,
+            List<Intervals.Stretch> right) {
+        return stretch.behind(pile.shadow(), pile.screens(), asked, left, right);
     }
 
     /** Whether both faces at an edge look away; the way to the viewer then begins in their own part's material. */

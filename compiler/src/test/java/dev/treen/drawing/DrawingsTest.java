@@ -26,7 +26,7 @@ class DrawingsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tea-caddy", "wall-shelf"})
+    @ValueSource(strings = {"tea-caddy", "wall-shelf", "garden-table", "hall-bookcase", "larder-door", "kitchen-drawer"})
     void wordsLieOnNoLineAndOnNoOtherWords(String example) {
         drawn(example).forEach((name, sheet) -> {
             List<Mark.Label> labels = all(sheet, Mark.Label.class);
@@ -53,14 +53,14 @@ class DrawingsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tea-caddy", "wall-shelf"})
+    @ValueSource(strings = {"tea-caddy", "wall-shelf", "garden-table", "hall-bookcase", "larder-door"})
     void everythingLiesOnThePaper(String example) {
         drawn(example).forEach((name, sheet) -> assertThat(new Bounds(9, 9, sheet.width() - 9, sheet.height() - 9)
                 .contains(Mark.bounds(sheet.marks()))).as(name).isTrue());
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tea-caddy", "wall-shelf"})
+    @ValueSource(strings = {"tea-caddy", "wall-shelf", "garden-table", "hall-bookcase"})
     void everyFigureStandsOnceAndTheSizesOverAllAreAmongThem(String example) {
         Compilation compilation = Projects.example(example);
         compilation.joined().parts().forEach(part -> {
@@ -100,6 +100,36 @@ class DrawingsTest {
                 .max()
                 .orElse(0);
         assertThat(longest).isEqualTo(178, org.assertj.core.api.Assertions.within(1e-6));
+    }
+
+    /** The table's leg, 716 long with mortises of 6: at 1:5 they were a millimetre wide. */
+    @Test
+    void aLongPartIsShortenedWhereNothingIsMarkedOutOnIt() {
+        Sheet leg = drawn("garden-table").get("part-garden.leg[1]");
+        assertThat(leg).isNotNull();
+        assertThat(leg.scale()).isEqualTo("1:1, shortened");
+        assertThat(leg.description()).contains("30 mm, 55.5 mm, 61.5 mm, 87 mm, 716 mm", "left out");
+        assertThat(all(leg, Mark.Label.class)).extracting(Mark.Label::words)
+                .contains("30", "55.5", "61.5", "87", "716", "29", "35", "48");
+        List<Mark.Line> seen = all(leg, Mark.Line.class).stream().filter(line -> line.pen() == Pen.SEEN).toList();
+        assertThat(seen).anyMatch(line -> Math.abs(line.from().to(line.to()) - (87 - 61.5)) < 1e-9);
+        assertThat(seen).allMatch(line -> line.from().to(line.to()) < leg.width());
+    }
+
+    /** What slants or lies at one place is never left out, whatever is kept beside it. */
+    @Test
+    void whatIsLeftOutRunsStraightThrough() {
+        Projects.example("hall-bookcase").joined().parts().forEach(part -> {
+            PartViews views = PartViews.of(Laid.of(part));
+            Breaks breaks = Breaks.of(views.views(), 1, 14);
+            views.levels().values().stream().flatMap(List::stream)
+                    .filter(level -> level.along() == Measured.LENGTH)
+                    .forEach(level -> assertThat(breaks.left()).noneMatch(each -> each.from() - 13.9 < level.at().toDoubleMm()
+                            && level.at().toDoubleMm() < each.to() + 13.9));
+            double whole = part.length().value().toDoubleMm();
+            double left = breaks.left().stream().mapToDouble(each -> each.to() - each.from() - Breaks.GAP).sum();
+            assertThat(breaks.at(whole)).isEqualTo(whole - left, org.assertj.core.api.Assertions.within(1e-9));
+        });
     }
 
     @Test

@@ -150,6 +150,16 @@ final class FastenedJointsTest {
         assertThat(volume(made, "shelf")).isEqualTo(600 * 280 * 20);
     }
 
+    /** The screws go up through the cleat: no edge of it that moves lies above or below. */
+    @Test
+    void theEdgeThatStaysIsOneTowardWhichWoodMoves() {
+        Bench wrong = rack("screw cleat into shelf { count 3; fixed up }");
+        assertThat(wrong.codes()).containsExactly("setting-does-not-fit");
+        assertThat(wrong.finding("setting-does-not-fit").found()).contains("`front` or `back`");
+        assertThat(wrong.applied(wrong.finding("setting-does-not-fit").remedies().getFirst()).codes()).isEmpty();
+        assertThat(rack("screw cleat into shelf { count 3; fixed back }").codes()).isEmpty();
+    }
+
     @Test
     void withoutSlotsTheCleatHoldsTheShelfAcrossItsGrain() {
         Bench held = rack("screw cleat into shelf { count 3; slots none }");

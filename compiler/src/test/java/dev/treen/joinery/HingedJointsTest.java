@@ -155,6 +155,18 @@ final class HingedJointsTest {
     }
 
     /** What moves is not held: the lid may grow past its hinges. */
+    /** It used to be read as free on both sides, and nothing was said. */
+    @Test
+    void aDoorIsHingedByAnEdge() {
+        Bench wrong = door("").with("gap 1", "gap 1; hinge front");
+        assertThat(wrong.codes()).contains("setting-does-not-fit");
+        assertThat(wrong.finding("setting-does-not-fit").headline())
+                .isEqualTo("`door` has no edge on that side to be hinged by");
+        assertThat(wrong.applied(wrong.finding("setting-does-not-fit").remedies().getFirst()).codes())
+                .doesNotContain("setting-does-not-fit");
+        assertThat(door("").with("gap 1", "gap 1; hinge left").codes()).doesNotContain("setting-does-not-fit");
+    }
+
     @Test
     void hingesHoldNothingFast() {
         assertThat(box("").joined().joints().getFirst().holdsFast()).isFalse();

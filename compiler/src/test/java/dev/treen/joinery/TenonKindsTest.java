@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.treen.check.Bench;
+import dev.treen.finding.Remedy;
 import dev.treen.solid.Overlap;
 import dev.treen.solid.Placed;
 import dev.treen.solid.Round;
@@ -74,6 +75,14 @@ final class TenonKindsTest {
         assertThat(volume(made, "stile")).isEqualTo(600 * 60 * 24 - 60 * 44 * 8 - 2 * (60 * 3.5 / 2) * 8);
         assertThat(volume(made, "rail")).isEqualTo(300 * 50 * 24 + 60 * 44 * 8);
         nothingOverlaps(made);
+    }
+
+    @Test
+    void aFigureIsOfferedAsTheWordThatIsWanted() {
+        Bench wrong = frame(50, 24, 200, "kind through; wedges 2");
+        assertThat(wrong.codes()).containsExactly("wrong-kind");
+        assertThat(wrong.finding("wrong-kind").remedies()).extracting(Remedy::text).contains("write `two`");
+        assertThat(wrong.mended("wrong-kind").codes()).isEmpty();
     }
 
     @Test

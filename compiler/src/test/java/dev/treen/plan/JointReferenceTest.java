@@ -6,6 +6,7 @@ import dev.treen.joinery.JointKinds;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -55,6 +56,30 @@ class JointReferenceTest {
             assertThat(there.get(kind + ".svg")).as(kind).contains("apart").contains("together");
             assertThat(sheet).contains(">" + kind + "</text>");
         });
+    }
+
+    /** Forms for which the trade has names of its own (rules of the trade, section 2), by kind and as the sheet calls them. */
+    private static final Map<String, List<String>> FORMS = Map.ofEntries(
+            Map.entry("mitre", List.of("box, plain", "box, keyed", "frame, plain", "frame, keyed")),
+            Map.entry("spline", List.of("mitre", "edge")),
+            Map.entry("groove", List.of("plain panel", "panel with tongue", "raised panel", "sliding lid")),
+            Map.entry("housing", List.of("through", "stopped", "rebated")),
+            Map.entry("halving", List.of("cross", "corner", "tee", "mitred face")),
+            Map.entry("bridle", List.of("corner", "tee")),
+            Map.entry("mortise_tenon", List.of("stopped", "through, wedged", "stub in a groove", "haunched", "twin",
+                    "one above the other", "draw-bored", "loose tenon")),
+            Map.entry("dovetail", List.of("through", "lapped", "secret", "mitred shoulder")),
+            Map.entry("sliding_dovetail", List.of("barefaced, stopped", "both sides, tapered")),
+            Map.entry("nail", List.of("brads, corner", "brads, face")));
+
+    @Test
+    void everyFormOfTheTradeStandsOnTheSheetAndOnThePageOfItsJoint() throws IOException {
+        Map<String, String> there = texts(REFERENCE, "");
+        String sheet = there.getOrDefault(JointReference.SHEET, "");
+        FORMS.forEach((kind, forms) -> forms.forEach(form -> {
+            assertThat(sheet).contains(kind + " (" + form + ")").contains(">" + form + "</text>");
+            assertThat(there.get(kind + ".md")).contains("**" + form + "**");
+        }));
     }
 
     /** What a joint cuts is seen in its drawing, but for those that cut nothing. */
