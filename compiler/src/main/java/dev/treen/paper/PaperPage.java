@@ -39,8 +39,9 @@ final class PaperPage {
     static Document of(Document page, PaperSize size) {
         PaperPage ready = new PaperPage(page.clone(), size);
         ready.lacking();
-        ready.apart();
         ready.head();
+        ready.apart();
+        ready.contents();
         ready.ruler();
         ready.drawings();
         ready.bookmarks();
@@ -82,8 +83,28 @@ final class PaperPage {
         head.appendElement("meta").attr("name", "subject").attr("content", "A plan to build from");
         head.appendElement("meta").attr("name", "description").attr("content", "A plan to build from");
         head.appendElement("style").appendChild(new DataNode(style().replace("A4", size.word())));
+        foot();
+    }
+
+    /** The title stands apart from what follows it, which would change sides beside a title that runs from the right. */
+    private void foot() {
         Element foot = page.body().prependElement("p").addClass("foot");
-        foot.appendElement("bdi").text(page.title());
+        String title = page.select("h1").text();
+        boolean first = !title.isEmpty() && page.title().startsWith(title + ":");
+        foot.appendElement("bdi").text(first ? title : page.title());
+        if (first) {
+            foot.appendText(page.title().substring(title.length()));
+        }
+    }
+
+    /** To the words and not to what holds them: a heading may go over to the next sheet by itself. */
+    private void contents() {
+        for (Element link : page.select("nav a")) {
+            Element heading = page.selectFirst(link.attr("href") + "-heading");
+            if (heading != null) {
+                link.attr("href", "#" + heading.id());
+            }
+        }
     }
 
     private static String style() {
@@ -138,7 +159,7 @@ final class PaperPage {
         for (Element section : page.select("section")) {
             Element heading = section.selectFirst("h2");
             if (heading != null) {
-                Element mark = bookmark(marks, heading.text(), section.id());
+                Element mark = bookmark(marks, heading.text(), heading.id());
                 for (Element step : section.select("ol.steps > li, article")) {
                     Element words = step.selectFirst("h3");
                     if (words != null) {
@@ -202,8 +223,9 @@ final class PaperPage {
     /** A cut list that finds room on one sheet stays on one. */
     private void together() {
         for (Element table : page.select("table.cuts")) {
-            if (table.select("tbody tr").size() <= ON_ONE_SHEET) {
-                table.parents().select(".scroll").addClass("whole");
+            Element around = table.closest(".scroll");
+            if (around != null && table.select("tbody tr").size() <= ON_ONE_SHEET) {
+                around.addClass("whole");
             }
         }
         // The library makes all sheets as wide as the first unless it is told.
