@@ -45,7 +45,7 @@ done
 
 java=$(command -v java || true)
 [ -n "$java" ] || java=$(compgen -G '/usr/lib/jvm/*25*/bin/java' | head -n 1)
-"$java" -jar node_modules/vnu-jar/build/dist/vnu.jar --Werror "${pages[@]}"
+"$java" -Xss4m -jar node_modules/vnu-jar/build/dist/vnu.jar --Werror "${pages[@]}"
 echo "Nu HTML checker: ${#pages[@]} pages, no errors, no warnings"
 
 chromium=$(command -v chromium || command -v chromium-browser || command -v google-chrome || true)

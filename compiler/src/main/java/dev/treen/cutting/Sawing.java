@@ -15,8 +15,10 @@ import dev.treen.yield.Piece;
 import dev.treen.yield.Rect;
 import dev.treen.yield.Stock;
 import dev.treen.yield.YieldProblem;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,7 +36,7 @@ final class Sawing {
     private final List<BoardCut.OnBoard> parts = new ArrayList<>();
     private final List<Rectangle> offcuts = new ArrayList<>();
     private final List<BoardCut.SawCut> cuts = new ArrayList<>();
-    private final List<CutTree> strips = new ArrayList<>();
+    private final List<Cut> strips = new ArrayList<>();
 
     private Sawing(YieldProblem problem, Stock stock, Rack rack) {
         this.rack = rack;
@@ -51,8 +53,9 @@ final class Sawing {
                 .orElseThrow();
         Sawing sawing = new Sawing(problem, stock, rack);
         sawing.free(RipOnce.of(layout.tree(), LONGEST_STRIP));
+        sawing.strips.sort(Comparator.comparing((Cut each) -> each.area().x()).thenComparing(each -> each.area().y()));
         List<Strip> strips = new ArrayList<>();
-        for (CutTree each : sawing.strips) {
+        for (Cut each : sawing.strips) {
             int number = strips.size() + 1;
             int before = sawing.parts.size();
             sawing.walk(each, number);
@@ -61,6 +64,7 @@ final class Sawing {
                     .toList();
             strips.add(new Strip(number, rectangle(each.area()), names));
         }
+        sawing.offcuts.sort(Comparator.comparing(Rectangle::x).thenComparing(Rectangle::y));
         sawing.parts.sort(Comparator.comparing((BoardCut.OnBoard each) -> each.area().x())
                 .thenComparing(each -> each.area().y()));
         return new BoardCut(
@@ -75,19 +79,38 @@ final class Sawing {
                 sawing.offcuts);
     }
 
-    /** Everything but strips, which are put aside. */
+    /**
+     * Everything but strips, which are put aside: all that can be crosscut, then all that can be ripped, and so on, because
+     * each change asks for another saw or fence. The turns are as few as can be, since a cut waits only for those that free
+     * its piece.
+     */
     private void free(CutTree from) {
-        CutTree node = from;
-        while (node instanceof Cut cut && !strip(cut)) {
-            cut(cut, BoardCut.SawCut.NO_STRIP);
-            free(cut.first());
-            node = cut.second();
+        Deque<CutTree> turned = new ArrayDeque<>(List.of(from));
+        Direction direction = from instanceof Cut cut ? cut.direction() : Direction.ACROSS;
+        while (!turned.isEmpty()) {
+            turned = allOf(direction, turned);
+            direction = direction == Direction.ALONG ? Direction.ACROSS : Direction.ALONG;
         }
-        if (node instanceof Cut strip) {
-            strips.add(strip);
-        } else {
-            leaf(node);
+    }
+
+    /** Saws what can be sawn in one direction; what is left to be sawn in the other. */
+    private Deque<CutTree> allOf(Direction direction, Deque<CutTree> pieces) {
+        Deque<CutTree> turned = new ArrayDeque<>();
+        while (!pieces.isEmpty()) {
+            CutTree next = pieces.removeFirst();
+            if (!(next instanceof Cut cut)) {
+                leaf(next);
+            } else if (strip(cut)) {
+                strips.add(cut);
+            } else if (cut.direction() == direction) {
+                cut(cut, BoardCut.SawCut.NO_STRIP);
+                pieces.addFirst(cut.second());
+                pieces.addFirst(cut.first());
+            } else {
+                turned.addLast(cut);
+            }
         }
+        return turned;
     }
 
     private void walk(CutTree from, int strip) {

@@ -3,8 +3,12 @@ package dev.treen.drawing;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Settings;
+import dev.treen.quantity.Length;
+import dev.treen.solid.Box;
 import dev.treen.solid.Drawing;
 import dev.treen.solid.Placed;
+import dev.treen.solid.Solid;
+import dev.treen.solid.Vec3;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,7 +48,23 @@ public final class Drawings {
                     Pictorial.exploded(settings.title(), moved, seen, open.ways(), settings.format()));
             apart = Optional.of(new Scene(seen));
         }
-        return new DrawingSet(sheets, assembled, apart);
+        return new DrawingSet(sheets, assembled, apart, loose(joined));
+    }
+
+    /** Parts that have no place lie flat on the bench, one behind the other. */
+    private static Optional<Scene> loose(Joined joined) {
+        List<Placed> lying = new ArrayList<>();
+        Length behind = Length.ZERO;
+        for (FinishedPart part : joined.parts()) {
+            if (part.bare().filter(s -> !s.isEmpty()).isEmpty() && drawable(part)) {
+                var size = part.finished();
+                lying.add(new Placed(part.part().name(), Solid.of(Box.at(
+                        Vec3.of(Length.ZERO, behind, Length.ZERO),
+                        Vec3.of(size.length(), size.width(), size.thickness())))));
+                behind = behind.plus(size.width()).plus(size.width().dividedBy(3));
+            }
+        }
+        return lying.isEmpty() ? Optional.empty() : Optional.of(new Scene(Pictorial.seen(lying)));
     }
 
     /** The working drawing of parts that are alike. */

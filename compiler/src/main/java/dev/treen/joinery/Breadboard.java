@@ -10,13 +10,17 @@ import dev.treen.model.Shape;
 import dev.treen.quantity.Length;
 import dev.treen.solid.Axis;
 import dev.treen.solid.Box;
+import dev.treen.solid.Convex;
+import dev.treen.solid.Round;
 import dev.treen.solid.Side;
+import dev.treen.solid.Vec3;
 import dev.treen.wood.Breadboards;
 import dev.treen.wood.Figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * A breadboard end: a board across the end of a top keeps it flat; tenons hold it, the middle one glued, the others pegged
@@ -88,6 +92,7 @@ final class Breadboard implements JointKind {
                 new Figure("long", tenon.reach(), meeting.joint().given("long").isEmpty()),
                 new Figure("tongue", tongue, meeting.joint().given("tongue").isEmpty()),
                 new Figure("end_room", sizes.room(), true),
+                new Figure("peg", sizes.peg(), meeting.joint().given("peg").isEmpty()),
                 new Figure("slot", sizes.slot(), true));
         return Effect.of(
                 List.of(new Addition(
@@ -96,6 +101,7 @@ final class Breadboard implements JointKind {
                         Mitre.named(tenon.reach(), "tenons in " + meeting.right().part().name()))),
                 figures,
                 cuts(meeting, sizes))
+                .taking(List.of(pegs(meeting, sizes)))
                 .saying(faults(meeting, sizes, surroundings));
     }
 
@@ -113,7 +119,15 @@ final class Breadboard implements JointKind {
 
     /** Where everything stands: the tenons, the tongue, and the room beside each tenon. */
     private record Sizes(
-            TenonSizes tenon, List<Box> tenons, Box tongue, List<Length> rooms, Measure room, Measure slot) {}
+            TenonSizes tenon, List<Box> tenons, Box tongue, List<Length> rooms, Measure room, Measure peg, Measure slot) {
+
+        /** The tenons that move. */
+        List<Box> outer() {
+            List<Box> outer = new ArrayList<>(tenons);
+            outer.remove(tenons.size() / 2);
+            return outer;
+        }
+    }
 
     private static Sizes sizes(Meeting meeting, TenonSizes tenon, Length deep, Surroundings surroundings) {
         Box top = meeting.left().box();
@@ -139,11 +153,26 @@ final class Breadboard implements JointKind {
                 tenons.getFirst().min().get(across),
                 tenons.getLast().max().get(across));
         Length outer = step.times(count - 1L).dividedBy(2);
+        Measure peg = peg(meeting, surroundings);
         return new Sizes(
                 tenon, tenons, tongue, rooms,
                 measure("end_room", rooms.getFirst(), meeting, nature, "beyond the outer tenon"
                         + " for the growth of the top, and for making"),
-                slot(outer, meeting, nature, surroundings));
+                peg,
+                slot(outer, peg.value(), meeting, nature, surroundings));
+    }
+
+    private static Measure peg(Meeting meeting, Surroundings surroundings) {
+        return meeting.joint().length("peg").orElseGet(() -> Ruled.at(
+                meeting.joint().at(), "peg", surroundings.inches() ? Length.ofInches(1, 4) : Length.ofMm(6),
+                "the usual peg", Ruled.PRACTICE, List.of()));
+    }
+
+    /** Before they are sawn off flush: so much longer that their pointed ends come out clear. */
+    private static LoosePiece pegs(Meeting meeting, Sizes sizes) {
+        Length thick = sizes.peg().value();
+        Length through = meeting.right().along(sizes.tenon().thin()).value();
+        return LoosePiece.of(LoosePiece.Kind.PEG, through.plus(thick.times(3)), thick, thick, sizes.outer().size());
     }
 
     private static Box thin(Box slab, Box top, TenonSizes tenon) {
@@ -161,11 +190,8 @@ final class Breadboard implements JointKind {
         return Length.nearest(room, FINE.dividedBy(10)).roundUpTo(FINE);
     }
 
-    private static Measure slot(Length distance, Meeting meeting, Nature nature, Surroundings surroundings) {
-        Length peg = meeting.joint()
-                .length("peg")
-                .map(Measure::value)
-                .orElse(surroundings.inches() ? Length.ofInches(1, 4) : Length.ofMm(6));
+    private static Measure slot(Length distance, Length peg, Meeting meeting, Nature nature,
+            Surroundings surroundings) {
         double length = nature.still()
                 ? peg.toDoubleMm()
                 : Breadboards.pegSlot(
@@ -194,7 +220,17 @@ final class Breadboard implements JointKind {
         }
         cuts.add(new Cut.Hollow(
                 end, wider(sizes.tongue(), sizes.tenon().across(), sizes.rooms().getFirst()), meeting.origin()));
+        sizes.outer().forEach(tenon -> cuts.add(new Cut.Bore(end, hole(meeting, sizes, tenon), meeting.origin())));
         return cuts;
+    }
+
+    /** Through the end board, over the middle of a tenon. */
+    private static Convex hole(Meeting meeting, Sizes sizes, Box tenon) {
+        Axis thin = sizes.tenon().thin();
+        Box end = meeting.right().box();
+        Vec3 start = tenon.min().plus(tenon.max()).times(BigFraction.of(1, 2)).with(thin, end.min().get(thin));
+        return Round.rod(start, Side.of(thin, 1), end.extent(thin), sizes.peg().value().dividedBy(2).mm(),
+                meeting.joint().name());
     }
 
     private static Box wider(Box box, Axis across, Length room) {
@@ -252,16 +288,39 @@ final class Breadboard implements JointKind {
                 "the face side, with the gauge as it was set",
                 "the end board goes on by hand and closes in the middle first",
                 "Pare away from the fingers.");
+        Work holes = new Work(
+                Work.Stage.AFTER_LENGTH,
+                "Bore the end boards for the pegs, over the middle of each tenon but the middle one",
+                ends,
+                List.of(),
+                "brace or drill with a sharp bit, square",
+                List.of(
+                        new Work.GaugeSetting("bit", Work.figure(statement, "peg")),
+                        new Work.GaugeSetting("from the shoulder", Work.figure(statement, "long").dividedBy(2))),
+                "the edge where the shoulder lies",
+                "the hole is square to the face and clean on both sides",
+                "Clamp the work; bore from both sides, or over waste wood.");
+        Work slots = new Work(
+                Work.Stage.AFTER_LENGTH,
+                "Push the end boards on, mark the holes on the tenons, take them off and cut the marked holes out to slots"
+                        + " along the shoulder",
+                tops,
+                ends,
+                "the same bit, marking awl, chisel",
+                List.of(new Work.GaugeSetting("slot", Work.figure(statement, "slot"))),
+                "the marks of the holes",
+                "a peg moves from end to end of its slot, and has no play toward the shoulder",
+                "Clamp the tenon over waste wood.");
         Work pegs = new Work(
                 Work.Stage.GLUE,
                 "Glue the middle tenon only, and peg the others through their slots",
                 Rebate.names(statement),
                 List.of(),
-                "clamps, drill, pegs",
-                List.of(new Work.GaugeSetting("slot", Work.figure(statement, "slot"))),
-                "holes bored through the end board; the slots in the tenons drawn from them",
-                "no glue on the outer tenons",
+                "clamps, mallet",
+                List.of(),
+                "",
+                "no glue on the outer tenons; the pegs, with a touch of glue in the far face alone, go home by light taps",
                 "Read the glue's label.");
-        return List.of(groove, tenons, pegs);
+        return List.of(groove, tenons, holes, slots, LoosePiece.making(statement, LoosePiece.Kind.PEG), pegs);
     }
 }

@@ -10,7 +10,10 @@ import dev.treen.model.PropertySchema;
 import dev.treen.model.Shape;
 import dev.treen.quantity.Length;
 import dev.treen.solid.Side;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -108,11 +111,7 @@ public final class Inset implements JointKind {
     public List<Work> works(List<MadeJoint> statement) {
         List<String> loose = statement.stream().map(m -> m.joint().left().name()).distinct().toList();
         List<String> round = statement.stream().map(m -> m.joint().right().name()).distinct().toList();
-        List<Work.GaugeSetting> gaps = statement.stream()
-                .flatMap(made -> made.figure("gap").stream())
-                .map(figure -> new Work.GaugeSetting("gap", figure.measure().value()))
-                .distinct()
-                .toList();
+        List<Work.GaugeSetting> gaps = gaps(statement);
         return List.of(new Work(
                 Work.Stage.AFTER_MEASURING,
                 "Plane " + String.join(", ", loose) + " to the opening as it was measured, its gaps taken off",
@@ -123,5 +122,19 @@ public final class Inset implements JointKind {
                 "the opening as made",
                 "the gap is even all round",
                 ""));
+    }
+
+    /** One gap where all are alike; else which part each lies beside. */
+    private static List<Work.GaugeSetting> gaps(List<MadeJoint> statement) {
+        Map<Length, List<String>> beside = new LinkedHashMap<>();
+        for (MadeJoint made : statement) {
+            made.figure("gap").ifPresent(figure -> beside
+                    .computeIfAbsent(figure.measure().value(), gap -> new ArrayList<>())
+                    .add("`" + made.joint().right().name() + "`"));
+        }
+        List<Work.GaugeSetting> gaps = new ArrayList<>();
+        beside.forEach((gap, parts) -> gaps.add(new Work.GaugeSetting(
+                beside.size() == 1 ? "gap" : "gap at " + String.join(", ", parts), gap)));
+        return gaps;
     }
 }

@@ -73,7 +73,7 @@ final class TenonWorks {
                 List.of(),
                 "mortise gauge, mortise chisel and mallet, or a drill and chisel",
                 List.of(thick(statement), reach(statement)),
-                "the face side",
+                "the face side; the part's drawing says how far in",
                 "the chisel stands square; a through mortise is cut from both sides",
                 "Clamp the work low on the bench; keep the free hand behind the edge.");
     }

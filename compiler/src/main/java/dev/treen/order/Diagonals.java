@@ -53,7 +53,7 @@ final class Diagonals {
     private String told(double mm) {
         if (shop.format().imperial()) {
             long marks = Math.max(1, (long) (mm / MM_PER_INCH * FINEST + 0.1));
-            return shop.format().text(Length.ofInches(marks, FINEST)) + " in";
+            return shop.format().text(Length.ofInches(marks, FINEST));
         }
         return shop.format().text(Length.ofMm(BigFraction.of(Math.max(1, (long) (mm * 10 + 0.001)), 10)));
     }

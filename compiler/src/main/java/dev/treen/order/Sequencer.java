@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
  * cheaper by moving steps, then a search for anything cheaper, which proves the best for projects of ordinary size.
  */
 final class Sequencer {
-    private static final int STATES = 30_000;
+    private static final int STATES = 60_000;
     /** Steps and precedences that may be gone through in polishing, all orders together. */
     private static final long POLISH = 30_000_000;
 

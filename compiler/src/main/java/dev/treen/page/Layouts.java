@@ -26,7 +26,7 @@ final class Layouts {
         section.addClass("wide");
         Html.said(section, "p",
                 "The board lies before you with its near edge below. Places count from its left end and its"
-                        + " near edge; cuts are numbered in their order. Flaws are hatched, what is worth keeping is dashed.");
+                        + " near edge; cuts are numbered in their order. " + String.join(" ", LayoutSvg.legend()));
         MovesText.of(page.plan().cutting().moves(), page.plan().settings().format())
                 .forEach(line -> Html.text(Html.add(section, "p"), line));
         int number = 0;
@@ -51,11 +51,22 @@ final class Layouts {
         Element article = Html.add(section, "article", "class", "board", "id", id(number));
         Element heading = Html.add(article, "h3");
         Html.name(heading, board.name());
+        Html.said(heading, "span", ", " + size(page, board.board().length().value(), board.board().width().value())
+                + ", " + page.text(board.thickness()) + (board.board().sheet() ? " thick" : " thick once flat"),
+                "class", "plain");
         Element figure = Html.add(article, "figure");
-        Html.drawing(figure, LayoutSvg.of(page.plan().settings(), board), "layout-" + number);
-        marks(page, article, board);
-        cuts(page, article, board);
-        kept(page, article, board);
+        Html.drawing(figure, LayoutSvg.inPage(page.plan().settings(), board), "layout-" + number);
+        figure.select("> svg").forEach(svg -> svg.attr("width", share(svg)));
+        Element words = Html.add(article, "div", "class", "sawn");
+        marks(page, words, board);
+        cuts(page, words, board, article.id());
+        kept(page, words, board);
+    }
+
+    /** So much of the page's width that letters are as large on every board. */
+    private static String share(Element svg) {
+        double wide = Double.parseDouble(svg.attr("viewBox").split(" ", -1)[2]);
+        return Math.round(1000 * wide / LayoutSvg.WIDEST) / 10.0 + "%";
     }
 
     private static void marks(Page page, Element article, BoardCut board) {
@@ -80,13 +91,13 @@ final class Layouts {
         }
     }
 
-    private static void cuts(Page page, Element article, BoardCut board) {
+    private static void cuts(Page page, Element article, BoardCut board, String id) {
         if (board.cuts().isEmpty()) {
             return;
         }
         Element heading = Html.said(article, "p", "Cuts in their order", "class", "label");
-        heading.attr("id", article.id() + "-cuts");
-        Element list = Html.add(article, "ol", "class", "cut-order", "aria-labelledby", article.id() + "-cuts");
+        heading.attr("id", id + "-cuts");
+        Element list = Html.add(article, "ol", "class", "cut-order", "aria-labelledby", id + "-cuts");
         for (BoardCut.SawCut cut : board.cuts()) {
             String way = cut.along() ? "rip, " : "crosscut, ";
             String from = cut.along() ? " from the near edge" : " from the left end";

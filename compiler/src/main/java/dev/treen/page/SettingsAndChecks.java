@@ -62,16 +62,25 @@ final class SettingsAndChecks {
         }
     }
 
+    /** What must hold is said once where steps that follow each other ask for the same. */
     private void checks() {
         Element section = page.section("checks", "Checks before going on");
-        Element rows = Page.table(section, "Tick each when it holds", "Done", "Step", "What must hold", "Work");
+        Element rows = Page.table(section, "Tick each when it holds", "Done", "Step", "Work", "What must hold");
+        Optional<Step> said = Optional.empty();
         for (Step step : page.plan().order().steps()) {
-            if (!step.operation().check().isEmpty()) {
+            String check = step.operation().check();
+            if (!check.isEmpty()) {
                 Element row = Html.add(rows, "tr");
                 Html.said(Html.add(row, "td"), "span", "\u00a0", "class", "tick");
                 link(Html.add(row, "th", "scope", "row"), step.number());
-                Html.said(row, "td", step.operation().check());
                 Html.said(row, "td", step.operation().action());
+                if (said.filter(before -> before.operation().check().equals(check)).isPresent()) {
+                    Element cell = Html.said(row, "td", "as in step ");
+                    link(cell, said.get().number());
+                } else {
+                    Html.said(row, "td", check);
+                    said = Optional.of(step);
+                }
             }
         }
     }

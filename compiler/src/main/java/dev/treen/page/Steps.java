@@ -22,6 +22,7 @@ final class Steps {
 
     private static final String WHOLE = "whole";
     private static final String OPEN = "open";
+    private static final String LOOSE = "loose";
 
     private final Page page;
 
@@ -47,6 +48,7 @@ final class Steps {
                 "class", "quiet pictures");
         page.drawings().assembled().ifPresent(s -> Html.drawing(section, s.definitions(WHOLE), WHOLE));
         page.drawings().apart().ifPresent(s -> Html.drawing(section, s.definitions(OPEN), OPEN));
+        page.drawings().loose().ifPresent(s -> Html.drawing(section, s.definitions(LOOSE), LOOSE));
         Element list = Html.add(section, "ol", "class", "steps");
         for (Step step : page.plan().order().steps()) {
             step(Html.add(list, "li", "id", "step-" + step.number(), "value", String.valueOf(step.number())), step);
@@ -150,9 +152,14 @@ final class Steps {
         boolean closed = operation.phase().compareTo(Phase.SQUARE) >= 0;
         boolean useWhole = closed || page.drawings().apart().isEmpty();
         Optional<Scene> scene = useWhole ? whole : page.drawings().apart();
+        return shown(scene, useWhole ? WHOLE : OPEN, operation, title)
+                .or(() -> shown(page.drawings().loose(), LOOSE, operation, title));
+    }
+
+    private Optional<String> shown(Optional<Scene> scene, String prefix, Operation operation, String title) {
         Set<String> parts = new LinkedHashSet<>(operation.parts());
         return scene.filter(s -> parts.stream().anyMatch(s::shows))
-                .map(s -> s.picture(useWhole ? WHOLE : OPEN, parts, cuts(operation), title, this::called));
+                .map(s -> s.picture(prefix, parts, cuts(operation), title, this::called));
     }
 
     private String called(String part) {

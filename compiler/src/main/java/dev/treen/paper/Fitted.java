@@ -10,8 +10,9 @@ final class Fitted {
     private static final double UPRIGHT_MARGINS = 18 + 16;
 
     private static final double LYING_MARGINS = 16 + 16;
+    private static final double ABOVE_AND_BELOW = 12 + 12;
     private static final double HERO = 92;
-    private static final double LYING = 96;
+    private static final double LYING = 104;
     private static final double TALLEST = 218;
 
     /** Below a lying drawing stands its caption; above the first one what is to be said of all. */
@@ -30,7 +31,7 @@ final class Fitted {
         }
         double wide = Double.parseDouble(box[2]);
         double high = Double.parseDouble(box[3]);
-        double scale = Math.min(room(size, svg) / wide, height(size, svg) / high);
+        double scale = Math.min(room(size, svg) * share(svg) / wide, height(size, svg) / high);
         if (svg.attr("width").endsWith("mm") && svg.closest(".steps, .hero") == null) {
             // Drawn in millimetres: never larger than it was meant, and exactly so large where there is room.
             scale = Math.min(1, scale);
@@ -53,6 +54,22 @@ final class Fitted {
         return Double.parseDouble(drawn.attr("style").replaceFirst("^width: ([0-9.]+)mm.*$", "$1"));
     }
 
+    /** How high a drawing is that has its size already. */
+    static double height(Element drawn) {
+        return Double.parseDouble(drawn.attr("style").replaceFirst("^.*height: ([0-9.]+)mm.*$", "$1"));
+    }
+
+    /** How high words and pictures may be where the sheet lies, in millimetres. */
+    static double lyingHigh(PaperSize size) {
+        return size.width() - ABOVE_AND_BELOW;
+    }
+
+    /** How much of the room a drawing wants for itself. */
+    private static double share(Element svg) {
+        String width = svg.attr("width");
+        return width.endsWith("%") ? Double.parseDouble(width.substring(0, width.length() - 1)) / 100 : 1;
+    }
+
     /** How wide words and pictures may be where the sheet lies, in millimetres. */
     static double lying(PaperSize size) {
         return size.height() - LYING_MARGINS;
@@ -67,7 +84,7 @@ final class Fitted {
 
     private static double height(PaperSize size, Element svg) {
         if (svg.closest(".drawing") != null) {
-            double sheet = size.width() - LYING_MARGINS - CAPTION;
+            double sheet = lyingHigh(size) - CAPTION;
             return svg.closest(".apart") == null ? sheet : sheet - ABOVE;
         }
         if (svg.closest(".wide") != null) {

@@ -27,6 +27,7 @@ final class PaperPage {
     private static final int CUT_COLUMNS = 3;
     private static final int MOST_LACKING = 12;
     private static final double BETWEEN = 6;
+    private static final double LEAST_BESIDE = 75;
 
     private final Document page;
     private final PaperSize size;
@@ -39,12 +40,14 @@ final class PaperPage {
     static Document of(Document page, PaperSize size) {
         PaperPage ready = new PaperPage(page.clone(), size);
         ready.lacking();
-        ready.apart();
         ready.head();
+        ready.apart();
+        ready.contents();
         ready.ruler();
         ready.drawings();
         ready.bookmarks();
         ready.longWords();
+        ready.beside();
         ready.columns();
         ready.rows();
         ready.together();
@@ -82,8 +85,28 @@ final class PaperPage {
         head.appendElement("meta").attr("name", "subject").attr("content", "A plan to build from");
         head.appendElement("meta").attr("name", "description").attr("content", "A plan to build from");
         head.appendElement("style").appendChild(new DataNode(style().replace("A4", size.word())));
+        foot();
+    }
+
+    /** The title stands apart from what follows it, which would change sides beside a title that runs from the right. */
+    private void foot() {
         Element foot = page.body().prependElement("p").addClass("foot");
-        foot.appendElement("bdi").text(page.title());
+        String title = page.select("h1").text();
+        boolean first = !title.isEmpty() && page.title().startsWith(title + ":");
+        foot.appendElement("bdi").text(first ? title : page.title());
+        if (first) {
+            foot.appendText(page.title().substring(title.length()));
+        }
+    }
+
+    /** To the words and not to what holds them: a heading may go over to the next sheet by itself. */
+    private void contents() {
+        for (Element link : page.select("nav a")) {
+            Element heading = page.selectFirst(link.attr("href") + "-heading");
+            if (heading != null) {
+                link.attr("href", "#" + heading.id());
+            }
+        }
     }
 
     private static String style() {
@@ -138,7 +161,7 @@ final class PaperPage {
         for (Element section : page.select("section")) {
             Element heading = section.selectFirst("h2");
             if (heading != null) {
-                Element mark = bookmark(marks, heading.text(), section.id());
+                Element mark = bookmark(marks, heading.text(), heading.id());
                 for (Element step : section.select("ol.steps > li, article")) {
                     Element words = step.selectFirst("h3");
                     if (words != null) {
@@ -163,7 +186,7 @@ final class PaperPage {
     /** The library's own columns lose their numbers and fill unevenly, so lists are dealt out here. */
     private void columns() {
         for (Element list : page.select("nav ol, .columns, .cut-order")) {
-            int columns = list.hasClass("cut-order") ? CUT_COLUMNS : 2;
+            int columns = list.hasClass("narrow") ? 1 : list.hasClass("cut-order") ? CUT_COLUMNS : 2;
             Element row = new Element("div").addClass("dealt");
             list.replaceWith(row);
             List<Element> items = list.children();
@@ -180,30 +203,42 @@ final class PaperPage {
         }
     }
 
-    /** Drawings stand side by side where the sheet is wide enough. */
+    /** Drawings stand side by side and below each other, so many on a sheet as find room. */
     private void rows() {
-        double wide = Fitted.lying(size);
-        double used = Double.POSITIVE_INFINITY;
-        Element row = new Element("div");
-        for (Element figure : page.select("#drawings > figure.drawing:not(.apart)")) {
-            Element drawn = figure.selectFirst("> .drawn");
-            double need = drawn == null ? wide : Fitted.width(drawn) + BETWEEN;
-            if (used + need > wide) {
-                row = new Element("div").addClass("row");
-                figure.before(row);
-                used = 0;
-            }
-            row.appendChild(figure.attr("style", "width: " + Svg.number(Math.min(wide, need) - 1) + "mm"));
-            used += need;
+        List<Element> figures = page.select("#drawings > figure.drawing:not(.apart)");
+        if (!figures.isEmpty()) {
+            DrawnSheets sheets = new DrawnSheets(Fitted.lying(size), Fitted.lyingHigh(size));
+            Element before = new Element("div");
+            figures.getFirst().before(before);
+            figures.forEach(sheets::place);
+            sheets.rows().forEach(before::before);
+            before.remove();
         }
-        page.select("#drawings > .row").forEach(each -> each.appendElement("div").addClass("end"));
+    }
+
+    /** Beside the drawing of a board that takes half the sheet's width stands what is said of it. */
+    private void beside() {
+        for (Element board : page.select("article.board")) {
+            Element drawn = board.selectFirst("> figure > .drawn");
+            Element words = board.selectFirst("> .sawn");
+            if (drawn != null && words != null) {
+                double room = Fitted.lying(size) - Fitted.width(drawn) - BETWEEN;
+                if (room > LEAST_BESIDE) {
+                    board.addClass("beside");
+                    words.attr("style", "width: " + Svg.number(room) + "mm");
+                    words.select(".cut-order").forEach(list -> list.addClass("narrow"));
+                    board.appendElement("div").addClass("end");
+                }
+            }
+        }
     }
 
     /** A cut list that finds room on one sheet stays on one. */
     private void together() {
         for (Element table : page.select("table.cuts")) {
-            if (table.select("tbody tr").size() <= ON_ONE_SHEET) {
-                table.parents().select(".scroll").addClass("whole");
+            Element around = table.closest(".scroll");
+            if (around != null && table.select("tbody tr").size() <= ON_ONE_SHEET) {
+                around.addClass("whole");
             }
         }
         // The library makes all sheets as wide as the first unless it is told.

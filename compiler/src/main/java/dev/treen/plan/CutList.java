@@ -140,7 +140,8 @@ public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
                 toFit,
                 Stream.concat(Stream.of(part.part().doc()), SawnText.of(plan, part).stream())
                         .filter(text -> !text.isEmpty())
-                        .collect(Collectors.joining("; ")));
+                        .reduce((one, other) -> one.replaceFirst("\\.$", "") + "; " + other)
+                        .orElse(""));
     }
 
     static String mark(int index) {

@@ -12,20 +12,16 @@ import dev.treen.quantity.Length;
  * @param bottom where its near edge is drawn
  */
 record DrawnBoard(double scale, double left, double bottom) {
-    /**
-     * As wide as every board is drawn; a narrow one is drawn a little larger, so that what is on it can be read. Not much: the
-     * wider the drawing, the smaller are its letters on a page.
-     */
-    private static final double WIDE = 900;
+    /** As wide and as high as a board is drawn at the most, so that letters have one size on all boards. */
+    static final double WIDE = 900;
 
-    private static final double WIDEST = 1000;
-    private static final double LOW = 110;
+    private static final double HIGH = 215;
 
     /** A drawing of {@code board} that begins at {@code left}, {@code top}. */
     static DrawnBoard of(BoardCut board, double left, double top) {
         double length = board.board().length().value().toDoubleMm();
         double across = board.board().width().value().toDoubleMm();
-        double scale = Math.clamp(LOW * length / across, WIDE, WIDEST) / length;
+        double scale = Math.min(WIDE / length, HIGH / across);
         return new DrawnBoard(scale, left, top + across * scale);
     }
 

@@ -14,6 +14,7 @@ final class LayoutLabels {
     static final double LINE = 11;
     private static final double SMALLEST = 6;
     private static final double TWO_LINES = 27;
+    private static final double TWO_SMALL_LINES = 19;
     private static final double WITH_ARROW = 38;
     private static final int LETTERS = 26;
 
@@ -37,7 +38,7 @@ final class LayoutLabels {
         double along = at.size(area.length());
         double high = at.size(area.width());
         String both = name + "  " + size;
-        if (high >= TWO_LINES && Svg.fitting(name, along, TEXT) >= SMALLEST) {
+        if (high >= TWO_SMALL_LINES && Svg.fitting(name, along, TEXT) >= SMALLEST) {
             return Fit.LINES;
         }
         if (Math.min(high - 2, Svg.fitting(both, along, TEXT)) >= SMALLEST) {
@@ -78,9 +79,10 @@ final class LayoutLabels {
         String both = name + "  " + size;
         switch (fit(area, name, size)) {
             case LINES -> {
-                double font = Svg.fitting(name, along, TEXT + 1);
+                double most = high >= TWO_LINES ? TEXT : SMALL;
+                double font = Svg.fitting(name, along, most + 1);
                 svg.text(cx, cy - 2, "middle", name, with(look, "font-size", Svg.number(font)));
-                svg.text(cx, cy + 9, "middle", size, "font-size", Svg.number(Svg.fitting(size, along, TEXT)));
+                svg.text(cx, cy + most - 1, "middle", size, "font-size", Svg.number(Svg.fitting(size, along, most)));
             }
             case LINE -> {
                 double font = Math.min(high - 2, Svg.fitting(both, along, TEXT));

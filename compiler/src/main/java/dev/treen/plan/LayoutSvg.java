@@ -20,8 +20,13 @@ import java.util.List;
  */
 public final class LayoutSvg {
     private static final double MARGIN = 18;
+
+    /** As wide as the drawing of a long board is, in its own units; that of a board of another shape is narrower. */
+    public static final double WIDEST = DrawnBoard.WIDE + 2 * MARGIN;
     private static final double HEAD = 26;
-    private static final double FOOT = 38;
+    private static final double FOOT = 26;
+    private static final double LEAST = 300;
+    private static final double LEGEND = 9;
     private static final double INSIDE = 1.8;
     private static final int MANY_CUTS = 16;
     private static final String INK = "#000000";
@@ -31,30 +36,50 @@ public final class LayoutSvg {
     private final BoardCut board;
     private final LengthFormat format;
     private final Svg svg = new Svg();
+    private final boolean alone;
+    private final double head;
     private final DrawnBoard at;
+    private final double wide;
     private final LayoutLabels labels;
     private final double badge;
     private final List<double[]> badges = new ArrayList<>();
 
-    private LayoutSvg(Settings settings, BoardCut board) {
+    private LayoutSvg(Settings settings, BoardCut board, boolean alone) {
         this.title = settings.title();
         this.board = board;
         this.format = settings.format();
-        this.at = DrawnBoard.of(board, MARGIN, HEAD + MARGIN);
+        this.alone = alone;
+        this.head = alone ? HEAD : 0;
+        this.at = DrawnBoard.of(board, MARGIN, head + MARGIN);
+        this.wide = Math.max(LEAST, at.size(board.board().length().value()) + 2 * MARGIN);
         this.labels = new LayoutLabels(svg, at, format);
         this.badge = board.cuts().size() > MANY_CUTS ? 4.8 : 5.5;
     }
 
-    /** The drawing of {@code board}. */
+    /** The drawing of {@code board}, which says by itself what it shows. */
     public static String of(Settings settings, BoardCut board) {
-        return new LayoutSvg(settings, board).write();
+        return new LayoutSvg(settings, board, true).write();
+    }
+
+    /** The same for a page that says beside it which board it is, and once for all boards how they are drawn. */
+    public static String inPage(Settings settings, BoardCut board) {
+        return new LayoutSvg(settings, board, false).write();
+    }
+
+    /** What the drawing of every board shows, in words. */
+    public static List<String> legend() {
+        return List.of(
+                "Sizes are rough. The grain of all parts lies along the board. Figures below it count from its left end.",
+                "Grey: saw kerf, with the number of the cut. Hatched: flaw. Dashed: offcut. Heavy line: strip, cut apart"
+                        + " after the work along it.");
     }
 
     private String write() {
         Rectangle whole = new Rectangle(
                 Length.ZERO, Length.ZERO, board.board().length().value(), board.board().width().value());
-        double wide = wide();
-        svg.text(MARGIN, 16, "start", heading(), "font-weight", "bold", "font-size", "12");
+        if (alone) {
+            svg.text(MARGIN, 16, "start", heading(), "font-weight", "bold", "font-size", "12");
+        }
         box(whole, "fill", "#f3ead8", "stroke", INK, "stroke-width", "1.5");
         board.parts().forEach(this::part);
         board.cuts().forEach(this::kerf);
@@ -64,18 +89,13 @@ public final class LayoutSvg {
         board.cuts().forEach(this::badge);
         stations();
         double foot = at.bottom() + MARGIN + 12;
-        foot(foot);
-        double end = foot + 24;
+        double end = foot(foot);
         for (String line : labels.key(wide - 2 * MARGIN)) {
             svg.text(MARGIN, end, "start", line, "font-size", SMALL);
             end += LayoutLabels.LINE;
         }
         double total = Math.max(at.bottom() + MARGIN + FOOT, end);
         return svg.finished(wide, total, name() + ": cutting layout for " + title, description());
-    }
-
-    private double wide() {
-        return at.size(board.board().length().value()) + 2 * MARGIN;
     }
 
     private String name() {
@@ -168,7 +188,7 @@ public final class LayoutSvg {
                 double radius = at.size(disc.radius());
                 double y = at.y(disc.y());
                 svg.circle(at.x(disc.x()), y, radius, look);
-                boolean high = y - radius - 10 < HEAD + MARGIN;
+                boolean high = y - radius - 10 < head + MARGIN;
                 flaw(disc.kind(), at.x(disc.x()), y + (high ? radius + 8 : -radius - 3), "middle");
             }
             case Defect.Line line -> {
@@ -189,7 +209,7 @@ public final class LayoutSvg {
     /** Names what ends at a place: beside it, or above it where the name would run out of the picture. */
     private void endOf(String kind, double x, double y, boolean leftward) {
         double word = 4 + kind.length() * LayoutLabels.SMALL * Svg.LETTER;
-        if (leftward ? x > word : x + word < wide()) {
+        if (leftward ? x > word : x + word < wide) {
             flaw(kind, x + (leftward ? -4 : 4), y + 3, leftward ? "end" : "start");
         } else {
             flaw(kind, x, y - 5, leftward ? "start" : "end");
@@ -238,28 +258,34 @@ public final class LayoutSvg {
             String figure = format.figure(cut.at());
             double x = at.x(cut.at());
             double half = figure.length() * LayoutLabels.SMALL * Svg.LETTER / 2;
-            double middle = Math.min(x, wide() - 1 - half);
-            if (middle - half > last + 3) {
+            if (x - half > last + 3) {
                 svg.line(x, at.bottom(), x, at.bottom() + 4, "stroke-width", "0.6");
-                svg.text(middle, at.bottom() + 12, "middle", figure, "font-size", SMALL);
-                last = middle + half;
+                svg.text(x, at.bottom() + 12, "middle", figure, "font-size", SMALL);
+                last = x + half;
             }
         }
     }
 
-    private void foot(double y) {
+    /** The bar, and beside it what the drawing shows; how far down they reach. */
+    private double foot(double y) {
         Length bar = format.unit().equals("in") ? Length.INCH.times(4) : Length.ofMm(100);
         double end = MARGIN + at.size(bar);
         svg.line(MARGIN, y, end, y, "stroke-width", "1.5");
         svg.line(MARGIN, y - 3, MARGIN, y + 3);
         svg.line(end, y - 3, end, y + 3);
+        if (!alone) {
+            svg.text(end + 6, y + 2.5, "start", format.text(bar), "font-size", SMALL);
+            return y + 14;
+        }
         svg.text(MARGIN, y + 12, "start", format.text(bar), "font-size", SMALL);
         double x = Math.max(end, MARGIN + 40) + 14;
-        svg.text(x, y - 1, "start",
-                "Sizes are rough. The grain of all parts lies along the board. Figures below it count"
-                        + " from its left end.",
-                "font-size", "9");
-        svg.text(x, y + 11, "start", "Grey: saw kerf, with the number of the cut. Hatched: flaw. Dashed: offcut. Heavy"
-                + " line: strip, cut apart after the work along it.", "font-size", "9");
+        double below = y - 1;
+        for (String words : legend()) {
+            for (String line : FindingText.wrapped(words, (int) ((wide - x) / (Svg.LETTER * LEGEND)))) {
+                svg.text(x, below, "start", line, "font-size", Svg.number(LEGEND));
+                below += LEGEND + 3;
+            }
+        }
+        return Math.max(below, y + 24);
     }
 }

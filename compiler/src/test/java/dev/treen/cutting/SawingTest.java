@@ -41,6 +41,59 @@ class SawingTest {
         assertThat(strips).as("strips seen").isGreaterThan(20);
     }
 
+    /** Every change between crosscut and rip asks for another saw or fence. */
+    @Test
+    void theSawIsChangedAsSeldomAsCanBe() {
+        Random random = new Random(11);
+        int boards = 0;
+        for (int i = 0; i < 40; i++) {
+            for (BoardCut board : Projects.of("kerf 2; end_waste 10", project(random)).cutting().boards()) {
+                List<BoardCut.SawCut> free = board.cuts().stream()
+                        .filter(cut -> cut.strip() == BoardCut.SawCut.NO_STRIP)
+                        .toList();
+                if (free.size() > 1 && free.size() <= 9) {
+                    boards++;
+                    assertThat(changes(free)).isEqualTo(fewest(free, new ArrayList<>()));
+                }
+            }
+        }
+        assertThat(boards).isGreaterThan(15);
+    }
+
+    private static int changes(List<BoardCut.SawCut> cuts) {
+        int changes = 0;
+        for (int i = 1; i < cuts.size(); i++) {
+            changes += cuts.get(i).along() == cuts.get(i - 1).along() ? 0 : 1;
+        }
+        return changes;
+    }
+
+    /** Over all orders in which a cut comes after those that go through a larger piece round its own. */
+    private static int fewest(List<BoardCut.SawCut> left, List<BoardCut.SawCut> done) {
+        if (left.isEmpty()) {
+            return changes(done);
+        }
+        int fewest = Integer.MAX_VALUE;
+        for (BoardCut.SawCut next : left) {
+            boolean free = left.stream().allMatch(other -> other.equals(next) || !holds(other.piece(), next.piece()));
+            if (free) {
+                List<BoardCut.SawCut> rest = new ArrayList<>(left);
+                rest.remove(next);
+                done.addLast(next);
+                fewest = Math.min(fewest, fewest(rest, done));
+                done.removeLast();
+            }
+        }
+        return fewest;
+    }
+
+    private static boolean holds(Rectangle outer, Rectangle inner) {
+        return outer.x().compareTo(inner.x()) <= 0
+                && outer.y().compareTo(inner.y()) <= 0
+                && outer.x().plus(outer.length()).compareTo(inner.x().plus(inner.length())) >= 0
+                && outer.y().plus(outer.width()).compareTo(inner.y().plus(inner.width())) >= 0;
+    }
+
     private static String project(Random random) {
         StringBuilder text = new StringBuilder();
         for (int board = 0; board < 1 + random.nextInt(3); board++) {

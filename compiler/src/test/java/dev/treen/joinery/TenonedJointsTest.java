@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.treen.finding.Finding;
 import dev.treen.model.FileLoader;
+import dev.treen.order.Step;
 import dev.treen.plan.Compilation;
 import dev.treen.quantity.Length;
 import dev.treen.solid.Overlap;
@@ -172,6 +173,23 @@ final class TenonedJointsTest {
         assertThat(room.signum()).isPositive();
         assertThat(overlaps(
                 part(made, "top").solid().orElseThrow(), part(made, "end").solid().orElseThrow())).isEmpty();
+        // Pegs hold the outer tenons: their holes can be marked out, and are there before any glue is.
+        assertThat(joint.pieces()).singleElement().satisfies(piece -> {
+            assertThat(piece.kind()).isEqualTo(LoosePiece.Kind.PEG);
+            assertThat(piece.count()).isEqualTo(2);
+            assertThat(piece.size().width()).isEqualTo(Length.ofMm(6));
+        });
+        assertThat(part(made, "end").solid()).isNotEqualTo(part(made, "end").bare());
+        List<Step> steps = made.order().steps();
+        int bored = step(steps, "Bore the end boards");
+        int slotted = step(steps, "Push the end boards on");
+        assertThat(bored).isLessThan(slotted);
+        assertThat(slotted).isLessThan(step(steps, "Glue"));
         assertThat(codes(compile(top.formatted("long 80")))).contains("setting-does-not-fit");
+    }
+
+    private static int step(List<Step> steps, String begins) {
+        return steps.stream().filter(step -> step.operation().action().startsWith(begins)).findFirst().orElseThrow()
+                .number();
     }
 }

@@ -20,6 +20,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TimeZone;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -32,6 +34,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -126,6 +129,43 @@ class PlanPdfTest {
             assertThat(marks.stream().filter(m -> m.matches("\\d+ .*")))
                     .hasSize(Projects.example("tea-caddy").order().steps().size());
             assertThat(text(caddy)).contains("1 of " + document.getNumberOfPages());
+        }
+    }
+
+    @Test
+    void theContentsSayOnWhichSheetASectionBegins() throws IOException {
+        for (String example : List.of("tea-caddy", "garden-table", "recipe-box")) {
+            Document plan = page(Projects.text(example));
+            try (PDDocument document = Loader.loadPDF(pdf(plan, PaperSize.A4))) {
+                String first = sheet(document, 1);
+                for (Element heading : plan.select("section > h2")) {
+                    Matcher line = Pattern.compile(Pattern.quote(heading.text()) + "[ .]+(\\d+)").matcher(first);
+                    assertThat(line.find()).as(heading.text()).isTrue();
+                    assertThat(sheet(document, Integer.parseInt(line.group(1))).lines())
+                            .as("%s: the sheet of %s", example, heading.text())
+                            .anySatisfy(words -> assertThat(words.strip()).isEqualTo(heading.text()));
+                }
+            }
+        }
+    }
+
+    private static String sheet(PDDocument document, int number) throws IOException {
+        PDFTextStripper one = new PDFTextStripper();
+        one.setStartPage(number);
+        one.setEndPage(number);
+        return one.getText(document);
+    }
+
+    @Test
+    void noSheetIsEmptyAndLongTablesRunOn() throws IOException {
+        for (String example : List.of("garden-table", "tea-chest")) {
+            try (PDDocument document = Loader.loadPDF(pdf(page(Projects.text(example)), PaperSize.A4))) {
+                for (int number = 1; number <= document.getNumberOfPages(); number++) {
+                    // Its foot alone has two lines.
+                    assertThat(sheet(document, number).lines()).as("%s, sheet %s", example, number)
+                            .hasSizeGreaterThan(3);
+                }
+            }
         }
     }
 
@@ -248,6 +288,16 @@ class PlanPdfTest {
             assertThat(placed.toString()).contains("תספוק", "ןבדבוד_שרק", "\ufe90\ufee7\ufe8e\ufe9f");
             String read = new PDFTextStripper().getText(document);
             assertThat(read).contains("קופסת תה", "קרש_דובדבן", "جانب");
+            // In the foot the title runs from the right, and what follows it still stands to its right.
+            List<TextPosition> foot = letters(document).stream()
+                    .filter(letter -> letter.getY() > letter.getPageHeight() - 18 * POINTS_IN_MM)
+                    .filter(letter -> letter.getX() < letter.getPageWidth() / 2)
+                    .toList();
+            double words = foot.stream().filter(letter -> letter.getUnicode().equals("p"))
+                    .mapToDouble(TextPosition::getX).min().orElseThrow();
+            assertThat(foot).filteredOn(letter -> letter.getUnicode().equals("ק"))
+                    .isNotEmpty()
+                    .allMatch(letter -> letter.getX() < words);
         }
     }
 }
