@@ -255,9 +255,13 @@ final class Rack {
         Size size = size(blank);
         List<FinishedPart> parts = blank.parts().stream().map(this::part).toList();
         Piece piece = Piece.of(blank.name(), up(size.length), up(size.width), 1).from(giving(blank));
-        return blank.plain()
-                ? piece.lying(blemishing.ways(parts.getFirst(), !wished.runOf(blank.name()).isEmpty()))
-                : piece;
+        if (blank.plain()) {
+            return piece.lying(blemishing.ways(parts.getFirst(), !wished.runOf(blank.name()).isEmpty()));
+        }
+        Blank.Member first = blank.members().getFirst();
+        Glued glued = division.glued().get(first.part());
+        return blank.resawn() || glued == null ? piece
+                : piece.lying(blemishing.ways(parts.getFirst(), glued, first.stave()));
     }
 
     /** The leaves that may give a piece, for each set of them that any piece has; in the order of the project. */

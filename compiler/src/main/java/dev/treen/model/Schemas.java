@@ -244,7 +244,9 @@ public final class Schemas {
     public static final BlockSchema GLUE_UP = new BlockSchema(
             "glue_up",
             "Staves glued edge to edge make the part, so that boards narrower than the part will do. The layout chooses how"
-                    + " many and how wide; their joints keep clear of what is cut into the part.",
+                    + " many and how wide; their joints keep clear of what is cut into the part. Staves have those flaws"
+                    + " in them that the part `takes` on whichever face, knots well clear of the joints; the leaves of a"
+                    + " book have none.",
             "glue_up { widest 90; rings alternate }",
             List.of(
                     optional("staves", Plain.COUNT, "as many as save wood",
