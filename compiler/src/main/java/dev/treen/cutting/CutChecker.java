@@ -17,9 +17,9 @@ import java.util.Set;
 
 /**
  * Checks what becomes of boards against the rules, from the project's own figures: every part is there once, whole or in all
- * its staves; staves add up and are as wide and as many as was asked; what is resawn is thick enough; pieces of a ripped
- * board lie between its rips; staves have no flaw in them that their part does not take. It shares nothing with what chose the layout; the solver's own rectangles have a check of their
- * own.
+ * its staves; staves add up and are as wide and as many as was asked, and have no flaw in them that their part does not take;
+ * only on sheets do parts lie across; what is resawn is thick enough; pieces of a ripped board lie between its rips. It shares
+ * nothing with what chose the layout; the solver's own rectangles have a check of their own.
  */
 final class CutChecker {
     /** Round flaws are compared in millimetres that are no longer exact. */
@@ -83,7 +83,7 @@ final class CutChecker {
                     breach("twice", member.name());
                 }
                 blanks.put(member, piece.blank());
-                size(member, piece);
+                size(cut, member, piece);
                 Optional.ofNullable(parts.get(member.part()))
                         .flatMap(part -> part.part().from())
                         .filter(from -> !from.name().equals(cut.source().name()))
@@ -177,7 +177,7 @@ final class CutChecker {
         return cut.board().width().value().equals(source.width().value().minus(from));
     }
 
-    private void size(Blank.Member member, BoardCut.OnBoard piece) {
+    private void size(BoardCut cut, Blank.Member member, BoardCut.OnBoard piece) {
         FinishedPart part = parts.get(member.part());
         if (part == null) {
             breach("unknown", member.part());
@@ -192,7 +192,12 @@ final class CutChecker {
                                 .plus(part.part().allow().planing().value().times(2)))
                         .orElse(Length.ZERO);
         // A part that was cut at another size stays as it was cut.
-        boolean less = piece.area().length().compareTo(along) < 0 || piece.area().width().compareTo(wide) < 0;
+        boolean turned = whole && piece.lay().equals(BoardCut.OnBoard.ACROSS);
+        if (turned && !part.part().turnsOn(cut.source())) {
+            breach("grain of", member.name());
+        }
+        boolean less = piece.area().length().compareTo(turned ? wide : along) < 0
+                || piece.area().width().compareTo(turned ? along : wide) < 0;
         if (wide.signum() <= 0 || (less && !made.contains(member.part()))) {
             breach("size of", member.name());
         }

@@ -256,7 +256,12 @@ final class Rack {
         List<FinishedPart> parts = blank.parts().stream().map(this::part).toList();
         Piece piece = Piece.of(blank.name(), up(size.length), up(size.width), 1).from(giving(blank));
         if (blank.plain()) {
-            return piece.lying(blemishing.ways(parts.getFirst(), !wished.runOf(blank.name()).isEmpty()));
+            boolean inRun = !wished.runOf(blank.name()).isEmpty();
+            Piece lying = piece.lying(blemishing.ways(parts.getFirst(), inRun));
+            Set<String> from = giving(blank);
+            boolean turns = !inRun && !from.isEmpty()
+                    && from.stream().allMatch(id -> parts.getFirst().part().turnsOn(leaf(id).of().source()));
+            return turns ? lying.turning() : lying;
         }
         Blank.Member first = blank.members().getFirst();
         Glued glued = division.glued().get(first.part());

@@ -321,6 +321,8 @@ public final class PlanJson {
             area(part.area());
             if (!part.flaws().isEmpty()) {
                 texts("flaws", part.flaws());
+            }
+            if (!part.flaws().isEmpty() || !part.lay().isEmpty()) {
                 json.writeStringField("lay", part.lay());
             }
             json.writeEndObject();
