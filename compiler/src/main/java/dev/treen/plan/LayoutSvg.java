@@ -251,9 +251,10 @@ public final class LayoutSvg {
         svg.line(end, y - 3, end, y + 3);
         svg.text(MARGIN, y + 12, "start", format.text(bar), "font-size", SMALL);
         double x = Math.max(end, MARGIN + 40) + 14;
+        boolean across = board.parts().stream().anyMatch(part -> part.lay().equals(BoardCut.OnBoard.ACROSS));
         svg.text(x, y - 1, "start",
-                "Sizes are rough. The grain of all parts lies along the board. Figures below it count"
-                        + " from its left end.",
+                "Sizes are rough. " + (across ? "Arrows lie along the face grain of the sheet."
+                        : "The grain of all parts lies along the board.") + " Figures below it count from its left end.",
                 "font-size", "9");
         svg.text(x, y + 11, "start", "Grey: saw kerf, with the number of the cut. Hatched: flaw. Dashed: offcut. Heavy"
                 + " line: strip, cut apart after the work along it.", "font-size", "9");
