@@ -35,8 +35,8 @@ if not "%BUILT%"=="0" (
 
 :run
 set "FLAGS=-XX:+UseSerialGC"
-rem The server lives long, so it gets the better compiler; a command is over before that one would pay.
-if "%~1"=="lsp" (set "FLAGS=%FLAGS% -Xmn192m") else (set "FLAGS=%FLAGS% -XX:TieredStopAtLevel=1")
+rem The server lives long, so it gets the better compiler; a command is over before that one would pay, but for measurements.
+if "%~1"=="lsp" (set "FLAGS=%FLAGS% -Xmn192m") else if not "%~1"=="bench" (set "FLAGS=%FLAGS% -XX:TieredStopAtLevel=1")
 if exist "%CACHE%" (
     "%FOUND%\bin\java.exe" %FLAGS% "-XX:AOTCache=%CACHE%" -Xlog:disable -Xlog:all=off -jar "%JAR%" %*
 ) else (

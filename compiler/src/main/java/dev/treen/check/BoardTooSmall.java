@@ -45,8 +45,16 @@ final class BoardTooSmall implements Check {
                 .stream()
                 // What is glued up from staves may be wider than its boards; whether they fit, the layout knows.
                 .filter(side -> !(side.kind().equals(TOO_NARROW) && part.part().glueUp().isPresent()))
+                .filter(side -> side.kind().equals(TOO_THIN) || !turned(part, board, usable))
                 .filter(side -> side.needed().value().compareTo(side.there()) > 0)
                 .forEach(side -> findings.add(finding(side, part.part(), board, waste, settings)));
+    }
+
+    /** Whether it fits with its length across a sheet. */
+    private static boolean turned(FinishedPart part, Board board, Length usable) {
+        return part.part().turnsOn(board)
+                && part.roughWidth().value().compareTo(usable) <= 0
+                && part.roughLength().value().compareTo(board.width().value()) <= 0;
     }
 
     /**

@@ -85,6 +85,44 @@ final class Blemishing {
         return inRun ? List.of(whichever(List.copyOf(ways.values()))) : List.copyOf(ways.values());
     }
 
+    /**
+     * The way in which a stave may lie on flaws: as its part, and for a knot clear of both its edges, which are glued. How it
+     * lies in the part the grain and the rings decide, so it must be right every way.
+     */
+    List<Piece.Way> ways(FinishedPart part, Glued glued, int stave) {
+        List<Piece.Way> whole = ways(part, true);
+        if (whole.isEmpty()) {
+            return List.of();
+        }
+        long half = up(glued.edges().dividedBy(2));
+        Length before = glued.staves().subList(0, stave - 1).stream().reduce(Length.ZERO, Length::plus);
+        long from = down(before) - half;
+        long width = up(glued.roughWidth(stave));
+        Rect own = new Rect(0, Math.max(0, from), up(part.roughLength().value()), width + Math.min(0, from));
+        long length = own.length();
+        Map<String, List<Rect>> clear = new LinkedHashMap<>();
+        whole.getFirst().keepClear().forEach((kind, places) -> {
+            List<Rect> here = new ArrayList<>();
+            for (Rect place : places) {
+                long low = Math.max(place.y(), own.y());
+                long high = Math.min(place.top(), own.top());
+                if (low < high) {
+                    // Laid end for end and turned over it has its near edge on the other side.
+                    long y = low - from;
+                    here.add(new Rect(place.x(), y, place.length(), high - low));
+                    here.add(new Rect(place.x(), Math.max(0, width - y - (high - low)), place.length(), high - low));
+                }
+            }
+            if (kind.startsWith(KNOT + " ")) {
+                long edge = Math.max(1, half);
+                here.add(new Rect(0, 0, length, edge));
+                here.add(new Rect(0, width - edge, length, edge));
+            }
+            clear.put(kind, here.stream().distinct().toList());
+        });
+        return List.of(new Piece.Way("", clear));
+    }
+
     // In a run the grain decides how a part lies, so it must be right every way.
     private static Piece.Way whichever(List<Piece.Way> ways) {
         Map<String, List<Rect>> all = new LinkedHashMap<>(ways.getFirst().keepClear());

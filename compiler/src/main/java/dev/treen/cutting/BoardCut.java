@@ -40,10 +40,13 @@ public record BoardCut(
      *
      * @param blank what it is
      * @param flaws what it has in it, by kind: only what the project says it may have
-     * @param lay how it lies so that no joint touches a flaw, {@code top up, left end to the left}; empty where any way will
-     *     do
+     * @param lay how it lies so that no joint touches a flaw, {@code top up, left end to the left}, or {@link #ACROSS}; empty
+     *     where any way will do
      */
     public record OnBoard(Blank blank, Rectangle area, List<String> flaws, String lay) {
+        /** How a part lies on a sheet whose length is not along it. */
+        public static final String ACROSS = "across the face grain";
+
         /** Keeps its own copy. */
         public OnBoard {
             flaws = List.copyOf(flaws);
@@ -56,7 +59,7 @@ public record BoardCut(
 
         /** What to mind of its flaws, {@code has a knot in it; lay it top up}; empty where it has none. */
         public String note() {
-            return flaws.isEmpty() ? ""
+            return flaws.isEmpty() ? lay.isEmpty() ? "" : "lies " + lay
                     : "has " + String.join(" and ", flaws.stream().map(OnBoard::counted).toList()) + " in it"
                             + (lay.isEmpty() ? "" : "; lay it " + lay);
         }

@@ -3,6 +3,7 @@ package dev.treen.cutting;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Board;
+import dev.treen.model.Defect;
 import dev.treen.model.GlueUp;
 import dev.treen.model.LayoutWishes;
 import dev.treen.quantity.Length;
@@ -16,11 +17,14 @@ import java.util.Set;
 
 /**
  * Checks what becomes of boards against the rules, from the project's own figures: every part is there once, whole or in all
- * its staves; staves add up and are as wide and as many as was asked; what is resawn is thick enough; pieces of a ripped
- * board lie between its rips. It shares nothing with what chose the layout; the solver's own rectangles have a check of their
- * own.
+ * its staves; staves add up and are as wide and as many as was asked, and have no flaw in them that their part does not take;
+ * only on sheets do parts lie across; what is resawn is thick enough; pieces of a ripped board lie between its rips. It shares
+ * nothing with what chose the layout; the solver's own rectangles have a check of their own.
  */
 final class CutChecker {
+    /** Round flaws are compared in millimetres that are no longer exact. */
+    private static final double ROUNDED = 0.01;
+
     private final Joined joined;
     private final List<String> breaches = new ArrayList<>();
     private final Map<Blank.Member, BoardCut> places = new HashMap<>();
@@ -79,14 +83,67 @@ final class CutChecker {
                     breach("twice", member.name());
                 }
                 blanks.put(member, piece.blank());
-                size(member, piece);
+                size(cut, member, piece);
                 Optional.ofNullable(parts.get(member.part()))
                         .flatMap(part -> part.part().from())
                         .filter(from -> !from.name().equals(cut.source().name()))
                         .ifPresent(from -> breach("from another board", member.name()));
             }
             thick(cut, piece.blank());
+            if (!piece.blank().plain()) {
+                cut.board().defects().forEach(flaw -> flawIn(flaw, piece));
+            }
         }
+    }
+
+    /**
+     * What is glued up or resawn has a flaw in it only where its part takes that kind on either face, for it may come to lie
+     * either way; a knot keeps off both edges by what the plane takes there. Leaves of a book have none.
+     */
+    private void flawIn(Defect flaw, BoardCut.OnBoard piece) {
+        if (!reaches(flaw, piece.area())) {
+            return;
+        }
+        boolean taken = piece.blank().members().size() == 1 && piece.blank().parts().stream()
+                .flatMap(name -> Optional.ofNullable(parts.get(name)).stream())
+                .allMatch(part -> part.part().takes().flaws().stream()
+                        .anyMatch(each -> each.kind().equals(flaw.kind()) && each.on().isEmpty()));
+        if (!taken || (flaw instanceof Defect.Disc knot && flaw.kind().equals("knot") && !amid(knot, piece))) {
+            breach("a " + flaw.kind() + " in", piece.name());
+        }
+    }
+
+    private static boolean reaches(Defect flaw, Rectangle area) {
+        return switch (flaw) {
+            case Defect.Disc d -> {
+                double x = off(d.x(), area.x(), area.length());
+                double y = off(d.y(), area.y(), area.width());
+                yield Math.hypot(x, y) < d.radius().toDoubleMm() - ROUNDED;
+            }
+            case Defect.Line l -> within(l.x1(), l.y1(), area) || within(l.x2(), l.y2(), area);
+            case Defect.Patch p -> p.x().compareTo(area.x().plus(area.length())) < 0
+                    && p.x().plus(p.length()).compareTo(area.x()) > 0
+                    && p.y().compareTo(area.y().plus(area.width())) < 0
+                    && p.y().plus(p.width()).compareTo(area.y()) > 0;
+        };
+    }
+
+    /** How far a place lies outside a stretch. */
+    private static double off(Length at, Length from, Length size) {
+        return Math.max(0, Math.max(
+                from.minus(at).toDoubleMm(), at.minus(from).minus(size).toDoubleMm()));
+    }
+
+    private static boolean within(Length x, Length y, Rectangle area) {
+        return x.compareTo(area.x()) > 0 && x.compareTo(area.x().plus(area.length())) < 0
+                && y.compareTo(area.y()) > 0 && y.compareTo(area.y().plus(area.width())) < 0;
+    }
+
+    private boolean amid(Defect.Disc knot, BoardCut.OnBoard piece) {
+        FinishedPart part = parts.get(piece.blank().parts().getFirst());
+        Length keep = knot.radius().plus(part == null ? Length.ZERO : part.part().allow().planing().value());
+        return knot.y().minus(piece.area().y()).compareTo(keep) >= 0
+                && piece.area().y().plus(piece.area().width()).minus(knot.y()).compareTo(keep) >= 0;
     }
 
     /** What a leaf gives once it is flat (rules of the trade A-04), without the hollow of a piece so wide. */
@@ -120,7 +177,7 @@ final class CutChecker {
         return cut.board().width().value().equals(source.width().value().minus(from));
     }
 
-    private void size(Blank.Member member, BoardCut.OnBoard piece) {
+    private void size(BoardCut cut, Blank.Member member, BoardCut.OnBoard piece) {
         FinishedPart part = parts.get(member.part());
         if (part == null) {
             breach("unknown", member.part());
@@ -135,7 +192,12 @@ final class CutChecker {
                                 .plus(part.part().allow().planing().value().times(2)))
                         .orElse(Length.ZERO);
         // A part that was cut at another size stays as it was cut.
-        boolean less = piece.area().length().compareTo(along) < 0 || piece.area().width().compareTo(wide) < 0;
+        boolean turned = whole && piece.lay().equals(BoardCut.OnBoard.ACROSS);
+        if (turned && !part.part().turnsOn(cut.source())) {
+            breach("grain of", member.name());
+        }
+        boolean less = piece.area().length().compareTo(turned ? wide : along) < 0
+                || piece.area().width().compareTo(turned ? along : wide) < 0;
         if (wide.signum() <= 0 || (less && !made.contains(member.part()))) {
             breach("size of", member.name());
         }

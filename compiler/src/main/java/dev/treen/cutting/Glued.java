@@ -4,6 +4,7 @@ import dev.treen.model.GlueUp;
 import dev.treen.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A part that is glued up, as it is divided.
@@ -44,6 +45,23 @@ public record Glued(
     /** How wide a stave is sawn, from 1. */
     public Length roughWidth(int stave) {
         return staves.get(stave - 1).plus(edges);
+    }
+
+    /** Which way the heart side of a stave looks. */
+    public enum Heart {
+        /** To the face that looks up while the staves are laid out. */
+        UP,
+        /** To the other face. */
+        DOWN
+    }
+
+    /** The heart sides of the staves, as they are laid; none where they are the leaves of a book. */
+    public List<Heart> hearts() {
+        if (asked.match() == GlueUp.Match.BOOK) {
+            return List.of();
+        }
+        boolean turns = asked.order() == GlueUp.Order.ALTERNATE;
+        return IntStream.range(0, staves.size()).mapToObj(i -> turns && i % 2 == 1 ? Heart.DOWN : Heart.UP).toList();
     }
 
     List<Blank> blanks() {

@@ -255,9 +255,18 @@ final class Rack {
         Size size = size(blank);
         List<FinishedPart> parts = blank.parts().stream().map(this::part).toList();
         Piece piece = Piece.of(blank.name(), up(size.length), up(size.width), 1).from(giving(blank));
-        return blank.plain()
-                ? piece.lying(blemishing.ways(parts.getFirst(), !wished.runOf(blank.name()).isEmpty()))
-                : piece;
+        if (blank.plain()) {
+            boolean inRun = !wished.runOf(blank.name()).isEmpty();
+            Piece lying = piece.lying(blemishing.ways(parts.getFirst(), inRun));
+            Set<String> from = giving(blank);
+            boolean turns = !inRun && !from.isEmpty()
+                    && from.stream().allMatch(id -> parts.getFirst().part().turnsOn(leaf(id).of().source()));
+            return turns ? lying.turning() : lying;
+        }
+        Blank.Member first = blank.members().getFirst();
+        Glued glued = division.glued().get(first.part());
+        return blank.resawn() || glued == null ? piece
+                : piece.lying(blemishing.ways(parts.getFirst(), glued, first.stave()));
     }
 
     /** The leaves that may give a piece, for each set of them that any piece has; in the order of the project. */

@@ -154,7 +154,9 @@ final class Sawing {
         List<Piece.Way> right = flaws.isEmpty() || piece == null ? List.of() : Lying.ways(stock, piece, part.area());
         String lay = piece == null || right.isEmpty() || right.size() == piece.ways().size() ? ""
                 : right.getFirst().name();
-        return new BoardCut.OnBoard(rack.blank(part.pieceId()), rectangle(part.area()), flaws, lay);
+        return new BoardCut.OnBoard(
+                rack.blank(part.pieceId()), rectangle(part.area()), flaws,
+                part.turned() ? BoardCut.OnBoard.ACROSS : lay);
     }
 
     private boolean strip(Cut cut) {

@@ -123,6 +123,7 @@ final class SeenSizes {
                     default -> size.withThickness(planned);
                 }),
                 part.takes(),
+                part.turns(),
                 part.glueUp(),
                 part.service(),
                 part.allow(),

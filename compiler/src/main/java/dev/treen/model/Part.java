@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param planned the seen size as it was planned, where something it rests on has been measured since: the assembly is
  *     drawn and joined as planned, and only sizes follow what was measured
  * @param takes the flaws that it may have in it
+ * @param turns whether it may lie with its length across the face grain of a sheet
  * @param glueUp the staves that it is glued up from, where it is
  * @param service the room and the load that it has to stand
  * @param tolerances how exactly it is made: its own word, and behind it the project's
@@ -34,6 +35,7 @@ public record Part(
         Optional<Placing> placing,
         Optional<Size> planned,
         Takes takes,
+        boolean turns,
         Optional<GlueUp> glueUp,
         Service service,
         Allowances allow,
@@ -49,15 +51,23 @@ public record Part(
     /** The same with other flaws that it may have. */
     public Part taking(Takes others) {
         return new Part(
-                name, nameAt, length, width, thickness, overall, from, rings, ringsAt, placing, planned, others, glueUp,
-                service, allow, tolerances, doc);
+                name, nameAt, length, width, thickness, overall, from, rings, ringsAt, placing, planned, others, turns,
+                glueUp, service, allow, tolerances, doc);
     }
 
     /** The same, glued up from staves. */
     public Part gluedUp(GlueUp how) {
         return new Part(
-                name, nameAt, length, width, thickness, overall, from, rings, ringsAt, placing, planned, takes,
+                name, nameAt, length, width, thickness, overall, from, rings, ringsAt, placing, planned, takes, turns,
                 Optional.of(how), service, allow, tolerances, doc);
+    }
+
+    /**
+     * Whether it may lie with its length across what is the length of a board: only on a sheet, where it is told so or the
+     * sheet has no grain. Wood lies with its grain along the part, for by that it moves and breaks.
+     */
+    public boolean turnsOn(Board board) {
+        return board.sheet() && (turns || board.species().filter("mdf"::equals).isPresent());
     }
 
     /** The seen size. */

@@ -78,6 +78,8 @@ final class Parts {
                         flaws.read(entry.properties()).map(takes -> takes.turned(pose))
                                 .orElse(settings.layout().takes()),
                         entry.path(), placing),
+                entry.properties().one("grain").flatMap(given -> reader.word(given, Schemas.GRAIN))
+                        .equals(Optional.of("any")),
                 new GlueUpReader(session, reader).read(entry.properties()),
                 new ServiceReader(session, reader, settingsReader.rooms()).read(entry.properties()),
                 settingsReader.allowances(entry.properties(), standard),

@@ -91,6 +91,7 @@ public final class Schemas {
     }
 
     /** A mark that is there or not. */
+    static final List<String> GRAIN = List.of("along", "any");
     static final List<String> YES_NO = List.of("yes", "no");
 
     /** When boards that are offcuts are taken. */
@@ -244,7 +245,9 @@ public final class Schemas {
     public static final BlockSchema GLUE_UP = new BlockSchema(
             "glue_up",
             "Staves glued edge to edge make the part, so that boards narrower than the part will do. The layout chooses how"
-                    + " many and how wide; their joints keep clear of what is cut into the part.",
+                    + " many and how wide; their joints keep clear of what is cut into the part. Staves have those flaws"
+                    + " in them that the part `takes` on whichever face, knots well clear of the joints; the leaves of a"
+                    + " book have none.",
             "glue_up { widest 90; rings alternate }",
             List.of(
                     optional("staves", Plain.COUNT, "as many as save wood",
@@ -369,6 +372,10 @@ public final class Schemas {
                     needed("width", Plain.LENGTH, "Across the grain; `overall` after it means with the joints."),
                     needed("thickness", Plain.LENGTH, "Face to face."),
                     optional("from", Plain.BOARD, "any board", "The board that it comes from."),
+                    optional("grain", new OneOf(GRAIN), "along",
+                            "How it lies on a sheet: `along` the face grain with its length, or `any` way that saves wood. On a"
+                                    + " sheet of mdf it lies any way. On a board the grain always runs along its length,"
+                                    + " since by that it moves and breaks."),
                     RINGS,
                     IN_ROOM,
                     optional("carries", Plain.LOAD, "not said",

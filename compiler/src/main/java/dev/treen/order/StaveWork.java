@@ -10,6 +10,7 @@ import dev.treen.quantity.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -132,6 +133,11 @@ final class StaveWork {
                 case ALIKE -> "lay them by their grain, their heart sides all one way";
             };
         });
+        if (!glued.hearts().isEmpty()) {
+            steps.add("heart sides, from the same edge: " + String.join(", ", glued.hearts().stream()
+                    .map(each -> each.name().toLowerCase(Locale.ROOT))
+                    .toList()));
+        }
         steps.add("mark a triangle across all of them, and plane them all the same way along the grain");
         return steps;
     }

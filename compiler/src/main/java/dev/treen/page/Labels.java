@@ -1,13 +1,18 @@
 package dev.treen.page;
 
+import dev.treen.cutting.Blank;
 import dev.treen.cutting.BoardCut;
+import dev.treen.cutting.Glued;
 import dev.treen.drawing.Corners;
 import dev.treen.joinery.FinishedPart;
+import dev.treen.model.GlueUp;
 import dev.treen.plan.CutList;
 import dev.treen.plan.Plan;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -26,7 +31,7 @@ public final class Labels {
         Element body = Html.add(document.body(), "main");
         Html.text(Html.add(Html.add(body, "h1"), "bdi"), plan.title());
         Html.said(body, "p",
-                "One label a part: on its face side, the lower edge of the label at the face edge, the arrow along"
+                "One label a part" + (plan.cutting().glued().isEmpty() ? "" : ", and one a stave") + ": on its face side, the lower edge of the label at the face edge, the arrow along"
                         + " the grain, its left end at the part's left end.");
         Corners corners = Corners.of(plan.joined());
         if (!corners.pairs().isEmpty()) {
@@ -45,6 +50,7 @@ public final class Labels {
             for (String part : row.parts()) {
                 plan.joined().part(part).ifPresent(
                         made -> label(plan, list, row, made, boards.getOrDefault(part, ""), corners.on(part)));
+                plan.cutting().glued(part).ifPresent(glued -> staves(plan, list, row, glued));
             }
         }
         ShortNames.in(document, plan.joined().parts().stream().map(part -> part.part().name()).toList());
@@ -64,6 +70,11 @@ public final class Labels {
             Html.text(lines, ", from ");
             Html.name(lines, board);
         }
+        mate(plan, part.part().name()).ifPresent(other -> {
+            Element book = Html.add(label, "p", "class", "book");
+            Html.text(book, "opens like a book with ");
+            Html.name(book, other);
+        });
         Element grain = Html.add(label, "p");
         grain.addClass("grain");
         // What is at an end stands at that end of the label.
@@ -76,6 +87,47 @@ public final class Labels {
         if (corners.stream().anyMatch(mark -> mark.spot() == Corners.Spot.BETWEEN)) {
             Html.text(edge, " · between: ");
             numbers(edge, corners, Corners.Spot.BETWEEN);
+        }
+    }
+
+    /** The mate with which a part opens like a book. */
+    private static Optional<String> mate(Plan plan, String part) {
+        return plan.cutting().boards().stream()
+                .flatMap(cut -> cut.parts().stream())
+                .map(BoardCut.OnBoard::blank)
+                .filter(blank -> blank.resawn() && blank.parts().size() > 1 && blank.parts().contains(part))
+                .flatMap(blank -> blank.parts().stream())
+                .filter(other -> !other.equals(part))
+                .findFirst();
+    }
+
+    /** One label a stave: what it is, and how it lies in its part. */
+    private static void staves(Plan plan, Element list, CutList.Row row, Glued glued) {
+        boolean book = glued.asked().match() == GlueUp.Match.BOOK;
+        for (int stave = 1; stave <= glued.staves().size(); stave++) {
+            Blank.Member member = new Blank.Member(glued.part(), stave);
+            Element label = Html.add(list, "li");
+            Html.said(label, "span", row.mark() + "/" + stave, "class", "mark");
+            Html.name(label, member.name());
+            Element lines = Html.add(label, "p");
+            Html.text(lines, "sawn " + plan.format().figure(glued.roughLength()) + " × "
+                    + plan.format().figure(glued.roughWidth(stave)) + ", then "
+                    + plan.format().text(glued.thickness()) + " thick");
+            plan.cutting().boards().stream()
+                    .filter(cut -> cut.parts().stream().anyMatch(each -> each.blank().members().contains(member)))
+                    .findFirst()
+                    .ifPresent(cut -> {
+                        Html.text(lines, ", from ");
+                        Html.name(lines, cut.name());
+                    });
+            Element grain = Html.add(label, "p");
+            grain.addClass("grain");
+            Html.text(grain, " ⟵ grain ⟶ ");
+            Element edge = Html.add(label, "p");
+            edge.addClass("edge");
+            Html.text(edge, "stave " + stave + " of " + glued.staves().size() + ", from the edge below · "
+                    + (book ? "sawn face up: it opens like a book"
+                            : "heart side " + glued.hearts().get(stave - 1).name().toLowerCase(Locale.ROOT)));
         }
     }
 

@@ -141,6 +141,7 @@ final class Steps {
         String title = "Step " + step.number() + ": " + operation.action().replace("`", "");
         Optional<String> picture = switch (operation.phase()) {
             case REST, RIP, FLATTEN, RESAW -> BoardPicture.of(page.plan(), operation, title);
+            case STAVES -> GlueUpPicture.of(page.plan(), operation, title).or(() -> scene(operation, title));
             case MARK, SAW, APART -> MiniLayout.of(page, operation, title).or(() -> scene(operation, title));
             default -> scene(operation, title);
         };

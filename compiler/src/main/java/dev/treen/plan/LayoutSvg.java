@@ -66,12 +66,22 @@ public final class LayoutSvg {
         return new LayoutSvg(settings, board, false).write();
     }
 
-    /** What the drawing of every board shows, in words. */
-    public static List<String> legend() {
+    /** What the drawings of {@code boards} show, in words. */
+    public static List<String> legend(List<BoardCut> boards) {
+        long across = boards.stream().filter(LayoutSvg::hasPartsAcross).count();
+        String grain = across == 0
+                ? "The grain of all parts lies along the board."
+                : across == boards.size()
+                        ? "Arrows lie along the face grain of the sheet."
+                        : "The grain of all parts lies along their board; on a sheet arrows lie along its face grain.";
         return List.of(
-                "Sizes are rough. The grain of all parts lies along the board. Figures below it count from its left end.",
+                "Sizes are rough. " + grain + " Figures below it count from its left end.",
                 "Grey: saw kerf, with the number of the cut. Hatched: flaw. Dashed: offcut. Heavy line: strip, cut apart"
                         + " after the work along it.");
+    }
+
+    private static boolean hasPartsAcross(BoardCut board) {
+        return board.parts().stream().anyMatch(part -> part.lay().equals(BoardCut.OnBoard.ACROSS));
     }
 
     private String write() {
@@ -258,10 +268,11 @@ public final class LayoutSvg {
             String figure = format.figure(cut.at());
             double x = at.x(cut.at());
             double half = figure.length() * LayoutLabels.SMALL * Svg.LETTER / 2;
-            if (x - half > last + 3) {
+            double middle = Math.min(x, wide - 1 - half);
+            if (middle - half > last + 3) {
                 svg.line(x, at.bottom(), x, at.bottom() + 4, "stroke-width", "0.6");
-                svg.text(x, at.bottom() + 12, "middle", figure, "font-size", SMALL);
-                last = x + half;
+                svg.text(middle, at.bottom() + 12, "middle", figure, "font-size", SMALL);
+                last = middle + half;
             }
         }
     }
@@ -280,7 +291,7 @@ public final class LayoutSvg {
         svg.text(MARGIN, y + 12, "start", format.text(bar), "font-size", SMALL);
         double x = Math.max(end, MARGIN + 40) + 14;
         double below = y - 1;
-        for (String words : legend()) {
+        for (String words : legend(List.of(board))) {
             for (String line : FindingText.wrapped(words, (int) ((wide - x) / (Svg.LETTER * LEGEND)))) {
                 svg.text(x, below, "start", line, "font-size", Svg.number(LEGEND));
                 below += LEGEND + 3;

@@ -258,6 +258,9 @@ public final class PlanJson {
             json.writeStringField("match", glued.asked().match().name().toLowerCase(Locale.ROOT));
             lengths("staves", glued.staves());
             lengths("lines", glued.lines());
+            texts("hearts", glued.hearts().stream()
+                    .map(each -> each.name().toLowerCase(Locale.ROOT))
+                    .toList());
             json.writeBooleanField("clear", glued.clear());
             json.writeEndObject();
         }
@@ -318,6 +321,8 @@ public final class PlanJson {
             area(part.area());
             if (!part.flaws().isEmpty()) {
                 texts("flaws", part.flaws());
+            }
+            if (!part.flaws().isEmpty() || !part.lay().isEmpty()) {
                 json.writeStringField("lay", part.lay());
             }
             json.writeEndObject();

@@ -46,6 +46,26 @@ class BenchCommandTest {
         assertThat(last.get("secondsToBest").isNumber()).isTrue();
     }
 
+    /** Sheets of 10 by 4: two parts of 3 by 4 fill 6 of the length, three 9, a fourth 3 of a second sheet, and 1 by 4 is lost. */
+    @Test
+    void countsTheWasteOfSheetsUpToTheLastCutAcross(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("panes.json");
+        Files.writeString(file, """
+                {"family":"panes","objective":"least waste","instances":[
+                  {"name":"one","boardSize":[10,4],"boards":[[],[[9,0,1,1]]],"parts":[[3,4,0],[4,3,0]],"best":0},
+                  {"name":"two","boardSize":[10,4],"boards":[[],[]],"parts":[[3,4,0],[3,4,1],[4,3,2],[3,4,3]],"best":4}]}
+                """);
+        assertThat(run("bench", "yield", file.toString(), "--steps", "20000")).isZero();
+        var lines = out.toString(StandardCharsets.UTF_8).lines().toList();
+        var one = new ObjectMapper().readTree(lines.getFirst());
+        assertThat(one.get("value").asLong()).isZero();
+        assertThat(one.get("rules").asText()).contains("any order");
+        var two = new ObjectMapper().readTree(lines.getLast());
+        assertThat(two.get("left").asInt()).isZero();
+        assertThat(two.get("value").asLong()).isEqualTo(4);
+        assertThat(two.get("bound").asLong()).isLessThanOrEqualTo(4);
+    }
+
     @Test
     void saysWhatItCannotRead() {
         assertThat(run("bench", "yield", "no-such-file.json")).isEqualTo(1);

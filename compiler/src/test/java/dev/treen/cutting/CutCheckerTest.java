@@ -2,6 +2,7 @@ package dev.treen.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.treen.model.Board;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Projects;
 import dev.treen.quantity.Length;
@@ -99,5 +100,36 @@ class CutCheckerTest {
         assertThat(breaches(thickness("plank", Length.ofMm(25)))).isEmpty();
         assertThat(breaches(thickness("plank", Length.ofMm(26)))).isNotEmpty();
         assertThat(breaches(thickness("plank", Length.ofMm(20)))).isNotEmpty();
+    }
+
+    /** The stave lies over a knot that its part does not take, or that comes too near its edge. */
+    @Test
+    void aKnotInAStaveIsSeen() {
+        String text = TEXT.replace("part panel {", "part panel { takes knot;")
+                .replace("size 1300 x 110 x 16;", "size 900 x 110 x 16; knot { at 600, AT; radius 9 };");
+        Compilation taken = Projects.compile(text.replace("AT", "50"));
+        assertThat(taken.cutting().unplaced()).isEmpty();
+        assertThat(CutChecker.check(taken.joined(), taken.cutting())).isEmpty();
+        Compilation clear = Projects.compile(text.replace("AT", "50").replace("takes knot;", ""));
+        assertThat(CutChecker.check(clear.joined(), taken.cutting())).singleElement().asString()
+                .startsWith("a knot in `panel stave ");
+        Compilation low = Projects.compile(text.replace("AT", "9"));
+        assertThat(CutChecker.check(low.joined(), moved(taken.cutting(), low))).singleElement().asString()
+                .startsWith("a knot in `panel stave ");
+    }
+
+    // The layout of one project on the boards of another.
+    private static Cutting moved(Cutting right, Compilation to) {
+        List<BoardCut> boards = right.boards().stream()
+                .map(cut -> {
+                    Board board = to.joined().project().boards().stream()
+                            .filter(each -> each.name().equals(cut.source().name())).findFirst().orElseThrow();
+                    return new BoardCut(board, board, cut.leaf(), cut.leaves(), cut.thickness(), cut.parts(),
+                            cut.strips(), cut.cuts(), cut.offcuts());
+                })
+                .toList();
+        return new Cutting(
+                boards, right.untouched(), right.unplaced(), right.areas(), right.glued(), right.gap(),
+                right.proved(), right.bound(), right.moves(), right.remarks(), right.findings());
     }
 }

@@ -6,6 +6,7 @@ import dev.treen.finding.Finding;
 import dev.treen.model.FileLoader;
 import dev.treen.order.Operation;
 import dev.treen.order.Phase;
+import dev.treen.page.Labels;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Costs;
 import dev.treen.plan.Plan;
@@ -18,6 +19,8 @@ import dev.treen.source.SourceFile;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Wide parts from narrow boards; boards and parts invented, sums by hand. */
 class GlueUpTest {
@@ -192,5 +195,68 @@ class GlueUpTest {
         assertThat(cutting.findings()).extracting(Finding::code).containsExactly("layout-names-no-part");
         assertThat(cutting.findings().getFirst().headline()).isEqualTo("`panel` is not sawn out in one piece");
         assertThat(cutting.unplaced()).isEmpty();
+    }
+
+    /**
+     * 300 by 98 of two staves of 49 and 0.5 a side to shoot, so 50 wide each; one board of 51 gives one, the knotty one the
+     * other only where the part takes the knot. Common practice, no source (rules of the trade Y-02): a knot of 8 keeps 18
+     * from an edge that is glued, by its middle, and 18.5 from the edge as sawn.
+     */
+    @ParameterizedTest
+    @CsvSource({"'', 25.5, 1", "takes knot, 25.5, 0", "takes knot, 15, 1", "takes sapwood, 25.5, 1"})
+    void aStaveHasAKnotInItWhereItsPartTakesOneAndNotAtAGlueLine(String takes, String at, int unplaced) {
+        Cutting cutting = cut(board("clear", "310 x 51 x 16")
+                + board("knotty", "310 x 51 x 16").replace("moisture", "knot { at 155, " + at + "; radius 8 }; moisture")
+                + "part panel { length 300; width 97; thickness 12; glue_up { staves 2 }; " + takes + " }\n");
+        assertThat(cutting.unplaced()).hasSize(unplaced);
+        List<String> flaws = cutting.boards().stream().flatMap(each -> each.parts().stream())
+                .flatMap(each -> each.flaws().stream()).toList();
+        assertThat(flaws).hasSize(takes.equals("takes knot") && unplaced == 0 ? 1 : 0);
+    }
+
+    /** A face that is to be clear may come to lie either way in a stave, so only what is taken on both is taken. */
+    @Test
+    void aKnotOfOneFaceAloneIsInNoStave() {
+        Cutting cutting = cut(board("clear", "310 x 51 x 16")
+                + board("knotty", "310 x 51 x 16").replace("moisture",
+                        "knot { at 155, 25; radius 8; face under }; moisture")
+                + "part panel { length 300; width 97; thickness 12; glue_up { staves 2 }; takes knot on bottom\n"
+                + " place { length right; width back; at 0, 0, 0 } }\n");
+        assertThat(cutting.unplaced()).hasSize(1);
+    }
+
+    /** The leaves of a book show a flaw twice: the piece for them is clear whatever the part takes. */
+    @Test
+    void aBookIsClear() {
+        String book = "part panel { length 300; width 97; thickness 12; glue_up { match book }; takes knot }\n";
+        String board = board("thick", "310 x 51 x 30");
+        assertThat(cut(board + book).unplaced()).isEmpty();
+        assertThat(cut(board.replace("moisture", "knot { at 155, 25; radius 8 }; moisture") + book).unplaced())
+                .hasSize(1);
+    }
+
+    @Test
+    void theOrderSaysHowEachHeartSideLies() {
+        String staves = board("plank", "2500 x 90 x 16");
+        assertThat(cut(staves + panel("staves 3")).glued("panel").orElseThrow().hearts())
+                .containsExactly(Glued.Heart.UP, Glued.Heart.DOWN, Glued.Heart.UP);
+        assertThat(cut(staves + panel("staves 3; rings alike")).glued("panel").orElseThrow().hearts())
+                .containsOnly(Glued.Heart.UP);
+        Compilation compilation = Projects.compile(HEAD + staves + panel("staves 3"));
+        assertThat(compilation.order().steps().stream().flatMap(each -> each.operation().how().stream()))
+                .contains("heart sides, from the same edge: up, down, up");
+        String labels = Labels.of(compilation.plan());
+        assertThat(labels).contains("panel stave 2").contains("stave 2 of 3, from the edge below · heart side down");
+    }
+
+    /** Two leaves are one piece until they are resawn: each label says whose mate it is. */
+    @Test
+    void labelsNameTheMateOfABook() {
+        String pair = HEAD.replace("tools hand;", "tools hand; layout { bookmatch left, right };")
+                + board("thick", "500 x 110 x 34")
+                + "part left { length 300; width 90; thickness 12 }\npart right like left { }\n";
+        String labels = Labels.of(Projects.compile(pair).plan());
+        assertThat(labels).containsOnlyOnce("opens like a book with <bdi class=\"name\">left</bdi>")
+                .containsOnlyOnce("opens like a book with <bdi class=\"name\">right</bdi>");
     }
 }

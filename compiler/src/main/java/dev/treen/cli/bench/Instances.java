@@ -28,10 +28,11 @@ final class Instances {
      * One instance.
      *
      * @param name its name
-     * @param problem as the solver takes it; empty where boards go in a fixed order and cuts keep distances
+     * @param problem as the solver takes it
      * @param known the best value known to the file, -1 if it has none
+     * @param waste what counts is the area of the boards less that of the parts, the last board up to its last cut across
      */
-    record Instance(String name, Optional<YieldProblem> problem, long known) {}
+    record Instance(String name, YieldProblem problem, long known, boolean waste) {}
 
     static List<Instance> read(Path file) throws IOException {
         if (!(JsonValues.read(file) instanceof Map<?, ?> head)) {
@@ -40,12 +41,9 @@ final class Instances {
         var found = new ArrayList<Instance>();
         for (Object each : list(head, "instances")) {
             if (each instanceof Map<?, ?> one) {
-                if (one.containsKey("boardSize")) {
-                    found.add(new Instance(text(one, "name"), Optional.empty(), -1));
-                    continue;
-                }
-                var problem = problem(text(head, "family"), text(head, "objective"), one);
-                found.add(new Instance(text(one, "name"), Optional.of(problem), known(one)));
+                boolean glass = one.containsKey("boardSize");
+                var problem = glass ? glass(one) : problem(text(head, "family"), text(head, "objective"), one);
+                found.add(new Instance(text(one, "name"), problem, known(one), glass));
             }
         }
         return found;
@@ -83,6 +81,28 @@ final class Instances {
             runs.add(new Run(((List<?>) each).stream().map(i -> "p" + i).toList()));
         }
         return new YieldProblem(stocks, pieces, runs, settings);
+    }
+
+    // Sheets of one size in a fixed order, with parts in a fixed order and cuts that keep distances: of these rules only the
+    // sizes, the flaws and saw-through cuts are kept, so a bound found here holds there, and a layout need not.
+    private static YieldProblem glass(Map<?, ?> one) {
+        long length = number(list(one, "boardSize").get(0), 0);
+        long width = number(list(one, "boardSize").get(1), 0);
+        var stocks = new ArrayList<Stock>();
+        for (Object each : list(one, "boards")) {
+            List<Defect> flaws = ((List<?>) each).stream().map(flaw -> flaw((List<?>) flaw)).toList();
+            stocks.add(new Stock("b" + stocks.size(), length, width, flaws, 1, 1, false, ""));
+        }
+        var pieces = new ArrayList<Piece>();
+        for (Object each : list(one, "parts")) {
+            List<?> part = (List<?>) each;
+            pieces.add(new Piece(
+                    "p" + pieces.size(), number(part.get(0), 0), number(part.get(1), 0), 1, true, java.util.Set.of(),
+                    Optional.empty(), 1));
+        }
+        // A leftover as wide as the board is what the last cut across leaves.
+        Settings settings = Settings.kerf(0).aiming(Objective.ALL_PARTS_LEAST_COST).keeping(1, width);
+        return new YieldProblem(stocks, pieces, List.of(), settings);
     }
 
     private static YieldProblem lengths(Map<?, ?> one, Settings settings) {

@@ -17,12 +17,17 @@ final class Bars {
 
     /** The boards of a layout as patterns. */
     List<Patterns.Pattern> patterns(State state) {
+        return counted(state).stream().map(counts -> Patterns.Pattern.of(counts, 1)).toList();
+    }
+
+    /** The boards of a layout by how many of each part they give. */
+    List<int[]> counted(State state) {
         var row = new int[f.types];
         Arrays.fill(row, -1);
         for (int i = 0; i < types.length; i++) {
             row[types[i]] = i;
         }
-        List<Patterns.Pattern> found = new ArrayList<>();
+        List<int[]> found = new ArrayList<>();
         for (int slot = 0; slot < state.open; slot++) {
             var counts = new int[types.length];
             BoardTree tree = state.slot[slot];
@@ -31,7 +36,7 @@ final class Bars {
                     counts[row[tree.type(n)]]++;
                 }
             }
-            found.add(Patterns.Pattern.of(counts, 1));
+            found.add(counts);
         }
         return found;
     }

@@ -94,7 +94,8 @@ public final class Engine {
         rows.add(AreaBound.clear(f), AreaBound.need(f));
         bound = Stretched.better(f, bound, rows);
         if (bound.value() < goal) {
-            bound = PriceBound.better(f, bound, improver.best, rows, budget.part(0.3));
+            bound = PriceBound.better(f, bound, improver, rows, budget.part(0.3));
+            goal = improver.best.complete() ? improver.best.weight : goal;
         }
         if (bound.value() < goal && oneBoard()) {
             goal = whole(improver, goal);

@@ -14,8 +14,9 @@ final class Inserter {
     /** How often a place beside a defect is passed over while a layout is changed. */
     private static final double PASSING = 0.25;
 
-    /** With more defects than this on a board it is asked whether a part fits at all, and not where best. */
-    private static final int MANY = 40;
+    private static final byte NOT_ASKED = 0;
+    private static final byte FITS = 1;
+    private static final byte FITS_NOT = 2;
 
     /** So many looks at a defect take about as long as a step without defects. */
     private static final long WORK_A_STEP = 100_000;
@@ -46,6 +47,9 @@ final class Inserter {
     private final double[] key;
     private final FlawsOfPlace inPlace = new FlawsOfPlace();
     private final FlawsOfPlace inWay = new FlawsOfPlace();
+    /** By type and stock, whether an empty board has a clear place. */
+    private final byte[][] fits;
+
     private long work;
 
     Inserter(Folded f, Dice dice, boolean value) {
@@ -54,6 +58,7 @@ final class Inserter {
         this.value = value;
         order = new int[f.types];
         key = new double[f.types];
+        fits = new byte[f.types][f.stocks];
     }
 
     /** Inserts all that is left, in an order of the given kind, opening boards while their weight stays in the limit. */
@@ -148,20 +153,12 @@ final class Inserter {
         if (f.flaws[b].length == 0) {
             return true;
         }
-        if (f.flaws[b].length > 4 * MANY && !f.blemishes.taken(t)) {
+        // The size of a wished leftover changes; whatever else fits once fits always.
+        if (t == f.spare || fits[t][b] == NOT_ASKED) {
             work += f.flaws[b].length;
-            return Reasons.fitsAlone(f, b, f.length[t], f.width[t])
-                    || (f.turns[t] && Reasons.fitsAlone(f, b, f.width[t], f.length[t]));
+            fits[t][b] = Reasons.fits(f, b, t) ? FITS : FITS_NOT;
         }
-        var tree = new BoardTree(b, false, f.boardLength[b], f.boardWidth[b]);
-        double keepBlink = blink;
-        blink = 0;
-        bestScore = Double.POSITIVE_INFINITY;
-        scan(tree, 0, t);
-        boolean fits = bestScore < Double.POSITIVE_INFINITY;
-        bestScore = Double.POSITIVE_INFINITY;
-        blink = keepBlink;
-        return fits;
+        return fits[t][b] == FITS;
     }
 
     private void scan(BoardTree tree, int slot, int t) {

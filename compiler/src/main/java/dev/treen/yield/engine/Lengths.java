@@ -21,6 +21,9 @@ final class Lengths {
     private static final int MEND = 10;
 
     private static final int MENDS = 12;
+    /** The share of what is left for filling bars anew, each time. */
+    private static final double REFILL = 0.12;
+
     private static final double SPARE = 0.25;
     private static final int PIVOTS = 12;
     private static final int LOOKS_A_STEP = 5000;
@@ -39,6 +42,9 @@ final class Lengths {
     /** Boards of the best layout. */
     private long best;
     private double exact;
+    private @Nullable Refill refill;
+    /** The bars that it tries to do without one of. */
+    private int refilled;
 
     private Lengths(Folded f, int[] types, int[] size) {
         this.f = f;
@@ -103,6 +109,10 @@ final class Lengths {
         if (reached(improver)) {
             return area;
         }
+        refill(whole, improver, budget.part(REFILL));
+        if (reached(improver)) {
+            return area;
+        }
         best = improver.best.complete() ? improver.best.open : Long.MAX_VALUE;
         var alone = limit.clone();
         var cost = new double[types.length];
@@ -118,8 +128,28 @@ final class Lengths {
             if (dive(master.copy(), noise, most, cut, budget) || mend(cut, most, master, budget)) {
                 whole.offer(cut, improver);
             }
+            refill(whole, improver, budget.part(REFILL));
         }
         return bound;
+    }
+
+    // One bar less, and once more, for as long as that is found soon.
+    private void refill(Bars whole, Improver improver, Budget part) {
+        while (improver.best.complete() && !reached(improver) && !part.over()) {
+            if (refill == null || refilled != improver.best.open) {
+                refilled = improver.best.open;
+                refill = Refill.of((int) f.boardLength[0], lengths(), whole.counted(improver.best), dice);
+            }
+            List<int[]> cut = refill == null ? List.of() : refill.run(types.length, part);
+            if (cut.isEmpty()) {
+                return;
+            }
+            whole.offer(cut, improver);
+        }
+    }
+
+    private int[] lengths() {
+        return Arrays.stream(types).map(t -> (int) f.length[t]).toArray();
     }
 
     // Bar by bar as full as can be round the longest part left (minimum bin slack: Gupta and Ho 1999). Hardly any time goes

@@ -25,6 +25,7 @@ final class PriceBound {
     private final int[] demand;
     private final List<Endless> tables = new ArrayList<>();
     private final List<Integer> stocks = new ArrayList<>();
+    private final WholeBoards whole;
     private final double[] room;
     private double need;
     private double exact;
@@ -37,12 +38,17 @@ final class PriceBound {
         this.budget = budget;
         types = java.util.stream.IntStream.range(0, f.spare).filter(t -> f.copies[t] > 0).toArray();
         demand = Arrays.stream(types).map(t -> f.copies[t]).toArray();
+        whole = new WholeBoards(f);
         room = new double[f.stocks];
         unit = Math.max(1, (double) Arrays.stream(f.weight).max().orElse(1));
     }
 
-    /** The better of a bound and the one by prices; stops when {@code goal} is reached or the budget is spent. */
-    static Bound better(Folded f, Bound known, State best, CoverRows rows, Budget budget) {
+    /**
+     * The better of a bound and the one by prices; stops when the best layout is reached or the budget is spent. The patterns
+     * behind the prices are offered as layouts.
+     */
+    static Bound better(Folded f, Bound known, Improver improver, CoverRows rows, Budget budget) {
+        State best = improver.best;
         long goal = best.complete() ? best.weight : Long.MAX_VALUE;
         if (known.value() >= goal) {
             return known;
@@ -51,7 +57,8 @@ final class PriceBound {
         if (bound.types.length == 0 || bound.types.length > MOST_TYPES || !bound.prepare()) {
             return known;
         }
-        long least = Math.max(known.value(), bound.search(goal, best));
+        long least = Math.max(known.value(), bound.search(goal, best, improver));
+        goal = best.complete() ? best.weight : Long.MAX_VALUE;
         if (least < goal) {
             least = Math.max(least, bound.proper(goal, best));
         }
@@ -82,13 +89,19 @@ final class PriceBound {
         return budget.affords(10 * work);
     }
 
-    private long search(long goal, State best) {
+    private long search(long goal, State best, Improver improver) {
         var cost = new double[types.length];
         if (!singles(cost)) {
             return 0;
         }
         var master = new Master(demand, ones(), cost);
         addBoards(master, best);
+        long least = generate(master, goal);
+        whole.offer(master, improver);
+        return least;
+    }
+
+    private long generate(Master master, long goal) {
         long least = 0;
         long[] steady = {};
         double keep = 0;
@@ -232,6 +245,7 @@ final class PriceBound {
             Patterns.Pattern column = column(counts, stocks.get(k));
             if (master.reduced(column) < -1e-7) {
                 master.add(column);
+                whole.keep(master, stocks.get(k), table, profit);
                 added++;
             }
         }

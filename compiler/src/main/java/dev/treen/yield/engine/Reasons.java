@@ -41,15 +41,20 @@ final class Reasons {
     private static boolean fitsSomewhere(Folded f, int t) {
         for (int b = 0; b < f.stocks; b++) {
             if (f.ok[t][b] && f.count[b] > 0) {
-                if (fitsAlone(f, b, f.length[t], f.width[t])
-                        || fitsWithBlemish(f, b, t)
-                        || (f.turns[t] && fitsAlone(f, b, f.width[t], f.length[t]))) {
+                if (fits(f, b, t)) {
                     return true;
                 }
                 f.ok[t][b] = false;
             }
         }
         return false;
+    }
+
+    /** Whether an item of a type has a place on an empty board. */
+    static boolean fits(Folded f, int b, int t) {
+        return fitsAlone(f, b, f.length[t], f.width[t])
+                || fitsWithBlemish(f, b, t)
+                || (f.turns[t] && fitsAlone(f, b, f.width[t], f.length[t]));
     }
 
     static boolean fitsAlone(Folded f, int b, long l, long w) {
