@@ -34,6 +34,8 @@ import org.junit.jupiter.api.TestFactory;
 class EditFuzzTest {
     private static final Path EXAMPLES = Path.of("../examples");
     private static final int EDITS = Integer.getInteger("treen.edits", 240);
+    /** So many edits to a session: all that is said in one is kept, and held against the protocol at its end. */
+    private static final int SESSION = 200;
     /** Before a text has become quite another, it begins again as it was. */
     private static final int ROW = 20;
     /** How often both texts are left alone until all is said. */
@@ -61,13 +63,19 @@ class EditFuzzTest {
 
     private static void edit(Path path, long seed, int count) throws Exception {
         SeededEdits edits = new SeededEdits(seed);
+        for (int done = 0; done < count; done += SESSION) {
+            session(path, edits, done, Math.min(count, done + SESSION));
+        }
+    }
+
+    private static void session(Path path, SeededEdits edits, int from, int to) throws Exception {
         String begin = Files.readString(path);
         try (Editor editor = new Editor()) {
             String uri = editor.open(path);
             var tokens = get(editor.document().semanticTokensFull(new SemanticTokensParams(file(uri))));
             List<Integer> colours = new ArrayList<>(tokens.getData());
             String known = tokens.getResultId();
-            for (int i = 0; i < count; i++) {
+            for (int i = from; i < to; i++) {
                 if (i % ROW == ROW - 1) {
                     editor.type(uri, editor.whole(uri), begin);
                 }
