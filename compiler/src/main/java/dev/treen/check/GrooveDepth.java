@@ -141,7 +141,8 @@ final class GrooveDepth implements Check {
         boolean helps = wall.value().minus(better).compareTo(Length.ofMm(3)) >= 0 && better.signum() > 0;
         if (given.isPresent() && helps) {
             String text = Amounts.written(better, settings);
-            finding.remedy(Remedy.choice("make it " + Amounts.text(better, settings) + " deep", new Edit(given.get().valueAt(), text)));
+            finding.remedy(Remedy.choice("make it " + Amounts.text(better, settings) + " deep",
+                    new Edit(given.get().valueAt(), text)));
         }
         return finding.remedy(Remedy.choice("make `" + joint.right().name() + "` thicker"))
                 .build();

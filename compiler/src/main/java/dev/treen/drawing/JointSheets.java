@@ -124,7 +124,8 @@ public final class JointSheets {
             marks.addAll(Mark.moved(drawn, x + CELL_WIDE / 2 - middle.x(),
                     y + (CELL_HIGH - CAPTION) / 2 - middle.y()));
             double foot = y + CELL_HIGH - CAPTION;
-            marks.add(new Mark.Label(new Spot(x + CELL_WIDE / 2, foot + 3), sample.kind(), Lettering.USUAL, true, false));
+            marks.add(
+                    new Mark.Label(new Spot(x + CELL_WIDE / 2, foot + 3), sample.kind(), Lettering.USUAL, true, false));
             if (!sample.form().isEmpty()) {
                 marks.add(new Mark.Label(new Spot(x + CELL_WIDE / 2, foot + 7), sample.form(), Lettering.SMALL, false,
                         false));

@@ -77,7 +77,8 @@ final class PartSheet {
             if (each.factor() <= whole.scale().factor()) {
                 break;
             }
-            Optional<Arranged> shortened = each.factor() > 1 ? Optional.empty() : shortened(each.factor(), paper.room());
+            Optional<Arranged> shortened = each.factor() > 1 ? Optional.empty()
+                    : shortened(each.factor(), paper.room());
             if (shortened.isPresent()) {
                 return new Drawn(shortened.get().marks(), each, true);
             }

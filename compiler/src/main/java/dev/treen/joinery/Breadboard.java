@@ -119,7 +119,8 @@ final class Breadboard implements JointKind {
 
     /** Where everything stands: the tenons, the tongue, and the room beside each tenon. */
     private record Sizes(
-            TenonSizes tenon, List<Box> tenons, Box tongue, List<Length> rooms, Measure room, Measure peg, Measure slot) {
+            TenonSizes tenon, List<Box> tenons, Box tongue, List<Length> rooms, Measure room, Measure peg,
+            Measure slot) {
 
         /** The tenons that move. */
         List<Box> outer() {

@@ -62,7 +62,8 @@ final class FastenerFaults {
     private static Optional<Finding> unmoving(Driven driven) {
         Joint joint = driven.meeting().joint();
         List<Direction> ways = Stream.of(driven.row(), driven.beside())
-                .filter(axis -> driven.meeting().left().measure(axis) != 0 || driven.meeting().right().measure(axis) != 0)
+                .filter(axis -> driven.meeting().left().measure(axis) != 0
+                        || driven.meeting().right().measure(axis) != 0)
                 .flatMap(axis -> Stream.of(Direction.of(Axes.number(axis), -1), Direction.of(Axes.number(axis), 1)))
                 .toList();
         return joint.given("fixed")

@@ -50,7 +50,8 @@ final class HingeRules {
     }
 
     private Measure reach(Length line) {
-        Length wood = place.meeting().left().part().thickness().value().min(place.meeting().right().part().thickness().value());
+        Length wood = place.meeting().left().part().thickness().value()
+                .min(place.meeting().right().part().thickness().value());
         // Half its knuckle, a twentieth of its length, goes into a sixth of the wood at the most.
         Length most = line.dividedBy(6).min(wood.times(10).dividedBy(3));
         Length value = null;
@@ -73,7 +74,8 @@ final class HingeRules {
     /** A leaf as wide as is usual for its length, that leaves wood beside it. */
     private Measure wide(Measure reach) {
         Measure usual = share("wide", "hinge.leaf", reach, 5);
-        Length wood = Length.ofMm(place.hung().extent(place.pin().axis())).min(Length.ofMm(place.fixed().extent(place.pin().axis())));
+        Length wood = Length.ofMm(place.hung().extent(place.pin().axis()))
+                .min(Length.ofMm(place.fixed().extent(place.pin().axis())));
         Length most = wood.minus(beside());
         return most.compareTo(usual.value()) >= 0 || most.signum() <= 0
                 ? usual

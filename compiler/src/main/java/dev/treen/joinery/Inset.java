@@ -91,7 +91,8 @@ public final class Inset implements JointKind {
                     return Faults.said(joint, JoineryFindings.DOES_NOT_FIT, hinge.valueAt(),
                             "`" + joint.left().name() + "` has no edge on that side to be hinged by")
                             .found("Its faces look " + thick.opposite().word() + " and " + thick.word() + ".")
-                            .because("The side on which it is hinged stays; all that it grows goes to the side opposite.")
+                            .because(
+                                    "The side on which it is hinged stays; all that it grows goes to the side opposite.")
                             .remedy(Faults.setting(joint, "hinge", there, "name an edge, as `hinge " + there + "`"))
                             .build();
                 });

@@ -40,13 +40,15 @@ final class GlueUpPicture {
         for (Glued glued : all) {
             y = drawn(svg, plan, glued, y) + GAP;
         }
-        return Optional.of(svg.printed(WIDE, y, title, String.join("; ", all.stream().map(each -> told(each)).toList())));
+        return Optional
+                .of(svg.printed(WIDE, y, title, String.join("; ", all.stream().map(each -> told(each)).toList())));
     }
 
     private static String told(Glued glued) {
         return "end grain of " + glued.staves().size() + " staves of " + glued.part()
                 + (glued.hearts().isEmpty() ? ", leaves of one piece"
-                        : ", heart sides " + String.join(", ", glued.hearts().stream().map(GlueUpPicture::word).toList()));
+                        : ", heart sides "
+                                + String.join(", ", glued.hearts().stream().map(GlueUpPicture::word).toList()));
     }
 
     private static String word(Glued.Heart heart) {

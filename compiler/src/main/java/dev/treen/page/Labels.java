@@ -31,7 +31,8 @@ public final class Labels {
         Element body = Html.add(document.body(), "main");
         Html.text(Html.add(Html.add(body, "h1"), "bdi"), plan.title());
         Html.said(body, "p",
-                "One label a part" + (plan.cutting().glued().isEmpty() ? "" : ", and one a stave") + ": on its face side, the lower edge of the label at the face edge, the arrow along"
+                "One label a part" + (plan.cutting().glued().isEmpty() ? "" : ", and one a stave")
+                        + ": on its face side, the lower edge of the label at the face edge, the arrow along"
                         + " the grain, its left end at the part's left end.");
         Corners corners = Corners.of(plan.joined());
         if (!corners.pairs().isEmpty()) {

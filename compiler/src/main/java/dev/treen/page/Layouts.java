@@ -26,7 +26,8 @@ final class Layouts {
         section.addClass("wide");
         Html.said(section, "p",
                 "The board lies before you with its near edge below. Places count from its left end and its"
-                        + " near edge; cuts are numbered in their order. " + String.join(" ", LayoutSvg.legend(boards)));
+                        + " near edge; cuts are numbered in their order. "
+                        + String.join(" ", LayoutSvg.legend(boards)));
         MovesText.of(page.plan().cutting().moves(), page.plan().settings().format())
                 .forEach(line -> Html.text(Html.add(section, "p"), line));
         int number = 0;

@@ -206,7 +206,8 @@ class GlueUpTest {
     @CsvSource({"'', 25.5, 1", "takes knot, 25.5, 0", "takes knot, 15, 1", "takes sapwood, 25.5, 1"})
     void aStaveHasAKnotInItWhereItsPartTakesOneAndNotAtAGlueLine(String takes, String at, int unplaced) {
         Cutting cutting = cut(board("clear", "310 x 51 x 16")
-                + board("knotty", "310 x 51 x 16").replace("moisture", "knot { at 155, " + at + "; radius 8 }; moisture")
+                + board("knotty", "310 x 51 x 16").replace("moisture",
+                        "knot { at 155, " + at + "; radius 8 }; moisture")
                 + "part panel { length 300; width 97; thickness 12; glue_up { staves 2 }; " + takes + " }\n");
         assertThat(cutting.unplaced()).hasSize(unplaced);
         List<String> flaws = cutting.boards().stream().flatMap(each -> each.parts().stream())

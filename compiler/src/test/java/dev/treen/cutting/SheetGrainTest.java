@@ -42,7 +42,8 @@ class SheetGrainTest {
         assertThat(CutChecker.check(turned.joined(), turned.cutting())).isEmpty();
         Compilation along = compiled(sheet, "from ply");
         Cutting wrong = new Cutting(
-                turned.cutting().boards(), List.of(), List.of(), Areas.NONE, List.of(), 0, true, "", Moves.NONE, List.of(),
+                turned.cutting().boards(), List.of(), List.of(), Areas.NONE, List.of(), 0, true, "", Moves.NONE,
+                List.of(),
                 List.of());
         assertThat(CutChecker.check(along.joined(), wrong)).contains("grain of `back`");
     }
@@ -69,7 +70,8 @@ class SheetGrainTest {
         Plan first = Projects.compile(text).plan();
         EarlierLayout earlier = PlanReader.layout(PlanJson.of(first));
         String more = text + "sheet spare { size 300 x 510 x 6 }\n";
-        Plan again = Compilation.of(new SourceFile("back.treen", more), FileLoader.NONE, Optional.empty(), earlier).plan();
+        Plan again = Compilation.of(new SourceFile("back.treen", more), FileLoader.NONE, Optional.empty(), earlier)
+                .plan();
         assertThat(again.cutting().unplaced()).isEmpty();
         assertThat(again.cutting().moves().moved()).isEmpty();
     }

@@ -26,7 +26,8 @@ class DrawingsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tea-caddy", "wall-shelf", "garden-table", "hall-bookcase", "larder-door", "kitchen-drawer"})
+    @ValueSource(
+            strings = {"tea-caddy", "wall-shelf", "garden-table", "hall-bookcase", "larder-door", "kitchen-drawer"})
     void wordsLieOnNoLineAndOnNoOtherWords(String example) {
         drawn(example).forEach((name, sheet) -> {
             List<Mark.Label> labels = all(sheet, Mark.Label.class);
@@ -124,8 +125,9 @@ class DrawingsTest {
             Breaks breaks = Breaks.of(views.views(), 1, 14);
             views.levels().values().stream().flatMap(List::stream)
                     .filter(level -> level.along() == Measured.LENGTH)
-                    .forEach(level -> assertThat(breaks.left()).noneMatch(each -> each.from() - 13.9 < level.at().toDoubleMm()
-                            && level.at().toDoubleMm() < each.to() + 13.9));
+                    .forEach(level -> assertThat(breaks.left())
+                            .noneMatch(each -> each.from() - 13.9 < level.at().toDoubleMm()
+                                    && level.at().toDoubleMm() < each.to() + 13.9));
             double whole = part.length().value().toDoubleMm();
             double left = breaks.left().stream().mapToDouble(each -> each.to() - each.from() - Breaks.GAP).sum();
             assertThat(breaks.at(whole)).isEqualTo(whole - left, org.assertj.core.api.Assertions.within(1e-9));

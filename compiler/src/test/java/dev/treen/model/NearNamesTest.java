@@ -33,7 +33,8 @@ class NearNamesTest {
     void nothingOfAnotherKindIsOffered(String line, String offered) {
         Finding unknown = evaluate(NAMES + line).project().findings().stream()
                 .filter(each -> each.kind().equals(ModelFindings.UNKNOWN_NAME)).findFirst().orElseThrow();
-        List<String> texts = unknown.remedies().stream().flatMap(each -> each.edits().stream()).map(Edit::text).toList();
+        List<String> texts = unknown.remedies().stream().flatMap(each -> each.edits().stream()).map(Edit::text)
+                .toList();
         assertThat(texts).isEqualTo(offered == null ? List.of() : List.of(offered));
     }
 
