@@ -53,7 +53,8 @@ final class Sawing {
                 .orElseThrow();
         Sawing sawing = new Sawing(problem, stock, rack);
         sawing.free(RipOnce.of(layout.tree(), LONGEST_STRIP));
-        sawing.strips.sort(Comparator.comparing((Cut each) -> each.area().x()).thenComparing(each -> each.area().y()));
+        sawing.strips.sort(
+                Comparator.comparingLong((Cut each) -> each.area().x()).thenComparingLong(each -> each.area().y()));
         List<Strip> strips = new ArrayList<>();
         for (Cut each : sawing.strips) {
             int number = strips.size() + 1;

@@ -154,7 +154,6 @@ final class HingedJointsTest {
         assertThat(volume(notched, "lid")).isEqualTo(240 * 152 * 12 - 2 * 50 * 8 * 2.5 - 20 * 4 * 6);
     }
 
-    /** What moves is not held: the lid may grow past its hinges. */
     /** It used to be read as free on both sides, and nothing was said. */
     @Test
     void aDoorIsHingedByAnEdge() {
@@ -167,6 +166,7 @@ final class HingedJointsTest {
         assertThat(door("").with("gap 1", "gap 1; hinge left").codes()).doesNotContain("setting-does-not-fit");
     }
 
+    /** What moves is not held: the lid may grow past its hinges. */
     @Test
     void hingesHoldNothingFast() {
         assertThat(box("").joined().joints().getFirst().holdsFast()).isFalse();

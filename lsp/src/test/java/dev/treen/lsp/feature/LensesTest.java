@@ -227,7 +227,7 @@ class LensesTest {
         Path project = folder.resolve("pegs.treen");
         Files.writeString(project, many(600));
         try (Editor editor = new Editor(able())) {
-            editor.server().getWorkspaceService().executeCommand(
+            var _ = editor.server().getWorkspaceService().executeCommand(
                     new ExecuteCommandParams(Commands.BUILD, List.of(project.toUri().toString(), "none")));
             ProgressParams begun = next(editor.client().progress);
             WorkDoneProgressBegin begin = (WorkDoneProgressBegin) begun.getValue().getLeft();
