@@ -3,6 +3,9 @@ package dev.treen.plan;
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
 import dev.treen.finding.Severity;
+import dev.treen.joinery.JoineryFindings;
+import dev.treen.joinery.JointKind;
+import dev.treen.joinery.JointKinds;
 import dev.treen.model.Evaluation;
 import dev.treen.model.ModelFindings;
 import dev.treen.model.Usage;
@@ -60,6 +63,8 @@ final class Waiting {
     private final BitSet faulty = new BitSet();
     private final BitSet misread = new BitSet();
     private final BitSet waiting = new BitSet();
+    /** Whether a statement that does not read may be a joint, on which it rests what a nail or a screw finds together. */
+    private boolean jointLost;
     private boolean namesLost;
     private boolean patternsLost;
     private boolean projectLost;
@@ -219,6 +224,10 @@ final class Waiting {
             misread.set(statement);
         }
         Statement owner = statements.get(statement);
+        jointLost |= switch (owner) {
+            case Statement.Broken _,Statement.Property _,Statement.Joint _ -> true;
+            case Statement other -> false;
+        };
         projectLost |= owner instanceof Statement.Project || holdsSettings(owner);
         // A joint that is read but joins the wrong way has the name that it gives itself.
         boolean named = finding.kind().equals(ModelFindings.JOINED_WRONGLY);
@@ -282,6 +291,13 @@ final class Waiting {
         }
     }
 
+    /** Whether a statement holds what other joints bring together. */
+    private boolean isOfAFastener(int statement) {
+        return statement >= 0
+                && statements.get(statement) instanceof Statement.Joint joint
+                && JointKinds.named(joint.kind().text()).filter(JointKind::fastens).isPresent();
+    }
+
     /** A word that may well be the name of a pattern, were the line that brings it whole. */
     private boolean ofAnInstance(Finding finding) {
         int statement = at(finding.at());
@@ -310,6 +326,7 @@ final class Waiting {
                 || (namesLost && finding.kind().equals(ModelFindings.UNKNOWN_NAME))
                 || (namesLost && finding.kind().equals(ModelFindings.EMPTY_PROJECT))
                 || (statement >= 0 && waiting.get(statement))
+                || (jointLost && finding.kind().equals(JoineryFindings.MEETS_WRONGLY) && isOfAFastener(statement))
                 // What a part does depends on its joints, and a fact of it may be missing for want of one.
                 || (statement >= 0 && isJoinedByWaiting(statement))
                 || (statement >= 0 && statements.get(statement) instanceof Statement.Require

@@ -38,18 +38,18 @@ class LoosePiecesTest {
                 "D 4 tongue 7 x 50 x 4 an offcut of plank", "E 1 tongue 11 x 200 x 3 an offcut of plank");
     }
 
-    /** Two in each of four corners: the slot is half as deep as it is wide at its mouth, for the corner is square. */
+    /** Two in each of two corners: the slot is half as deep as it is wide at its mouth, for the corner is square. */
     @Test
     void keysAreAsWideAsTheirSlots() {
-        assertThat(rows("mitre")).containsExactly("C 8 key 13 x 6.5 x 3 an offcut of plank");
+        assertThat(rows("mitre")).containsExactly("C 4 key 13 x 6.5 x 3 an offcut of plank");
     }
 
     @Test
     void tenonsPegsAndWedgesAreCountedOverAllJoints() {
         assertThat(rows("mortise_tenon")).containsExactly(
-                "E 4 peg 48 x 6 x 6 an offcut of plank",
-                "F 4 wedge 44 x 8 x 3.5 an offcut of plank",
-                "G 2 tenon 58 x 34 x 8 an offcut of plank");
+                "F 4 peg 48 x 6 x 6 an offcut of plank",
+                "G 4 wedge 44 x 8 x 3.5 an offcut of plank",
+                "H 2 tenon 58 x 34 x 8 an offcut of plank");
     }
 
     @Test
@@ -105,7 +105,7 @@ class LoosePiecesTest {
         String csv = CutListCsv.of(Projects.joint("mortise_tenon").plan());
         assertThat(csv)
                 .contains(
-                        "E,pegs,4,48,6,6,,,,white ash,plank,length,,\"round; an offcut of plank; for top_rail, leg_left,"
+                        "F,pegs,4,48,6,6,,,,white ash,plank,length,,\"round; an offcut of plank; for top_rail, leg_left,"
                                 + " leg_right\"");
         assertThat(PlanText.of(Projects.joint("mortise_tenon").plan())).contains("Small pieces for the joints");
     }
