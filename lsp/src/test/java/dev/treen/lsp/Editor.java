@@ -85,6 +85,11 @@ public final class Editor implements AutoCloseable {
             to.flush();
         }
 
+        @Override
+        public void close() throws IOException {
+            to.close();
+        }
+
         synchronized byte[] played() {
             return copy.toByteArray();
         }
@@ -256,5 +261,8 @@ public final class Editor implements AutoCloseable {
         }
         server.exit();
         ProtocolSchema.check(said.played(), heard.played());
+        // Both ends hear that the other is gone, so that no thread waits on with all that was said in its hands.
+        said.close();
+        heard.close();
     }
 }
