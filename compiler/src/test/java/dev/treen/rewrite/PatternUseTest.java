@@ -131,6 +131,7 @@ class PatternUseTest {
                 + part.service().carries().map(load -> load instanceof Service.Carried.For(String use, var _)
                         ? "carries " + use + "\n"
                         : "").orElse("")
+                + part.service().finish().map(finish -> "finish " + finish.faces() + "\n").orElse("")
                 + part.from().map(board -> "from " + board.name() + "\n").orElse("")
                 + part.placing().map(placing -> "place { length " + word(placing.length()) + "; width "
                         + word(placing.width()) + "; at " + String.join(", ", placing.at().stream()
