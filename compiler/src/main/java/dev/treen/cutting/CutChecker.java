@@ -120,7 +120,7 @@ final class CutChecker {
                 double y = off(d.y(), area.y(), area.width());
                 yield Math.hypot(x, y) < d.radius().toDoubleMm() - ROUNDED;
             }
-            case Defect.Line l -> within(l.x1(), l.y1(), area) || within(l.x2(), l.y2(), area);
+            case Defect.Line l -> crosses(l, area);
             case Defect.Patch p -> p.x().compareTo(area.x().plus(area.length())) < 0
                     && p.x().plus(p.length()).compareTo(area.x()) > 0
                     && p.y().compareTo(area.y().plus(area.width())) < 0
@@ -134,9 +134,26 @@ final class CutChecker {
                 from.minus(at).toDoubleMm(), at.minus(from).minus(size).toDoubleMm()));
     }
 
-    private static boolean within(Length x, Length y, Rectangle area) {
-        return x.compareTo(area.x()) > 0 && x.compareTo(area.x().plus(area.length())) < 0
-                && y.compareTo(area.y()) > 0 && y.compareTo(area.y().plus(area.width())) < 0;
+    /** Whether any of a straight flaw lies inside, wherever its ends are: what is left of it between both pairs of sides. */
+    private static boolean crosses(Defect.Line line, Rectangle area) {
+        double[] start = {line.x1().toDoubleMm(), line.y1().toDoubleMm()};
+        double[] way = {line.x2().minus(line.x1()).toDoubleMm(), line.y2().minus(line.y1()).toDoubleMm()};
+        double[] least = {area.x().toDoubleMm(), area.y().toDoubleMm()};
+        double[] size = {area.length().toDoubleMm(), area.width().toDoubleMm()};
+        double from = 0;
+        double to = 1;
+        for (int i = 0; i < start.length; i++) {
+            double low = least[i] + ROUNDED - start[i];
+            double high = least[i] + size[i] - ROUNDED - start[i];
+            if (way[i] == 0 && (low > 0 || high < 0)) {
+                return false;
+            }
+            if (way[i] != 0) {
+                from = Math.max(from, Math.min(low / way[i], high / way[i]));
+                to = Math.min(to, Math.max(low / way[i], high / way[i]));
+            }
+        }
+        return from < to;
     }
 
     private boolean amid(Defect.Disc knot, BoardCut.OnBoard piece) {

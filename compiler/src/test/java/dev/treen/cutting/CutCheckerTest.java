@@ -118,6 +118,18 @@ class CutCheckerTest {
                 .startsWith("a knot in `panel stave ");
     }
 
+    /** A split that begins and ends beside a stave may still go right through it. */
+    @Test
+    void aSplitAcrossAStaveIsSeen() {
+        String text = TEXT.replace("size 1300 x 110 x 16;", "size 1300 x 110 x 16; check { from 20, FROM; to 20, TO };");
+        Compilation clear = Projects.compile(text.replace("FROM", "0").replace("TO", "1"));
+        Compilation through = Projects.compile(text.replace("FROM", "0").replace("TO", "110"));
+        Cutting moved = moved(Projects.compile(TEXT).cutting(), through);
+        assertThat(CutChecker.check(through.joined(), moved)).isNotEmpty()
+                .allSatisfy(each -> assertThat(each).startsWith("a check in `panel stave "));
+        assertThat(CutChecker.check(clear.joined(), clear.cutting())).isEmpty();
+    }
+
     // The layout of one project on the boards of another.
     private static Cutting moved(Cutting right, Compilation to) {
         List<BoardCut> boards = right.boards().stream()
