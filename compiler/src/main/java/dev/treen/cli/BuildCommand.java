@@ -38,6 +38,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import org.jsoup.nodes.Document;
 
 /** {@code treen build}: prints the plan, and writes its files whole or not at all. */
@@ -100,9 +101,8 @@ final class BuildCommand implements Subcommand {
                 Sources.Recorder files = recorder(file);
                 Compilation compilation = Compilation.of(
                         files.main(), files, UnitsOption.of(arguments), EarlierPlan.in(into));
-                yield told.map(course -> build(compilation, files, arguments, into, streams, course))
-                        .orElseGet(() -> Terminal.course(
-                                streams, course -> build(compilation, files, arguments, into, streams, course)));
+                Course course = told.orElseGet(() -> Terminal.course(streams));
+                yield finished(made(compilation, files, arguments, course), into, streams);
             }
             case ProjectFiles.Read.Refused(String why) ->
                 nothing(List.of(CommandFindings.of(CommandFindings.NOT_READ, name, why)), streams);
@@ -120,45 +120,83 @@ final class BuildCommand implements Subcommand {
         return name.endsWith(".html") || name.endsWith(".htm");
     }
 
-    private static int build(Compilation compilation, Sources.Recorder sources, Arguments arguments, Path into,
-            Streams streams, Course course) {
-        course.begins("checking the project");
+    /** What a build comes to. */
+    private sealed interface Made {
+        /** All files, and why there is no PDF among them where one was wanted. */
+        record Whole(Plan plan, Map<String, byte[]> files, Optional<String> noPdf) implements Made {}
+
+        /** Findings that no plan can be made with. */
+        record Not(List<Finding> why) implements Made {}
+
+        /** Whoever waited has had enough. */
+        record Stopped() implements Made {}
+    }
+
+    private static Made made(
+            Compilation compilation, Sources.Recorder sources, Arguments arguments, Course course) {
+        try {
+            return steps(compilation, sources, arguments, course);
+        } catch (CancellationException stopped) {
+            return new Made.Stopped();
+        } finally {
+            course.ends();
+        }
+    }
+
+    private static Made steps(
+            Compilation compilation, Sources.Recorder sources, Arguments arguments, Course course) {
+        begin("checking the project", course);
         List<Finding> early = compilation.checked().findings();
         if (!Compilation.onlyWoodMissing(early)) {
-            course.ends();
-            return nothing(compilation.findings(), streams);
+            return new Made.Not(compilation.findings());
         }
-        course.begins("laying out boards");
+        begin("laying out boards", course);
         compilation.cutting(course::stands, course::isStopped);
-        if (course.isStopped()) {
-            return stopped(streams, course);
-        }
-        course.begins("seeking the order of work");
+        begin("seeking the order of work", course);
         Plan plan = compilation.plan();
         if (!Compilation.onlyWoodMissing(plan.findings())) {
-            course.ends();
-            return nothing(plan.findings(), streams);
+            return new Made.Not(plan.findings());
         }
-        course.begins("drawing the parts");
+        begin("drawing the parts", course);
         DrawingSet drawings = Drawings.all(plan.joined());
-        if (course.isStopped()) {
-            return stopped(streams, course);
-        }
-        course.begins("writing the plan");
-        Document page = PlanPage.document(plan, compilation.checked().facts().years(), drawings, sources.sources(),
-                UnitsOption.beside(arguments, plan));
+        begin("writing the plan", course);
+        List<RoomYear> years = compilation.checked().facts().years();
+        Document page = PlanPage.document(
+                plan, years, drawings, sources.sources(), UnitsOption.beside(arguments, plan));
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files(plan, compilation.checked().facts().years(), drawings, page)
+        files(plan, years, drawings, page)
                 .forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
-        course.begins("laying the plan on paper");
-        Optional<String> noPdf = course.isStopped()
-                ? Optional.empty()
-                : PaperOption.write(arguments, plan, page, files);
+        begin("laying the plan on paper", course);
+        Optional<String> noPdf = PaperOption.write(arguments, plan, page, files);
+        goOn(course);
+        return new Made.Whole(plan, files, noPdf);
+    }
+
+    private static void begin(String step, Course course) {
+        course.begins(step);
+        goOn(course);
+    }
+
+    private static void goOn(Course course) {
         if (course.isStopped()) {
-            return stopped(streams, course);
+            throw new CancellationException();
         }
-        course.ends();
-        Optional<String> refused = new OutputFolder(into).write(files);
+    }
+
+    private static int finished(Made made, Path into, Streams streams) {
+        return switch (made) {
+            case Made.Not(List<Finding> why) -> nothing(why, streams);
+            case Made.Stopped() -> {
+                streams.err().println("Stopped before the plan was whole. Nothing was written.");
+                yield 1;
+            }
+            case Made.Whole whole -> written(whole, into, streams);
+        };
+    }
+
+    private static int written(Made.Whole whole, Path into, Streams streams) {
+        Plan plan = whole.plan();
+        Optional<String> refused = new OutputFolder(into).write(whole.files());
         if (refused.isPresent()) {
             Finding finding = CommandFindings.of(CommandFindings.NOT_WRITTEN, into.toString(), refused.get());
             return nothing(List.of(finding), streams);
@@ -166,21 +204,15 @@ final class BuildCommand implements Subcommand {
         if (!plan.findings().isEmpty()) {
             streams.err().print(Terminal.text(plan.findings()));
         }
-        noPdf.ifPresent(why -> streams.err().println("plan.pdf is not among the files: " + why));
+        whole.noPdf().ifPresent(why -> streams.err().println("plan.pdf is not among the files: " + why));
         streams.out().print(PlanText.of(plan));
         streams.out().println();
-        streams.out().println("Written to " + into + ": " + String.join(", ", files.keySet()));
+        streams.out().println("Written to " + into + ": " + String.join(", ", whole.files().keySet()));
         if (Compilation.hasErrors(plan.findings())) {
             streams.err().println("The plan is written, without the parts for which there is no wood.");
             return 1;
         }
         return 0;
-    }
-
-    private static int stopped(Streams streams, Course course) {
-        course.ends();
-        streams.err().println("Stopped before the plan was whole. Nothing was written.");
-        return 1;
     }
 
     private static int nothing(List<Finding> findings, Streams streams) {

@@ -4,7 +4,6 @@ import dev.treen.finding.Finding;
 import dev.treen.plan.FindingText;
 import java.io.Console;
 import java.util.List;
-import java.util.function.ToIntFunction;
 
 /** How a command talks to whoever started it. */
 final class Terminal {
@@ -23,17 +22,9 @@ final class Terminal {
         return !"dumb".equals(System.getenv("TERM")) && console != null && console.isTerminal();
     }
 
-    /** Does {@code work}, and says on the terminal how it goes, where there is one. */
-    static int course(Subcommand.Streams streams, ToIntFunction<Course> work) {
-        if (!isThere()) {
-            return work.applyAsInt(Course.silent());
-        }
-        TerminalCourse course = new TerminalCourse(streams.err(), System::nanoTime);
-        try {
-            return work.applyAsInt(course);
-        } finally {
-            course.ends();
-        }
+    /** Says on the terminal how work goes, where there is one. */
+    static Course course(Subcommand.Streams streams) {
+        return isThere() ? new TerminalCourse(streams.err(), System::nanoTime) : Course.silent();
     }
 
     static String text(List<Finding> findings) {

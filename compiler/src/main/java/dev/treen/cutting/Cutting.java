@@ -51,6 +51,13 @@ public record Cutting(
         return glued.stream().filter(each -> each.part().equals(part)).findFirst();
     }
 
+    /** The board, or the leaf of one, that {@code member} is sawn from; empty where it found no room. */
+    public Optional<BoardCut> boardOf(Blank.Member member) {
+        return boards.stream()
+                .filter(cut -> cut.parts().stream().anyMatch(piece -> piece.blank().members().contains(member)))
+                .findFirst();
+    }
+
     /** No layout, and why. */
     static Cutting none(List<String> unplaced, List<Finding> findings) {
         return new Cutting(List.of(), List.of(), unplaced, Areas.NONE, List.of(), 0, false, "", Moves.NONE, List.of(),

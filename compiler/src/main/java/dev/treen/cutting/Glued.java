@@ -4,6 +4,7 @@ import dev.treen.model.GlueUp;
 import dev.treen.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 
 /**
@@ -52,7 +53,12 @@ public record Glued(
         /** To the face that looks up while the staves are laid out. */
         UP,
         /** To the other face. */
-        DOWN
+        DOWN;
+
+        /** As it is said. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 
     /** The heart sides of the staves, as they are laid; none where they are the leaves of a book. */

@@ -1,6 +1,5 @@
 package dev.treen.drawing;
 
-import dev.treen.quantity.Length;
 import dev.treen.solid.Stroke;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -62,8 +61,8 @@ record Breaks(double factor, List<Stretch> left) {
     /** Whatever lies in a view at one place along the grain, or slants over a stretch of it. */
     private static void busy(PartView view, List<Stretch> busy) {
         for (Stroke stroke : view.strokes()) {
-            double from = along(view, view.across(stroke.from().u()));
-            double to = along(view, view.across(stroke.to().u()));
+            double from = view.across(stroke.from().u()).toDoubleMm();
+            double to = view.across(stroke.to().u()).toDoubleMm();
             if (stroke.from().v().equals(stroke.to().v())) {
                 busy.add(new Stretch(from, from));
                 busy.add(new Stretch(to, to));
@@ -72,14 +71,10 @@ record Breaks(double factor, List<Stretch> left) {
             }
         }
         for (PartView.Disc disc : view.discs()) {
-            double middle = along(view, disc.hole().middle(Measured.LENGTH));
+            double middle = disc.hole().middle(Measured.LENGTH).toDoubleMm();
             double radius = disc.hole().diameter().toDoubleMm() / 2;
             busy.add(new Stretch(middle - radius, middle + radius));
         }
-    }
-
-    private static double along(PartView view, Length at) {
-        return view.way().across() == Measured.LENGTH ? at.toDoubleMm() : 0;
     }
 
     /** How far from the drawn left end a place lies on paper. */

@@ -130,7 +130,7 @@ final class HingeFaults {
     }
 
     private Optional<Finding> beside() {
-        Length least = Length.nearest(Figures.standard().value("hinge.beside"), Length.ofMm(1));
+        Length least = HingeRules.beside();
         for (boolean hung : new boolean[]{true, false}) {
             Length left = place.surface(hung).minus(sizes.lies());
             if (left.compareTo(least) < 0) {

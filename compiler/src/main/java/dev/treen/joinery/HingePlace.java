@@ -107,7 +107,7 @@ record HingePlace(
         return ofHung ? hung : fixed;
     }
 
-    /** How much wood a part has behind the face that a leaf lies on, and how much beside the leaf. */
+    /** How much wood a part has behind the face that a leaf lies on. */
     Length behind(boolean ofHung) {
         return Length.ofMm(body(ofHung).extent(closing.axis()));
     }

@@ -74,9 +74,7 @@ final class HingeRules {
     /** A leaf as wide as is usual for its length, that leaves wood beside it. */
     private Measure wide(Measure reach) {
         Measure usual = share("wide", "hinge.leaf", reach, 5);
-        Length wood = Length.ofMm(place.hung().extent(place.pin().axis()))
-                .min(Length.ofMm(place.fixed().extent(place.pin().axis())));
-        Length most = wood.minus(beside());
+        Length most = place.surface(true).min(place.surface(false)).minus(beside());
         return most.compareTo(usual.value()) >= 0 || most.signum() <= 0
                 ? usual
                 : ruled("wide", most, "what leaves 3 mm of wood beside the leaf", Ruled.PRACTICE, List.of());
@@ -103,8 +101,7 @@ final class HingeRules {
 
     /** The longest usual ones that leave 2 mm of wood under their points, in both parts. */
     private Measure screws(Measure deepHung, Measure deepFixed) {
-        Length room = Length.ofMm(place.hung().extent(place.closing().axis())).minus(deepHung.value())
-                .min(Length.ofMm(place.fixed().extent(place.closing().axis())).minus(deepFixed.value()));
+        Length room = place.behind(true).minus(deepHung.value()).min(place.behind(false).minus(deepFixed.value()));
         Length most = room.minus(Length.nearest(Figures.standard().value("screw.behind"), Length.ofMm(1)));
         Length value = null;
         for (BigFraction size : FastenerTable.screwLengths(surroundings.inches())) {
@@ -117,7 +114,8 @@ final class HingeRules {
                 "the longest usual ones that leave 2 mm of wood under their points", Ruled.PRACTICE, List.of());
     }
 
-    private Length beside() {
+    /** So much wood stays beside a leaf. */
+    static Length beside() {
         return Length.nearest(Figures.standard().value("hinge.beside"), Length.ofMm(1));
     }
 

@@ -90,8 +90,9 @@ public final class Schemas {
         return Stream.of(values).map(each -> each.name().toLowerCase(Locale.ROOT)).toList();
     }
 
-    /** A mark that is there or not. */
+    /** How a part lies on a sheet. */
     static final List<String> GRAIN = List.of("along", "any");
+    /** A mark that is there or not. */
     static final List<String> YES_NO = List.of("yes", "no");
 
     /** When boards that are offcuts are taken. */

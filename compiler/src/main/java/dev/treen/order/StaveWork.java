@@ -10,7 +10,6 @@ import dev.treen.quantity.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -134,9 +133,8 @@ final class StaveWork {
             };
         });
         if (!glued.hearts().isEmpty()) {
-            steps.add("heart sides, from the same edge: " + String.join(", ", glued.hearts().stream()
-                    .map(each -> each.name().toLowerCase(Locale.ROOT))
-                    .toList()));
+            steps.add("heart sides, from the same edge: "
+                    + String.join(", ", glued.hearts().stream().map(Glued.Heart::word).toList()));
         }
         steps.add("mark a triangle across all of them, and plane them all the same way along the grain");
         return steps;

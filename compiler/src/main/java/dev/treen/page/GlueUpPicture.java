@@ -7,7 +7,6 @@ import dev.treen.drawing.Svg;
 import dev.treen.order.Operation;
 import dev.treen.plan.Plan;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The end grain of the staves of a part as they are laid: how wide each is, and how its growth rings lie. */
@@ -48,11 +47,7 @@ final class GlueUpPicture {
         return "end grain of " + glued.staves().size() + " staves of " + glued.part()
                 + (glued.hearts().isEmpty() ? ", leaves of one piece"
                         : ", heart sides "
-                                + String.join(", ", glued.hearts().stream().map(GlueUpPicture::word).toList()));
-    }
-
-    private static String word(Glued.Heart heart) {
-        return heart.name().toLowerCase(Locale.ROOT);
+                                + String.join(", ", glued.hearts().stream().map(Glued.Heart::word).toList()));
     }
 
     private static double drawn(Svg svg, Plan plan, Glued glued, double top) {
@@ -79,12 +74,9 @@ final class GlueUpPicture {
 
     /** How the rings of the board lie that a stave comes from, or of its part where it comes from none. */
     private static double degrees(Plan plan, Glued glued, int stave) {
-        Blank.Member member = new Blank.Member(glued.part(), stave);
-        return plan.cutting().boards().stream()
-                .filter(cut -> cut.parts().stream().anyMatch(piece -> piece.blank().members().contains(member)))
+        return plan.cutting().boardOf(new Blank.Member(glued.part(), stave))
                 .map(BoardCut::source)
                 .map(board -> board.rings().degrees())
-                .findFirst()
                 .orElse(0.0);
     }
 

@@ -10,7 +10,6 @@ import dev.treen.plan.CutList;
 import dev.treen.plan.Plan;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -114,13 +113,10 @@ public final class Labels {
             Html.text(lines, "sawn " + plan.format().figure(glued.roughLength()) + " × "
                     + plan.format().figure(glued.roughWidth(stave)) + ", then "
                     + plan.format().text(glued.thickness()) + " thick");
-            plan.cutting().boards().stream()
-                    .filter(cut -> cut.parts().stream().anyMatch(each -> each.blank().members().contains(member)))
-                    .findFirst()
-                    .ifPresent(cut -> {
-                        Html.text(lines, ", from ");
-                        Html.name(lines, cut.name());
-                    });
+            plan.cutting().boardOf(member).ifPresent(cut -> {
+                Html.text(lines, ", from ");
+                Html.name(lines, cut.name());
+            });
             Element grain = Html.add(label, "p");
             grain.addClass("grain");
             Html.text(grain, " ⟵ grain ⟶ ");
@@ -128,7 +124,7 @@ public final class Labels {
             edge.addClass("edge");
             Html.text(edge, "stave " + stave + " of " + glued.staves().size() + ", from the edge below · "
                     + (book ? "sawn face up: it opens like a book"
-                            : "heart side " + glued.hearts().get(stave - 1).name().toLowerCase(Locale.ROOT)));
+                            : "heart side " + glued.hearts().get(stave - 1).word()));
         }
     }
 

@@ -258,9 +258,7 @@ public final class PlanJson {
             json.writeStringField("match", glued.asked().match().name().toLowerCase(Locale.ROOT));
             lengths("staves", glued.staves());
             lengths("lines", glued.lines());
-            texts("hearts", glued.hearts().stream()
-                    .map(each -> each.name().toLowerCase(Locale.ROOT))
-                    .toList());
+            texts("hearts", glued.hearts().stream().map(Glued.Heart::word).toList());
             json.writeBooleanField("clear", glued.clear());
             json.writeEndObject();
         }

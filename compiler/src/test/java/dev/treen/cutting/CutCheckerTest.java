@@ -121,7 +121,8 @@ class CutCheckerTest {
     /** A split that begins and ends beside a stave may still go right through it. */
     @Test
     void aSplitAcrossAStaveIsSeen() {
-        String text = TEXT.replace("size 1300 x 110 x 16;", "size 1300 x 110 x 16; check { from 20, FROM; to 20, TO };");
+        String text = TEXT.replace("size 1300 x 110 x 16;",
+                "size 1300 x 110 x 16; check { from 20, FROM; to 20, TO };");
         Compilation clear = Projects.compile(text.replace("FROM", "0").replace("TO", "1"));
         Compilation through = Projects.compile(text.replace("FROM", "0").replace("TO", "110"));
         Cutting moved = moved(Projects.compile(TEXT).cutting(), through);

@@ -1,7 +1,6 @@
 package dev.treen.lsp;
 
 import com.google.gson.JsonPrimitive;
-import dev.treen.cli.Course;
 import dev.treen.cli.Main;
 import dev.treen.cli.OutputNames;
 import dev.treen.cli.Subcommand;
@@ -9,7 +8,6 @@ import dev.treen.cutting.BoardCut;
 import dev.treen.lsp.feature.Commands;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.LayoutSvg;
-import dev.treen.yield.Progress;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -95,9 +93,8 @@ final class CommandRunner {
         paper.ifPresent(word -> words.addAll(List.of("--paper", word)));
         int exit;
         try (Progressing.Task task = desk.progressing().begin("Building the plan of " + file.getFileName())) {
-            exit = Main.build(words, new Subcommand.Streams(new ByteArrayInputStream(new byte[0]), into, into),
-                    course(task));
-            if (exit != 0 && task.isCancelled()) {
+            exit = Main.build(words, new Subcommand.Streams(new ByteArrayInputStream(new byte[0]), into, into), task);
+            if (exit != 0 && task.isStopped()) {
                 return;
             }
         }
@@ -108,30 +105,6 @@ final class CommandRunner {
         Path plan = OutputNames.beside(file);
         show(Stream.of("plan.html", "order.md").map(plan::resolve).filter(Files::isRegularFile).findFirst()
                 .orElse(plan));
-    }
-
-    private static Course course(Progressing.Task task) {
-        return new Course() {
-            @Override
-            public void begins(String step) {
-                task.begins(step);
-            }
-
-            @Override
-            public void stands(Progress.Report report) {
-                task.report(report);
-            }
-
-            @Override
-            public boolean isStopped() {
-                return task.isCancelled();
-            }
-
-            @Override
-            public void ends() {
-                // The task is closed, and told of, when the command is over.
-            }
-        };
     }
 
     private static String firstLine(String text) {

@@ -130,8 +130,8 @@ final class LayoutJobs {
         try (Progressing.Task task = progressing.begin("Laying out the boards of " + name)) {
             job.input = Cutter.input(asked.analysis().joined());
             Cutting cutting = Cutter.cut(
-                    asked.analysis().joined(), EarlierPlan.beside(asked.document().file().name()), task::report,
-                    () -> job.cancelled || task.isCancelled());
+                    asked.analysis().joined(), EarlierPlan.beside(asked.document().file().name()), task::stands,
+                    () -> job.cancelled || task.isStopped());
             if (job.cancelled) {
                 return;
             }

@@ -44,7 +44,7 @@ final class Progressing {
     }
 
     /** One piece of long work; the client hears of it when it has lasted a moment. */
-    final class Task implements AutoCloseable {
+    final class Task implements Course, AutoCloseable {
         private final String title;
         private final String token = UUID.randomUUID().toString();
         private final long since = System.nanoTime();
@@ -56,12 +56,13 @@ final class Progressing {
             this.title = title;
         }
 
-        boolean isCancelled() {
+        @Override
+        public boolean isStopped() {
             return cancelled;
         }
 
-        /** Where a search stands. */
-        void report(Progress.Report report) {
+        @Override
+        public void stands(Progress.Report report) {
             long now = System.nanoTime();
             if (now - since < SILENT_NANOS || (begun && now - last < BETWEEN_NANOS)) {
                 return;
@@ -70,8 +71,8 @@ final class Progressing {
             tell(Course.said(report), Optional.of(Course.percent(report)));
         }
 
-        /** A step begins of work that has no other measure. */
-        void begins(String step) {
+        @Override
+        public void begins(String step) {
             tell(step, Optional.empty());
         }
 
@@ -98,6 +99,11 @@ final class Progressing {
             percent.ifPresent(told::setPercentage);
             told.setMessage(message);
             say(told);
+        }
+
+        @Override
+        public void ends() {
+            // The client hears of the end when the task is closed, after what came of it is on the disk.
         }
 
         @Override

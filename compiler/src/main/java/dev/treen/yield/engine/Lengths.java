@@ -26,7 +26,8 @@ final class Lengths {
 
     private static final double SPARE = 0.25;
     private static final int PIVOTS = 12;
-    private static final int LOOKS_A_STEP = 5000;
+    /** So many looks for what fills a bar take about as long as a step. */
+    static final int LOOKS_A_STEP = 5000;
     /** Where lengths times parts are more than this, bars are filled by the longest parts first. */
     private static final long MOST_REACH = 1_000_000;
 
@@ -68,8 +69,7 @@ final class Lengths {
         types = Arrays.stream(place).map(i -> whole.types[i]).toArray();
         demand = Arrays.stream(place).map(i -> left[i]).toArray();
         limit = Arrays.stream(place).map(i -> Math.min(left[i], whole.limit[i])).toArray();
-        knapsack = new Knapsack(
-                (int) f.boardLength[0], Arrays.stream(types).map(t -> (int) f.length[t]).toArray());
+        knapsack = new Knapsack((int) f.boardLength[0], lengths(f, types));
         dice = whole.dice;
     }
 
@@ -138,7 +138,7 @@ final class Lengths {
         while (improver.best.complete() && !reached(improver) && !part.over()) {
             if (refill == null || refilled != improver.best.open) {
                 refilled = improver.best.open;
-                refill = Refill.of((int) f.boardLength[0], lengths(), whole.counted(improver.best), dice);
+                refill = Refill.of((int) f.boardLength[0], lengths(f, types), whole.counted(improver.best), dice);
             }
             List<int[]> cut = refill == null ? List.of() : refill.run(types.length, part);
             if (cut.isEmpty()) {
@@ -148,7 +148,7 @@ final class Lengths {
         }
     }
 
-    private int[] lengths() {
+    private static int[] lengths(Folded f, int[] types) {
         return Arrays.stream(types).map(t -> (int) f.length[t]).toArray();
     }
 

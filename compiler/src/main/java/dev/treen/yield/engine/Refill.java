@@ -16,8 +16,6 @@ final class Refill {
     /** Looks that one bar may take. */
     private static final int LOOKS = 400;
 
-    private static final int LOOKS_A_STEP = 5000;
-
     /** How much more may be left over than before, as a share of a bar, while a cycle begins; at its end nothing. */
     private static final double WORSE = 0.003;
 
@@ -128,9 +126,9 @@ final class Refill {
                 return all;
             }
             change();
-            if (looked >= LOOKS_A_STEP) {
-                budget.spend(looked / LOOKS_A_STEP);
-                looked %= LOOKS_A_STEP;
+            if (looked >= Lengths.LOOKS_A_STEP) {
+                budget.spend(looked / Lengths.LOOKS_A_STEP);
+                looked %= Lengths.LOOKS_A_STEP;
             }
         }
         return List.of();
