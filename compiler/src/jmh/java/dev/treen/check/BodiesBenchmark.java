@@ -2,6 +2,7 @@ package dev.treen.check;
 
 import dev.treen.drawing.DrawingSet;
 import dev.treen.drawing.Drawings;
+import dev.treen.drawing.Figures;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.GlueFaces;
 import dev.treen.joinery.Joined;
@@ -115,7 +116,7 @@ public class BodiesBenchmark {
     /** All drawings of the project: every part's sheet, the whole assembled and taken apart. */
     @Benchmark
     public DrawingSet drawings(Processor processor) {
-        return Drawings.all(joined);
+        return Drawings.all(joined, Figures.of(joined.project().settings()));
     }
 
     /** All parts with the faces that their joints touch on. */

@@ -1,6 +1,7 @@
 package dev.treen.page;
 
 import dev.treen.drawing.Drawings;
+import dev.treen.drawing.Figures;
 import dev.treen.drawing.PaperSize;
 import dev.treen.model.FileLoader;
 import dev.treen.paper.PlanPdf;
@@ -97,7 +98,7 @@ public class PlanBenchmark {
         Sources.Recorder files = new Sources.Recorder(file, FileLoader.NONE);
         Compilation compilation = Compilation.of(file, files);
         Plan plan = compilation.plan();
-        return PlanPage.document(plan, compilation.checked().facts().years(), Drawings.all(plan.joined()),
+        return PlanPage.document(plan, compilation.checked().facts().years(), Drawings.all(plan.joined(), Figures.of(plan.settings())),
                 files.sources(), Optional.empty());
     }
 }

@@ -4,6 +4,7 @@ import dev.treen.check.RoomYear;
 import dev.treen.cutting.BoardCut;
 import dev.treen.drawing.DrawingSet;
 import dev.treen.drawing.Drawings;
+import dev.treen.drawing.Figures;
 import dev.treen.drawing.Outlines;
 import dev.treen.drawing.PaperSize;
 import dev.treen.drawing.Sheet;
@@ -27,6 +28,7 @@ import dev.treen.plan.PlanJson;
 import dev.treen.plan.PlanText;
 import dev.treen.plan.RackText;
 import dev.treen.plan.YearSvg;
+import dev.treen.quantity.LengthFormat;
 import dev.treen.source.SourceFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
@@ -158,11 +160,12 @@ final class BuildCommand implements Subcommand {
             return new Made.Not(plan.findings());
         }
         begin("drawing the parts", course);
-        DrawingSet drawings = Drawings.all(plan.joined());
+        Optional<LengthFormat> beside = UnitsOption.beside(arguments, plan);
+        DrawingSet drawings = Drawings.all(plan.joined(), new Figures(plan.format(), beside));
         begin("writing the plan", course);
         List<RoomYear> years = compilation.checked().facts().years();
         Document page = PlanPage.document(
-                plan, years, drawings, sources.sources(), UnitsOption.beside(arguments, plan));
+                plan, years, drawings, sources.sources(), beside);
         Map<String, byte[]> files = new LinkedHashMap<>();
         files(plan, years, drawings, page)
                 .forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));

@@ -152,7 +152,7 @@ final class ExplainCommand implements Subcommand {
         }
         LengthFormat format = compilation.evaluation().project().settings().format();
         for (Derivation each : matching) {
-            streams.out().println(Explanation.of(each, format));
+            streams.out().println(Explanation.of(each, compilation.evaluation().project().settings()));
             streams.out().println();
         }
         touching.forEach(faces -> streams.out().println(GlueText.of(faces, format)));

@@ -22,15 +22,15 @@ public final class Drawings {
 
     /** The drawings by what they show: each part under its name, then the whole assembled and taken apart. */
     public static Map<String, Sheet> of(Joined joined) {
-        return all(joined).sheets();
+        return all(joined, Figures.of(joined.project().settings())).sheets();
     }
 
-    /** The drawings, and the scenes from which small pictures are made. */
-    public static DrawingSet all(Joined joined) {
+    /** The drawings with their figures written so, and the scenes from which small pictures are made. */
+    public static DrawingSet all(Joined joined, Figures figures) {
         Settings settings = joined.project().settings();
         Map<String, Sheet> sheets = new LinkedHashMap<>();
         for (List<FinishedPart> alike : alike(joined.parts())) {
-            sheets.put("part-" + alike.getFirst().part().name(), part(settings, alike));
+            sheets.put("part-" + alike.getFirst().part().name(), part(settings, alike, figures));
         }
         List<Placed> placed = placed(joined);
         Optional<Scene> assembled = Optional.empty();
@@ -68,8 +68,8 @@ public final class Drawings {
     }
 
     /** The working drawing of parts that are alike. */
-    static Sheet part(Settings settings, List<FinishedPart> alike) {
-        return PartSheet.of(settings, alike, PartViews.of(Laid.of(alike.getFirst())));
+    static Sheet part(Settings settings, List<FinishedPart> alike, Figures figures) {
+        return PartSheet.of(settings, alike, PartViews.of(Laid.of(alike.getFirst())), figures);
     }
 
     /**

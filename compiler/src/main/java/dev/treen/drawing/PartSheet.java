@@ -26,7 +26,7 @@ final class PartSheet {
     private static final double SMALL = 0.5;
 
     private final Settings settings;
-    private final LengthFormat format;
+    private final Figures figures;
     private final FinishedPart part;
     private final List<String> names;
     private final PartViews views;
@@ -34,21 +34,21 @@ final class PartSheet {
     /** The views of a part on paper, and whether all their words found room. */
     private record Arranged(List<Mark> marks, boolean complete) {}
 
-    private PartSheet(Settings settings, List<FinishedPart> alike, PartViews views) {
+    private PartSheet(Settings settings, List<FinishedPart> alike, PartViews views, Figures figures) {
         this.settings = settings;
-        this.format = settings.format();
+        this.figures = figures;
         this.part = alike.getFirst();
         this.names = alike.stream().map(p -> p.part().name()).toList();
         this.views = views;
     }
 
     /** The sheet for parts that are all alike; there is at least one. */
-    static Sheet of(Settings settings, List<FinishedPart> alike, PartViews views) {
-        return new PartSheet(settings, alike, views).draw();
+    static Sheet of(Settings settings, List<FinishedPart> alike, PartViews views, Figures figures) {
+        return new PartSheet(settings, alike, views, figures).draw();
     }
 
     private Sheet draw() {
-        Paper paper = Paper.of(format);
+        Paper paper = Paper.of(figures.own());
         Drawn drawn = drawn(paper);
         Bounds room = paper.room();
         Bounds bounds = Mark.bounds(drawn.marks());
@@ -135,8 +135,9 @@ final class PartSheet {
         String species = part.part().from().map(Woods::name).orElse("");
         List<Paper.Cell> cells = new ArrayList<>();
         cells.add(new Paper.Cell("from", species.isEmpty() ? board : board + ", " + species));
-        cells.add(new Paper.Cell("finished, " + format.unit(), format.figure(size.length()) + " × "
-                + format.figure(size.width()) + " × " + format.figure(size.thickness())));
+        LengthFormat own = figures.own();
+        cells.add(new Paper.Cell("finished, " + own.unit(), own.figure(size.length()) + " × "
+                + own.figure(size.width()) + " × " + own.figure(size.thickness())));
         cells.add(new Paper.Cell("scale", scale));
         return cells;
     }
@@ -145,7 +146,7 @@ final class PartSheet {
         Map<Way, List<Mark>> blocks = new EnumMap<>(Way.class);
         boolean complete = true;
         for (PartView view : views.views()) {
-            ViewBlock block = new ViewBlock(views, view, breaks, format);
+            ViewBlock block = new ViewBlock(views, view, breaks, figures);
             blocks.put(view.way(), block.draw());
             complete &= block.complete();
         }
@@ -183,18 +184,18 @@ final class PartSheet {
     private String words() {
         StringBuilder words = new StringBuilder();
         for (Measured measured : Measured.values()) {
-            List<String> figures = views.levels().values().stream()
+            List<String> levels = views.levels().values().stream()
                     .flatMap(List::stream)
                     .filter(level -> level.along() == measured)
                     .map(Level::at)
                     .sorted(Length::compareTo)
-                    .map(format::text)
+                    .map(figures::text)
                     .toList();
             words.append(switch (measured) {
                 case LENGTH -> "Along the grain from the left end: ";
                 case WIDTH -> "Across from the face edge: ";
                 case THICKNESS -> "In thickness from the face side: ";
-            }).append(String.join(", ", figures)).append(". ");
+            }).append(String.join(", ", levels)).append(". ");
         }
         views.slopes().values().stream()
                 .flatMap(java.util.Set::stream)

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * The views that a part's cuts need, and in which of them each figure stands: once, where it is seen best.
@@ -59,6 +60,12 @@ record PartViews(
             while (next.isPresent()) {
                 chosen.add(next.get());
                 next = best();
+            }
+            Mouths mouths = Mouths.of(part);
+            for (Way way : List.of(Way.BELOW, Way.ABOVE, Way.BACK)) {
+                if (mouths.wants(way, chosen.stream().map(PartView::way).collect(Collectors.toSet()))) {
+                    chosen.add(view(way));
+                }
             }
             Map<Way, List<Level>> byView = new EnumMap<>(Way.class);
             for (Level level : levels) {

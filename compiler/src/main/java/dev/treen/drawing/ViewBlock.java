@@ -1,6 +1,5 @@
 package dev.treen.drawing;
 
-import dev.treen.quantity.LengthFormat;
 import dev.treen.solid.Stroke;
 import dev.treen.solid.Vec2;
 import java.util.ArrayList;
@@ -18,17 +17,17 @@ final class ViewBlock {
     private final PartView view;
     private final Breaks breaks;
     private final double scale;
-    private final LengthFormat format;
+    private final Figures figures;
     private final List<Mark> marks = new ArrayList<>();
     private final Clearing clearing = new Clearing();
     private boolean complete = true;
 
-    ViewBlock(PartViews part, PartView view, Breaks breaks, LengthFormat format) {
+    ViewBlock(PartViews part, PartView view, Breaks breaks, Figures figures) {
         this.part = part;
         this.view = view;
         this.breaks = Breaks.lengthwise(view) ? breaks : Breaks.none(breaks.factor());
         this.scale = breaks.factor();
-        this.format = format;
+        this.figures = figures;
     }
 
     private Spot spot(Vec2 flat) {
@@ -118,7 +117,7 @@ final class ViewBlock {
         List<Run.Place> upward = new ArrayList<>();
         for (Level level : levels) {
             PartView.Sight sight = view.sight(level).orElseThrow();
-            String figure = format.figure(level.at());
+            String figure = figures.figure(level.at());
             if (level.along() == way.across()) {
                 Spot at = spot(Vec2.of(view.flat(level.along(), level.at()), sight.near()));
                 across.add(new Run.Place(at.x(), at.y() - height(), figure));
@@ -201,7 +200,7 @@ final class ViewBlock {
     private void diameters() {
         Map<String, List<PartView.Disc>> alike = new java.util.LinkedHashMap<>();
         for (PartView.Disc disc : part.holes().getOrDefault(view.way(), List.of())) {
-            String figure = format.figure(disc.hole().diameter())
+            String figure = figures.figure(disc.hole().diameter())
                     + (disc.hole().form() == RoundHole.Form.COUNTERSINK ? " countersunk" : "");
             alike.computeIfAbsent(figure, d -> new ArrayList<>()).add(disc);
         }

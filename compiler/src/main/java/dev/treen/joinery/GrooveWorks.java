@@ -1,5 +1,6 @@
 package dev.treen.joinery;
 
+import dev.treen.model.Board;
 import dev.treen.model.Direction;
 import dev.treen.model.Joint;
 import dev.treen.model.Part;
@@ -102,7 +103,22 @@ final class GrooveWorks {
                 settings,
                 "the face that lies toward the groove",
                 "it goes in dry all round, and can be moved by hand",
-                held(first.joint()) + " Finish it before it is closed in, or a raw line shows when it shrinks.");
+                sheets(statement) ? ofSheet(first.joint())
+                        : held(first.joint()) + " Finish it before it is closed in, or a raw line shows when it shrinks.");
+    }
+
+    /** Whether all its panels are cut from manufactured sheets. */
+    private static boolean sheets(List<MadeJoint> statement) {
+        return statement.stream()
+                .allMatch(made -> made.joint().left().from().filter(Board::sheet).isPresent());
+    }
+
+    /** Common practice, no source. */
+    private static String ofSheet(Joint joint) {
+        return (joint.word("held").isPresent() ? held(joint)
+                : "A sheet hardly moves: it may lie dry in its groove or be glued in; squeezed-out glue inside is hard to"
+                        + " reach.")
+                + " Finish it before it is closed in: its corners are hard to reach afterwards.";
     }
 
     private static String held(Joint joint) {

@@ -18,7 +18,7 @@ final class LooseTenon {
     private LooseTenon() {
     }
 
-    private static Length behind() {
+    static Length behind() {
         return Length.nearest(Figures.standard().value("loose.behind"), Length.ofMm(1).dividedBy(2));
     }
 

@@ -22,6 +22,8 @@ public final class MortiseTenon implements JointKind {
 
     /** The figure that says over what width a joint is glued, where that is less than its parts touch. */
     public static final String GLUED = "glued";
+    /** The figure for how deep the mortise is, from the face that it is cut into. */
+    static final String MORTISE = "mortise";
 
     /** Room for glue behind a tenon that does not come through (Port Townsend School of Woodworking, by report). */
     private static final Length BEHIND = Length.ofMm(3);
@@ -165,6 +167,15 @@ public final class MortiseTenon implements JointKind {
         if (sizes.loose()) {
             figures.add(LooseTenon.piece(sizes));
         }
+        if (!sizes.fills()) {
+            Length more = sizes.loose() ? LooseTenon.behind() : behind(meeting, sizes);
+            figures.add(new Figure(
+                    MORTISE,
+                    Ruled.of(MORTISE, sizes.reach().value().plus(more),
+                            "deeper than the tenon is long, so that glue and chips have room", "common practice, no source",
+                            sizes.reach()),
+                    true));
+        }
         Measure width = meeting.left().along(sizes.across());
         Length glued = width.value().minus(sizes.low().value()).minus(sizes.high().value());
         figures.add(new Figure(
@@ -195,11 +206,16 @@ public final class MortiseTenon implements JointKind {
     /** The mortise: deeper than its tenon is long, as far as there is wood. */
     private static Box deeper(Box tenon, Meeting meeting, TenonSizes sizes) {
         Axis axis = sizes.end().axis();
-        Length wood = meeting.right().along(axis).value().minus(sizes.reach().value());
-        Length more = wood.compareTo(BEHIND.times(2)) < 0 ? Length.ZERO : BEHIND;
+        Length more = behind(meeting, sizes);
         return sizes.end().sign() > 0
                 ? TenonSizes.between(tenon, axis, tenon.min().get(axis), tenon.max().get(axis).add(more.mm()))
                 : TenonSizes.between(tenon, axis, tenon.min().get(axis).subtract(more.mm()), tenon.max().get(axis));
+    }
+
+    /** What a mortise is deeper than its tenon is long: nothing where it would come near the other side. */
+    private static Length behind(Meeting meeting, TenonSizes sizes) {
+        Length wood = meeting.right().along(sizes.end().axis()).value().minus(sizes.reach().value());
+        return wood.compareTo(BEHIND.times(2)) < 0 ? Length.ZERO : BEHIND;
     }
 
     @Override

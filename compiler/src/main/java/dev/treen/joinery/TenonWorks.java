@@ -65,6 +65,13 @@ final class TenonWorks {
         return new Work.GaugeSetting("tenon", Work.figure(statement, "long"));
     }
 
+    /** How deep the mortises are; a through one is as deep as the wood. */
+    private static Work.GaugeSetting depth(List<MadeJoint> statement) {
+        return has(statement, MortiseTenon.MORTISE)
+                ? new Work.GaugeSetting("mortise depth", Work.figure(statement, MortiseTenon.MORTISE))
+                : reach(statement);
+    }
+
     private static Work mortise(List<MadeJoint> statement, List<String> parts) {
         return new Work(
                 Work.Stage.AFTER_LENGTH,
@@ -72,7 +79,7 @@ final class TenonWorks {
                 parts,
                 List.of(),
                 "mortise gauge, mortise chisel and mallet, or a drill and chisel",
-                List.of(thick(statement), reach(statement)),
+                List.of(thick(statement), depth(statement)),
                 "the face side; the part's drawing says how far in",
                 "the chisel stands square; a through mortise is cut from both sides",
                 "Clamp the work low on the bench; keep the free hand behind the edge.");

@@ -21,8 +21,8 @@ final class Origins {
         }
         Element section = page.section("origins", "How each size came about");
         Html.said(section, "p",
-                "One line a number; what it rests on stands below it. Lines count in the project's file at the"
-                        + " end of this plan.");
+                "One line a number; what it rests on stands below it. Lines without a file's name count in the project's"
+                        + " file at the end of this plan; patterns from treen/ come with Treen.");
         for (CutList.Row row : rows.stream().limit(MOST).toList()) {
             page.plan().joined().part(row.parts().getFirst()).ifPresent(part -> part(page, section, row, part));
         }
@@ -39,7 +39,7 @@ final class Origins {
         Html.names(heading, row.parts());
         for (Measure each : List.of(part.length(), part.width(), part.thickness())) {
             Html.add(block, "pre", "class", "how")
-                    .text(Html.plain(Explanation.of(each.how(), page.format())));
+                    .text(Html.plain(Explanation.of(each.how(), page.plan().settings())));
         }
     }
 }

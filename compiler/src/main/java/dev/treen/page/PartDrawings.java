@@ -27,6 +27,7 @@ final class PartDrawings {
                 "Views lie by first-angle projection: what is seen from the left stands on the right, what is"
                         + " seen from above lies below. Figures count from the left end, the face edge and the face side, and are in "
                         + page.format().unit()
+                        + page.beside().map(other -> ", with " + other.unit() + " in brackets").orElse("")
                         + ". Printed at 100 %, each part is true to the scale that stands below it."
                         + (sheets.values().stream().anyMatch(Sheet::shortened)
                                 ? " Between two zigzag lines a stretch is left out on which nothing is marked out."

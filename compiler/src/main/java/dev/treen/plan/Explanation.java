@@ -2,6 +2,8 @@ package dev.treen.plan;
 
 import dev.treen.model.Datum;
 import dev.treen.model.Derivation;
+import dev.treen.model.Library;
+import dev.treen.model.Settings;
 import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
@@ -19,16 +21,22 @@ public final class Explanation {
     private static final int MOST_LINES = 40;
 
     private final LengthFormat format;
+    private final String main;
     private final Set<String> lines = new LinkedHashSet<>();
 
-    private Explanation(LengthFormat format) {
+    private Explanation(Settings settings) {
+        LengthFormat shown = settings.format();
         // Sums of hundredths have to add up before the reader's eyes, whatever the lists round to.
-        this.format = format instanceof LengthFormat.Metric ? new LengthFormat.Metric(2) : format;
+        this.format = shown instanceof LengthFormat.Metric ? new LengthFormat.Metric(2) : shown;
+        this.main = settings.at().file().name();
     }
 
-    /** How {@code derivation} came about, line by line; at most forty lines. */
-    public static String of(Derivation derivation, LengthFormat format) {
-        Explanation explanation = new Explanation(format);
+    /**
+     * How {@code derivation} came about, line by line; at most forty lines. Places without a file's name are in the file
+     * that has the {@code settings}.
+     */
+    public static String of(Derivation derivation, Settings settings) {
+        Explanation explanation = new Explanation(settings);
         explanation.explain(derivation, 0);
         return String.join("\n", explanation.lines);
     }
@@ -71,8 +79,18 @@ public final class Explanation {
         lines.add(label + value(derivation.value()) + "  ←  " + how);
     }
 
-    private static String place(Derivation derivation) {
-        return derivation.at().map(at -> ", line " + at.line()).orElse("");
+    private String place(Derivation derivation) {
+        return derivation.at().map(at -> ", line " + at.line() + elsewhere(at.file().name())).orElse("");
+    }
+
+    private String elsewhere(String file) {
+        if (file.equals(main)) {
+            return "";
+        }
+        boolean library = Library.tree(file).isPresent();
+        return " of " + (library
+                ? file.substring(0, file.length() - ".treen".length())
+                : file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1));
     }
 
     /** The formula with its numbers and their names: {@code 80 opening + 2 × (4 groove − 0.83 gap)}. */

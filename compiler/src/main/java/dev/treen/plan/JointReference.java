@@ -12,6 +12,7 @@ import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Work;
 import dev.treen.model.FileLoader;
 import dev.treen.model.JointSchema;
+import dev.treen.model.Settings;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.source.SourceFile;
 import java.util.ArrayList;
@@ -101,6 +102,7 @@ public final class JointReference {
         List<String> lines = new ArrayList<>(List.of("# " + kind, "", LanguageReference.form(schema)
                 + schema.block().doc(), ""));
         List<MadeJoint> shown = new ArrayList<>();
+        List<Settings> settings = new ArrayList<>();
         for (String example : examples(kind)) {
             Joined joined = joined(example);
             for (MadeJoint made : statements(joined, kind)) {
@@ -110,12 +112,13 @@ public final class JointReference {
                     picture(kind, form, JointSheets.of(picture), shown.size() + 1, made, lines);
                 });
                 shown.add(made);
+                settings.add(joined.project().settings());
             }
         }
         lines.add("## What may be written");
         LanguageReference.uses(schema.block(), lines);
         for (int i = 0; i < shown.size(); i++) {
-            numbers(shown, i, lines);
+            numbers(settings.get(i), shown, i, lines);
         }
         if (!shown.isEmpty()) {
             work(shown, lines);
@@ -155,7 +158,7 @@ public final class JointReference {
                 + joint.right().name() + settings + (settings.isEmpty() ? "" : " }");
     }
 
-    private void numbers(List<MadeJoint> shown, int at, List<String> lines) {
+    private void numbers(Settings settings, List<MadeJoint> shown, int at, List<String> lines) {
         MadeJoint made = shown.get(at);
         if (made.figures().isEmpty()) {
             return;
@@ -164,7 +167,7 @@ public final class JointReference {
                 + statement(made) + "`", "", "| number | here | where it comes from |", "| --- | --- | --- |"));
         LengthFormat format = new LengthFormat.Metric(2);
         for (Figure figure : made.figures()) {
-            String[] first = Explanation.of(figure.measure().how(), format).lines().findFirst().orElse("")
+            String[] first = Explanation.of(figure.measure().how(), settings).lines().findFirst().orElse("")
                     .split("  ←  ", 2);
             lines.add("| `" + figure.name() + "` | " + format.text(figure.measure().value()) + " | "
                     + LanguageReference.cell(first[first.length - 1]) + " |");

@@ -57,13 +57,13 @@ public final class StepText {
         return operation.pause().map(wait -> span(wait) + " " + wait.words()).orElse("");
     }
 
-    /** {@code 1 to 24 h}, {@code 8 to 17 days}. */
+    /** {@code 1 to 24 h}, {@code 8 to 17 days}: in days from where hours no longer say much. */
     public static String span(Wait wait) {
         return span(wait.leastHours(), wait.mostHours());
     }
 
     static String span(int leastHours, int mostHours) {
-        if (leastHours < 2 * HOURS_IN_DAY) {
+        if (mostHours < 4 * HOURS_IN_DAY) {
             return leastHours + " to " + mostHours + " h";
         }
         int least = days(leastHours);

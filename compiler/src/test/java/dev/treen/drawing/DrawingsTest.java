@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Projects;
+import dev.treen.quantity.LengthFormat;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -115,6 +117,47 @@ class DrawingsTest {
         List<Mark.Line> seen = all(leg, Mark.Line.class).stream().filter(line -> line.pen() == Pen.SEEN).toList();
         assertThat(seen).anyMatch(line -> Math.abs(line.from().to(line.to()) - (87 - 61.5)) < 1e-9);
         assertThat(seen).allMatch(line -> line.from().to(line.to()) < leg.width());
+    }
+
+    /** The table's leg has two pairs of mortises at the same height, one pair in its face edge: both are seen from outside. */
+    @Test
+    void everyMortiseIsSeenFromWhereItIsChopped() {
+        PartViews leg = PartViews.of(Laid.of(Projects.example("garden-table").joined().part("garden.leg[1]").orElseThrow()));
+        assertThat(leg.views()).extracting(PartView::way).contains(Way.FRONT, Way.BELOW);
+        for (String example : List.of("garden-table", "garden-bench", "larder-door", "spice-cabinet", "sewing-box")) {
+            Projects.example(example).joined().parts().forEach(part -> {
+                PartViews views = PartViews.of(Laid.of(part));
+                Set<Way> shown = views.views().stream().map(PartView::way).collect(Collectors.toSet());
+                Mouths mouths = Mouths.of(Laid.of(part));
+                assertThat(Way.values()).as(example + " " + part.part().name()).noneMatch(way -> mouths.wants(way, shown));
+            });
+        }
+    }
+
+    /** A stile's mortises lie in its groove, as wide as they are, and a rail has none: no view more than their cuts need. */
+    @Test
+    void whatIsNotOpenThereIsNotDrawn() {
+        for (String name : List.of("door.stile_left", "door.rail_top", "door.panel")) {
+            Laid part = Laid.of(Projects.example("larder-door").joined().part(name).orElseThrow());
+            Mouths mouths = Mouths.of(part);
+            assertThat(Way.values()).as(name).noneMatch(way -> mouths.wants(way, Set.of(Way.FRONT)));
+        }
+    }
+
+    /** 30 mm is 1.181 in, a shade under 1 3/16; 716 mm is 28.19 in, which 28 3/16 is to the nearest 1/32. */
+    @Test
+    void bothUnitsStandSideBySide() {
+        Compilation table = Projects.example("garden-table");
+        Figures both = new Figures(table.plan().format(), LengthFormat.named("in"));
+        Sheet leg = Drawings.all(table.joined(), both).sheets().get("part-garden.leg[1]");
+        assertThat(leg).isNotNull();
+        assertThat(all(leg, Mark.Label.class)).extracting(Mark.Label::words).contains("30 [1 3/16-]", "716 [28 3/16]");
+        assertThat(leg.description()).contains("30 mm [1 3/16- in]");
+        List<Mark.Label> labels = all(leg, Mark.Label.class);
+        for (Mark.Label one : labels) {
+            assertThat(labels).as(one.words())
+                    .noneMatch(other -> other != one && one.bounds().grown(-TOUCH / 2).overlaps(other.bounds()));
+        }
     }
 
     /** What slants or lies at one place is never left out, whatever is kept beside it. */

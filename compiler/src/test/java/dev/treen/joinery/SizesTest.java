@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.treen.check.Bench;
 import dev.treen.plan.Explanation;
 import dev.treen.quantity.Length;
-import dev.treen.quantity.LengthFormat;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -91,7 +90,7 @@ class SizesTest {
         assertThat(caddy.figure("base", "left", "gap")).isEqualTo(mm(0.5));
         assertThat(caddy.part("base").width().value()).isEqualTo(mm(86.34));
         assertThat(caddy.part("base").length().value()).isEqualTo(mm(167));
-        assertThat(Explanation.of(caddy.part("base").width().how(), new LengthFormat.Metric(2)))
+        assertThat(Explanation.of(caddy.part("base").width().how(), caddy.joined().project().settings()))
                 .contains("80 opening + 2 × (4 groove − 0.83 mm gap)")
                 .contains("0.33 mm swelling + 0.5 mm for making")
                 .contains("from 9 % to 12.06 % moisture; flat-sawn black cherry, 0.00248 per 1 %")

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.treen.drawing.DrawingSet;
 import dev.treen.drawing.Drawings;
+import dev.treen.drawing.Figures;
 import dev.treen.model.FileLoader;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Projects;
@@ -23,7 +24,7 @@ class PlanMarkdownTest {
         SourceFile file = new SourceFile("jars.treen", text);
         Sources.Recorder files = new Sources.Recorder(file, FileLoader.NONE);
         Compilation compilation = Compilation.of(file, files);
-        DrawingSet drawings = Drawings.all(compilation.plan().joined());
+        DrawingSet drawings = Drawings.all(compilation.plan().joined(), Figures.of(compilation.plan().settings()));
         return PlanPage.document(compilation.plan(), compilation.checked().facts().years(), drawings, files.sources(),
                 Optional.empty());
     }

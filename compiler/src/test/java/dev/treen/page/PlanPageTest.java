@@ -3,6 +3,7 @@ package dev.treen.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.treen.drawing.Drawings;
+import dev.treen.drawing.Figures;
 import dev.treen.model.FileLoader;
 import dev.treen.order.BuildOrder;
 import dev.treen.order.Step;
@@ -38,7 +39,7 @@ class PlanPageTest {
         Sources.Recorder files = new Sources.Recorder(file, loader);
         Compilation compilation = Compilation.of(file, files);
         Plan plan = compilation.plan();
-        return PlanPage.of(plan, compilation.checked().facts().years(), Drawings.all(plan.joined()), files.sources(),
+        return PlanPage.of(plan, compilation.checked().facts().years(), Drawings.all(plan.joined(), Figures.of(plan.settings())), files.sources(),
                 beside);
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.treen.drawing.Drawings;
+import dev.treen.drawing.Figures;
 import dev.treen.drawing.PaperSize;
 import dev.treen.model.FileLoader;
 import dev.treen.page.PlanPage;
@@ -55,7 +56,7 @@ class PlanPdfTest {
         Sources.Recorder files = new Sources.Recorder(file, FileLoader.NONE);
         Compilation compilation = Compilation.of(file, files);
         return PlanPage.document(compilation.plan(), compilation.checked().facts().years(),
-                Drawings.all(compilation.plan().joined()), files.sources(), Optional.empty());
+                Drawings.all(compilation.plan().joined(), Figures.of(compilation.plan().settings())), files.sources(), Optional.empty());
     }
 
     private static byte[] pdf(Document page, PaperSize size) {

@@ -13,6 +13,7 @@ import dev.treen.model.JointSchema;
 import dev.treen.model.PropertySchema;
 import dev.treen.model.Schemas;
 import dev.treen.model.Setting;
+import dev.treen.model.Settings;
 import dev.treen.model.Usage;
 import dev.treen.plan.Explanation;
 import dev.treen.plan.MassText;
@@ -43,7 +44,7 @@ public final class Hovers {
     /** The hover at {@code offset}; empty where nothing is to be said. */
     public Optional<Hover> at(Document document, int offset) {
         List<String> lines = new ArrayList<>();
-        LengthFormat format = document.analysis().evaluation().project().settings().format();
+        LengthFormat format = settings(document).format();
         SyntaxTree tree = document.analysis().tree();
         Optional<Token> token = tree.tokens().stream()
                 .skip(tree.tokenBehind(offset))
@@ -59,7 +60,7 @@ public final class Hovers {
         lines.addAll(WoodNotes.ofBoards(document, at));
         lines.addAll(joints.at(document, at, format));
         if (lines.isEmpty()) {
-            Definitions.usage(document, offset).ifPresent(usage -> lines.addAll(usage(usage, format)));
+            Definitions.usage(document, offset).ifPresent(usage -> lines.addAll(usage(document, usage)));
         }
         if (lines.isEmpty() || joint(at)) {
             word(document, at, offset).ifPresent(lines::add);
@@ -93,8 +94,8 @@ public final class Hovers {
                 lines.add("finished " + part.finished().text(format));
                 lines.add("rough " + part.rough().text(format));
                 lines.addAll(MassText.of(Weight.of(part, document.analysis().checked().joined()), format));
-                lines.add(block(Explanation.of(part.length().how(), format)));
-                lines.add(block(Explanation.of(part.width().how(), format)));
+                lines.add(block(Explanation.of(part.length().how(), settings(document))));
+                lines.add(block(Explanation.of(part.width().how(), settings(document))));
                 lines.addAll(WoodNotes.ofPart(document, part.part().name(), format));
             }
         }
@@ -109,7 +110,7 @@ public final class Hovers {
                     List<String> lines = new ArrayList<>(List.of(
                             figure.name() + " of " + joint.joint().name() + ": "
                                     + format.text(figure.measure().value()),
-                            block(Explanation.of(figure.measure().how(), format))));
+                            block(Explanation.of(figure.measure().how(), settings(document)))));
                     if (figure.name().equals("gap")) {
                         lines.addAll(WoodNotes.years(document, joint.joint().left().name(), format));
                     }
@@ -120,12 +121,16 @@ public final class Hovers {
         return List.of();
     }
 
-    private static List<String> usage(Usage usage, LengthFormat format) {
+    private static List<String> usage(Document document, Usage usage) {
         Derivation how = usage.value().how();
         if (usage.value().value() instanceof Datum.Thing(String path, Datum.Thing.Kind kind)) {
             return List.of(kind.name().toLowerCase(java.util.Locale.ROOT) + " `" + path + "`");
         }
-        return List.of(block(Explanation.of(how, format)));
+        return List.of(block(Explanation.of(how, settings(document))));
+    }
+
+    private static Settings settings(Document document) {
+        return document.analysis().evaluation().project().settings();
     }
 
     private static String block(String text) {
