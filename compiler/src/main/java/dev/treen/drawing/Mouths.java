@@ -3,6 +3,7 @@ package dev.treen.drawing;
 import dev.treen.quantity.Length;
 import dev.treen.solid.SurfaceEdge;
 import dev.treen.solid.Vec3;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -51,10 +52,10 @@ final class Mouths {
         };
     }
 
-    /** Points on the side at which an edge along the grain meets one across it, both inside the rim. */
+    /** The corners at the ends of openings in the side: an edge across the grain between two along it, with no wood inside. */
     private Set<Corner> find(Way way) {
-        Set<Corner> along = new HashSet<>();
-        Set<Corner> across = new HashSet<>();
+        List<SurfaceEdge> along = new ArrayList<>();
+        List<SurfaceEdge> across = new ArrayList<>();
         for (SurfaceEdge edge : part.edges()) {
             if (edge.isSmooth() || !on(way, edge)) {
                 continue;
@@ -62,13 +63,26 @@ final class Mouths {
             Corner from = corner(way, edge.from());
             Corner to = corner(way, edge.to());
             if (from.across().equals(to.across()) && inside(from.across(), way.upward())) {
-                along.addAll(List.of(from, to));
+                along.add(edge);
             } else if (from.along().equals(to.along()) && inside(from.along(), Measured.LENGTH)) {
-                across.addAll(List.of(from, to));
+                across.add(edge);
             }
         }
-        along.retainAll(across);
-        return along;
+        Set<Corner> found = new HashSet<>();
+        for (SurfaceEdge end : across) {
+            if (along.stream().anyMatch(side -> opens(side, end.from(), end.to()))
+                    && along.stream().anyMatch(side -> opens(side, end.to(), end.from()))) {
+                found.addAll(List.of(corner(way, end.from()), corner(way, end.to())));
+            }
+        }
+        return found;
+    }
+
+    /** Whether {@code edge} ends at {@code at}, and the wall below it looks the way that leads on to {@code on}. */
+    private static boolean opens(SurfaceEdge edge, Vec3 at, Vec3 on) {
+        Vec3 way = on.minus(at);
+        return (edge.from().equals(at) || edge.to().equals(at))
+                && edge.rims().stream().anyMatch(rim -> rim.plane().normal().dot(way).signum() > 0);
     }
 
     private boolean on(Way way, SurfaceEdge edge) {
