@@ -125,12 +125,18 @@ final class ClosingWork {
                 .taking(shop.times().of("coat", 2 * area))
                 .waiting(shop.times().wait("coat", 2)));
         draft.follows(first, more, "a coat is rubbed down when it is dry");
-        draft.add(Operation.of(
+        int cure = draft.add(Operation.of(
                 Phase.CURE,
                 "Let the finish cure before the piece is used",
                 names,
                 "nothing")
                 .checking("it smells of nothing")
                 .waiting(shop.times().wait("cure")));
+        for (int place = 0; place < cure; place++) {
+            Operation other = draft.at(place);
+            if (other.phase() == Phase.MOUNT && other.with().stream().anyMatch(names::contains)) {
+                draft.follows(place, cure, "what goes on last is on before the piece is put aside");
+            }
+        }
     }
 }

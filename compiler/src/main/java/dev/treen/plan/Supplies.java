@@ -6,10 +6,13 @@ import dev.treen.joinery.GlueFaces;
 import dev.treen.joinery.Hardware;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
+import dev.treen.joinery.Woods;
+import dev.treen.model.Board;
 import dev.treen.model.Selling;
 import dev.treen.model.Ware;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
+import dev.treen.quantity.Size;
 import dev.treen.wood.Consumables;
 import dev.treen.wood.Figures;
 import dev.treen.wood.Finish;
@@ -21,6 +24,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -32,6 +36,8 @@ public final class Supplies {
 
     /** What kinds of things are bought besides wood. */
     public enum Group {
+        /** Parts that are bought ready. */
+        PART,
         /** Glue. */
         GLUE,
         /** Finish. */
@@ -73,10 +79,39 @@ public final class Supplies {
     /** What {@code joined} takes, where these of its parts are {@code glued} up from staves. */
     public static List<Supply> of(Joined joined, List<Glued> glued) {
         List<Supply> all = new ArrayList<>();
+        parts(joined, all);
         glue(joined, glued).ifPresent(all::add);
         finish(joined, all);
         hardware(joined, all);
         return all;
+    }
+
+    /**
+     * What is bought of one kind, size and price.
+     *
+     * @param each what one of them costs, where that is known
+     */
+    private record Ready(String stuff, Size size, Optional<Selling.Sum> each) {
+        static Ready of(FinishedPart part, Board bought) {
+            return new Ready(Woods.name(bought), part.finished(), bought.price().map(price -> new Selling.Sum(
+                    price.of(part.finished()), Selling.Per.EACH, price.at())));
+        }
+    }
+
+    /** The parts that are bought ready, those alike together. */
+    private static void parts(Joined joined, List<Supply> all) {
+        Map<Ready, List<String>> alike = new LinkedHashMap<>();
+        for (FinishedPart part : joined.parts()) {
+            part.part().bought().ifPresent(bought -> alike
+                    .computeIfAbsent(Ready.of(part, bought), ready -> new ArrayList<>())
+                    .add(part.part().name()));
+        }
+        LengthFormat format = joined.project().settings().format();
+        alike.forEach((ready, names) -> all.add(new Supply(Group.PART,
+                ready.stuff() + ", " + ready.size().text(format), "", names.size(), names.size(), "",
+                "bought ready as " + String.join(", ", names.stream().map(name -> "`" + name + "`").toList()),
+                "the project",
+                new Selling(ready.each(), OptionalDouble.empty(), OptionalDouble.empty()), false)));
     }
 
     private static Optional<Supply> glue(Joined joined, List<Glued> glued) {
@@ -107,7 +142,7 @@ public final class Supplies {
         if (area <= 0) {
             return;
         }
-        boolean all = joined.parts().stream().allMatch(part -> part.part().service().faces().equals("both"));
+        boolean all = joined.made().stream().allMatch(part -> part.part().service().faces().equals("both"));
         Optional<Ware> chosen = joined.project().settings().finish().filter(ware -> ware.kind().isPresent());
         for (Finish each : Finish.all()) {
             boolean wanted = chosen.flatMap(Ware::kind).map(kind -> kind.equals(each.word())).orElse(true);
