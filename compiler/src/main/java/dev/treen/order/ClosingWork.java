@@ -134,7 +134,8 @@ final class ClosingWork {
                 .waiting(shop.times().wait("cure")));
         for (int place = 0; place < cure; place++) {
             Operation other = draft.at(place);
-            if (other.phase() == Phase.MOUNT && other.with().stream().anyMatch(names::contains)) {
+            if (other.phase() == Phase.MOUNT && other.parts().stream().noneMatch(names::contains)
+                    && other.with().stream().anyMatch(names::contains)) {
                 draft.follows(place, cure, "what goes on last is on before the piece is put aside");
             }
         }

@@ -86,32 +86,36 @@ public final class Supplies {
         return all;
     }
 
-    /**
-     * What is bought of one kind, size and price.
-     *
-     * @param each what one of them costs, where that is known
-     */
-    private record Ready(String stuff, Size size, Optional<Selling.Sum> each) {
+    /** What is bought of one kind, size and price. */
+    private record Ready(String stuff, Size size, OptionalDouble each) {
         static Ready of(FinishedPart part, Board bought) {
-            return new Ready(Woods.name(bought), part.finished(), bought.price().map(price -> new Selling.Sum(
-                    price.of(part.finished()), Selling.Per.EACH, price.at())));
+            return new Ready(Woods.name(bought), part.finished(), bought.price()
+                    .map(price -> OptionalDouble.of(price.of(part.finished())))
+                    .orElseGet(OptionalDouble::empty));
+        }
+
+        /** A piece at the price that {@code first} of them is sold at. */
+        Selling selling(Board first) {
+            return new Selling(first.price().flatMap(price -> each.isEmpty() ? Optional.empty()
+                    : Optional.of(new Selling.Sum(each.getAsDouble(), Selling.Per.EACH, price.at()))),
+                    OptionalDouble.empty(), OptionalDouble.empty());
         }
     }
 
     /** The parts that are bought ready, those alike together. */
     private static void parts(Joined joined, List<Supply> all) {
-        Map<Ready, List<String>> alike = new LinkedHashMap<>();
+        Map<Ready, List<Board>> alike = new LinkedHashMap<>();
         for (FinishedPart part : joined.parts()) {
             part.part().bought().ifPresent(bought -> alike
                     .computeIfAbsent(Ready.of(part, bought), ready -> new ArrayList<>())
-                    .add(part.part().name()));
+                    .add(bought));
         }
         LengthFormat format = joined.project().settings().format();
-        alike.forEach((ready, names) -> all.add(new Supply(Group.PART,
-                ready.stuff() + ", " + ready.size().text(format), "", names.size(), names.size(), "",
-                "bought ready as " + String.join(", ", names.stream().map(name -> "`" + name + "`").toList()),
+        alike.forEach((ready, pieces) -> all.add(new Supply(Group.PART,
+                ready.stuff() + ", " + ready.size().text(format), "", pieces.size(), pieces.size(), "",
+                "bought ready as " + String.join(", ", pieces.stream().map(piece -> "`" + piece.name() + "`").toList()),
                 "the project",
-                new Selling(ready.each(), OptionalDouble.empty(), OptionalDouble.empty()), false)));
+                ready.selling(pieces.getFirst()), false)));
     }
 
     private static Optional<Supply> glue(Joined joined, List<Glued> glued) {
