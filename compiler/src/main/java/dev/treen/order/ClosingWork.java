@@ -92,12 +92,21 @@ final class ClosingWork {
                         .add(made.joint().right().name()));
         hung.forEach((part, on) -> draft.add(Operation.of(
                 Phase.MOUNT,
-                "Screw the hinges of `" + part + "` on for good, with all screws",
+                "Screw the hinges of " + hungAs(part) + " on for good, with all screws",
                 List.of(part),
                 "screwdriver")
                 .using(List.copyOf(on))
                 .checking("all pins lie in one line, and it opens and shuts freely")
                 .taking(shop.times().of("mount", on.size()))));
+    }
+
+    /** What hangs by one of its parts: the door or lid that is glued up of it and others, or the part alone. */
+    private String hungAs(String part) {
+        return shop.assemblies().stream()
+                .filter(assembly -> assembly.parts().contains(part))
+                .findFirst()
+                .map(Assembly::called)
+                .orElse("`" + part + "`");
     }
 
     private void finish() {
