@@ -57,7 +57,7 @@ final class Assumptions implements Check {
         List<Part> moving = joined.parts().stream()
                 .map(FinishedPart::part)
                 .filter(part -> panels.contains(part.name()))
-                .filter(part -> part.from().filter(Board::sheet).isEmpty())
+                .filter(part -> !part.still())
                 .toList();
         if (settings.climate().isEmpty() && moving.stream().anyMatch(p -> p.service().room().isEmpty())) {
             findings.add(climate(settings));

@@ -3,12 +3,16 @@ package dev.treen.check;
 import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.FindingKind;
+import dev.treen.finding.NearWords;
 import dev.treen.finding.Remedy;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Board;
+import dev.treen.wood.SheetGood;
+import dev.treen.wood.SheetGoods;
 import dev.treen.wood.SpeciesTable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Whether the species that boards name are in the published tables. */
 final class KnownSpecies implements Check {
@@ -23,7 +27,7 @@ final class KnownSpecies implements Check {
     @Override
     public List<Finding> run(Joined joined) {
         List<Finding> findings = new ArrayList<>();
-        for (Board board : joined.project().boards()) {
+        for (Board board : named(joined)) {
             if (board.species().isPresent() && !board.sheet() && board.declared().isEmpty()) {
                 String name = board.species().get();
                 switch (SpeciesTable.published().find(name)) {
@@ -40,12 +44,19 @@ final class KnownSpecies implements Check {
         return findings;
     }
 
+    /** All that names what it is of: boards, and parts that are bought. */
+    private static List<Board> named(Joined joined) {
+        return Stream.concat(joined.project().boards().stream(),
+                joined.parts().stream().flatMap(part -> part.part().bought().stream())).toList();
+    }
+
     private static Finding finding(Board board, String name, List<String> near) {
         Finding.Builder finding = Finding.of(
                 UNKNOWN_SPECIES, board.speciesAt(), "No species of the tables is called `" + name + "`")
                 .because("How much wood moves is taken from the tables of the Wood Handbook, by species.")
                 .about(board.name());
-        List<String> offered = near.stream().limit(3).toList();
+        List<String> stuffs = NearWords.of(name, SheetGoods.foreign().stream().map(SheetGood::id).toList());
+        List<String> offered = Stream.concat(stuffs.stream(), near.stream()).limit(3).toList();
         if (!offered.isEmpty()) {
             finding.found("Near are `" + String.join("`, `", offered) + "`.");
         }

@@ -83,7 +83,7 @@ final class Needs {
     /** The other woods of the project, then some that are usual. */
     private static Map<String, Coefficients> woods(Clearance room, Joined joined) {
         Map<String, Coefficients> woods = new LinkedHashMap<>();
-        String own = room.of().part().from().flatMap(Board::species).orElse("");
+        String own = room.of().part().stuff().flatMap(Board::species).orElse("");
         for (Board board : joined.project().boards()) {
             if (!board.sheet() && !board.species().orElse(own).equals(own)) {
                 Woods.of(board).ifPresent(species -> add(species, woods));

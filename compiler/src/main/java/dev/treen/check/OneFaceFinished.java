@@ -31,7 +31,7 @@ final class OneFaceFinished implements Check {
         return joined.parts().stream()
                 .map(FinishedPart::part)
                 .filter(part -> part.service().finish().filter(f -> f.faces().equals("one")).isPresent())
-                .filter(part -> part.from().filter(Board::sheet).isEmpty())
+                .filter(part -> !part.still())
                 .filter(part -> part.width().value().toDoubleMm() > narrow)
                 .map(OneFaceFinished::finding)
                 .toList();

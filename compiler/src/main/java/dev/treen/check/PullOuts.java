@@ -39,7 +39,7 @@ final class PullOuts {
         List<Held> all = new ArrayList<>();
         for (MadeJoint made : joined.joints()) {
             made.fasteners().ifPresent(set -> {
-                OptionalDouble gravity = made.joint().right().from()
+                OptionalDouble gravity = made.joint().right().stuff()
                         .filter(board -> !board.sheet())
                         .map(PullOuts::gravity)
                         .orElseGet(OptionalDouble::empty);

@@ -110,10 +110,10 @@ record Sagging(Spans.Span span, double modulusMpa, double ownN, Load load, Shelv
 
     private static OptionalDouble modulus(Part part) {
         Figures figures = Figures.standard();
-        if (part.from().filter(Board::sheet).isPresent()) {
-            OptionalDouble sheet = part.from()
+        if (part.still()) {
+            OptionalDouble sheet = part.stuff()
                     .flatMap(Board::species)
-                    .flatMap(SheetGoods::get)
+                    .flatMap(id -> SheetGoods.get(id).or(() -> SheetGoods.foreign(id)))
                     .or(() -> SheetGoods.get("plywood"))
                     .map(good -> good.modulusOfElasticity())
                     .orElseGet(OptionalDouble::empty);
@@ -121,7 +121,7 @@ record Sagging(Spans.Span span, double modulusMpa, double ownN, Load load, Shelv
                     ? OptionalDouble.of(sheet.getAsDouble() * figures.value("shelf.modulus-share"))
                     : sheet;
         }
-        return part.from()
+        return part.stuff()
                 .flatMap(Woods::of)
                 .map(species -> Shelves.modulusMpa(species, figures))
                 .orElseGet(OptionalDouble::empty);

@@ -47,7 +47,7 @@ final class TwoFixedLines implements Check {
         List<Finding> findings = new ArrayList<>();
         for (Meeting.Placed part : placement.parts()) {
             List<Line> lines = lines(part, placement);
-            if (lines.size() > 1 && part.part().from().filter(board -> board.sheet()).isEmpty()) {
+            if (lines.size() > 1 && !part.part().still()) {
                 widest(part, lines, placement).flatMap(pair -> judged(part, pair, settings)).ifPresent(findings::add);
             }
         }

@@ -181,6 +181,9 @@ final class ExplainCommand implements Subcommand {
             known.put(name + ".length", part.length().how());
             known.put(name + ".width", part.width().how());
             known.put(name + ".thickness", part.thickness().how());
+            if (part.part().bought().isPresent()) {
+                continue;
+            }
             known.put(name + ".rough.length", part.roughLength().how());
             known.put(name + ".rough.width", part.roughWidth().how());
             known.put(name + ".rough.thickness", part.roughThickness().how());

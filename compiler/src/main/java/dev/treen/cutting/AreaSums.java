@@ -16,7 +16,7 @@ final class AreaSums {
         Map<String, Glued> staves = new HashMap<>();
         glued.forEach(each -> staves.put(each.part(), each));
         Map<String, FinishedPart> parts = new HashMap<>();
-        joined.parts().forEach(part -> parts.put(part.part().name(), part));
+        joined.made().forEach(part -> parts.put(part.part().name(), part));
         double all = 0;
         double finished = 0;
         double rough = 0;

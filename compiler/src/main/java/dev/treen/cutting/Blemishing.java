@@ -35,7 +35,7 @@ final class Blemishing {
 
     Blemishing(Joined joined) {
         this.joints = new JointPlaces(joined);
-        joined.parts().forEach(part -> part.part().takes().flaws().forEach(flaw -> taken.add(flaw.kind())));
+        joined.made().forEach(part -> part.part().takes().flaws().forEach(flaw -> taken.add(flaw.kind())));
     }
 
     /** Whether a flaw is one that some part may have in it. */

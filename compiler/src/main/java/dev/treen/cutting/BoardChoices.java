@@ -20,7 +20,7 @@ record BoardChoices(Joined joined, EarlierLayout earlier, Set<String> made) {
 
     List<List<Map<String, Integer>>> all() {
         Map<String, Set<Length>> wanted = new HashMap<>();
-        for (FinishedPart part : joined.parts()) {
+        for (FinishedPart part : joined.made()) {
             String from = part.part().from().map(Board::name).orElse("");
             wanted.computeIfAbsent(from, name -> new HashSet<>()).add(Staving.thickness(part));
         }

@@ -46,7 +46,7 @@ final class Changed {
     }
 
     private Joined with(FinishedPart part, Part changed) {
-        List<FinishedPart> parts = joined.parts().stream()
+        List<FinishedPart> parts = joined.made().stream()
                 .map(each -> !each.part().is(part.part()) ? each : new FinishedPart(
                         changed, part.length(), part.width(), part.thickness(), part.roughLength(), part.roughWidth(),
                         part.roughThickness(), part.shape()))

@@ -36,7 +36,7 @@ final class CutChecker {
 
     private CutChecker(Joined joined, Cutting cutting) {
         this.joined = joined;
-        joined.parts().forEach(part -> parts.put(part.part().name(), part));
+        joined.made().forEach(part -> parts.put(part.part().name(), part));
         this.unplaced = new HashSet<>();
         cutting.unplaced().forEach(name -> unplaced.addAll(List.of(name.split(" \\+ ", -1))));
     }
@@ -47,7 +47,7 @@ final class CutChecker {
         cutting.glued().forEach(each -> checker.glued.put(each.part(), each));
         joined.project().measurements().forEach(each -> checker.made.addAll(each.made()));
         cutting.boards().forEach(checker::board);
-        for (FinishedPart part : joined.parts()) {
+        for (FinishedPart part : joined.made()) {
             Optional<Glued> staves = Optional.ofNullable(checker.glued.get(part.part().name()));
             if (part.part().glueUp().isPresent() != staves.isPresent()) {
                 checker.breach("staves of", part.part().name());
@@ -83,6 +83,9 @@ final class CutChecker {
                     breach("twice", member.name());
                 }
                 blanks.put(member, piece.blank());
+                if (joined.part(member.part()).filter(part -> part.part().bought().isPresent()).isPresent()) {
+                    breach("bought, and cut out", member.name());
+                }
                 size(cut, member, piece);
                 Optional.ofNullable(parts.get(member.part()))
                         .flatMap(part -> part.part().from())

@@ -74,7 +74,7 @@ public final class Cutter {
     }
 
     private Cutting run(long steps, Progress progress, Cancel cancel) {
-        List<String> all = joined.parts().stream().map(p -> p.part().name()).toList();
+        List<String> all = joined.made().stream().map(p -> p.part().name()).toList();
         if (all.isEmpty()) {
             return Cutting.none(List.of(), List.of());
         }
@@ -203,7 +203,7 @@ public final class Cutter {
             unplaced.add(each.pieceId());
             noRoom.of(each).ifPresent(findings::add);
         }
-        List<Glued> glued = joined.parts().stream()
+        List<Glued> glued = joined.made().stream()
                 .flatMap(part -> Optional.ofNullable(rack.division().glued().get(part.part().name())).stream())
                 .toList();
         var remarks = new Remarks(joined);

@@ -50,7 +50,7 @@ final class NoRoom {
         this.cancel = cancel;
         this.joined = joined;
         // Of a large project thousands may find no room.
-        this.parts = joined.parts().stream()
+        this.parts = joined.made().stream()
                 .collect(Collectors.toMap(part -> part.part().name(), part -> part, (first, second) -> first));
         this.rack = rack;
         this.wished = wished;
@@ -290,7 +290,7 @@ final class NoRoom {
     private Remedy smaller(FinishedPart part, Measure seen, Measure written, Length by, String word) {
         String text = "make it " + format.text(by) + " " + word;
         boolean own = FIGURE.matcher(seen.at().text()).matches()
-                && joined.parts().stream()
+                && joined.made().stream()
                         .filter(other -> !other.part().is(part.part()))
                         .noneMatch(other -> other.part().length().at().equals(seen.at())
                                 || other.part().width().at().equals(seen.at()));

@@ -64,8 +64,8 @@ final class Rack {
                 }
             }
         }
-        joined.parts().forEach(part -> parts.put(part.part().name(), part));
-        joined.parts().forEach(part -> blanks(part).forEach(blank -> blanks.putIfAbsent(blank.name(), blank)));
+        joined.made().forEach(part -> parts.put(part.part().name(), part));
+        joined.made().forEach(part -> blanks(part).forEach(blank -> blanks.putIfAbsent(blank.name(), blank)));
     }
 
     private List<Blank> blanks(FinishedPart part) {

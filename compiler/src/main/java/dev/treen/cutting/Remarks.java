@@ -126,7 +126,7 @@ final class Remarks {
                 continue;
             }
             Length whole = Leaves.leaf(board, 1);
-            List<FinishedPart> parts = joined.parts().stream()
+            List<FinishedPart> parts = joined.made().stream()
                     .filter(part -> Leaves.mayComeFrom(part, board))
                     .toList();
             boolean useless = parts.stream().allMatch(part -> Staving.thickness(part).compareTo(whole) > 0);

@@ -36,7 +36,7 @@ final class StaveChoices {
     List<List<Map<String, Glued>>> all() {
         JointPlaces places = new JointPlaces(joined);
         Map<Like, List<Staving>> groups = new LinkedHashMap<>();
-        for (FinishedPart part : joined.parts()) {
+        for (FinishedPart part : joined.made()) {
             part.part().glueUp().ifPresent(asked -> {
                 List<Rectangle> touched = places.of(part);
                 groups.computeIfAbsent(like(part, asked, touched), l -> new ArrayList<>())

@@ -22,7 +22,7 @@ record Wished(
         List<List<String>> runs, List<List<String>> matched, List<List<String>> pairs, List<Finding> findings) {
 
     static Wished of(Joined joined) {
-        List<String> known = joined.parts().stream().map(p -> p.part().name()).toList();
+        List<String> known = joined.made().stream().map(p -> p.part().name()).toList();
         LayoutWishes wishes = joined.project().settings().layout();
         List<Finding> findings = new ArrayList<>();
         List<List<String>> pairs = whole(wishes.bookmatched(), known, joined, Set.of(), findings);
@@ -44,7 +44,7 @@ record Wished(
             List<LayoutWishes.Group> groups, List<String> known, Joined joined, Set<String> paired,
             List<Finding> findings) {
         Set<String> glued = new HashSet<>();
-        joined.parts().stream()
+        joined.made().stream()
                 .filter(part -> part.part().glueUp().isPresent())
                 .forEach(part -> glued.add(part.part().name()));
         List<LayoutWishes.Group> sawn = new ArrayList<>();

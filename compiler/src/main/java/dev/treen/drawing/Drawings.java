@@ -2,6 +2,7 @@ package dev.treen.drawing;
 
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
+import dev.treen.model.Board;
 import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
 import dev.treen.solid.Box;
@@ -88,7 +89,8 @@ public final class Drawings {
         Map<Object, List<FinishedPart>> groups = new LinkedHashMap<>();
         for (FinishedPart part : parts) {
             if (drawable(part)) {
-                Object key = List.of(part.part().from().map(b -> b.name()).orElse(""), Look.of(Laid.of(part)));
+                Object key = List.of(part.part().bought().flatMap(Board::species).or(() -> part.part().from().map(Board::name)).orElse(""),
+                        part.part().bought().isPresent(), Look.of(Laid.of(part)));
                 groups.computeIfAbsent(key, k -> new ArrayList<>()).add(part);
             }
         }

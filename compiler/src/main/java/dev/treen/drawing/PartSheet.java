@@ -131,8 +131,9 @@ final class PartSheet {
 
     private List<Paper.Cell> cells(String scale) {
         var size = part.finished();
-        String board = part.part().from().map(Board::name).orElse("any board");
-        String species = part.part().from().map(Woods::name).orElse("");
+        String board = part.part().bought().isPresent() ? "bought"
+                : part.part().from().map(Board::name).orElse("any board");
+        String species = part.part().stuff().map(Woods::name).orElse("");
         List<Paper.Cell> cells = new ArrayList<>();
         cells.add(new Paper.Cell("from", species.isEmpty() ? board : board + ", " + species));
         LengthFormat own = figures.own();

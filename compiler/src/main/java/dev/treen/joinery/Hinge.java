@@ -5,6 +5,7 @@ import dev.treen.model.Joint;
 import dev.treen.model.JointSchema;
 import dev.treen.model.PropertySchema;
 import dev.treen.model.Shape;
+import dev.treen.solid.Axis;
 import dev.treen.solid.BoxContact;
 import dev.treen.solid.Side;
 import dev.treen.solid.Vec3;
@@ -146,9 +147,11 @@ public final class Hinge implements JointKind {
 
     @Override
     public List<Work> works(List<MadeJoint> statement) {
+        boolean lid = statement.stream().anyMatch(
+                made -> Axes.of(made.meeting().left().placing().thickness().axis()) == Axis.Z);
         return List.of(new Work(
                 Work.Stage.WHEN_SET,
-                "Let in the hinges, once lid or door fits: mark them from the piece in its place, gauge, chop, screw them on"
+                "Let in the hinges, once the " + (lid ? "lid" : "door") + " fits: mark them from the piece in its place, gauge, chop, screw them on"
                         + " with one screw each, try, then the rest; take them off for the finish",
                 Rebate.names(statement),
                 List.of(),
@@ -156,7 +159,8 @@ public final class Hinge implements JointKind {
                 Fastening.settings(statement, "wide", "deep", "long", "end", "screws"),
                 "the middle of the pin to the edge of the leaf; the gauge for the depth set a shade under",
                 "all pins lie in one line, no screw head stands above its leaf, and nothing springs when it is shut",
-                "Chop with both hands behind the edge. A lid needs a stay, so that it neither falls on fingers nor tears its"
-                        + " screws out."));
+                "Chop with both hands behind the edge."
+                        + (lid ? " A lid needs a stay, so that it neither falls on fingers nor tears its screws out."
+                                : " A heavy door is held up by a helper or a block while it is screwed on.")));
     }
 }

@@ -22,6 +22,11 @@ public record Joined(Project project, List<FinishedPart> parts, List<MadeJoint> 
         subassemblies = List.copyOf(subassemblies);
     }
 
+    /** The parts that are made: all but those that are bought ready. */
+    public List<FinishedPart> made() {
+        return parts.stream().filter(part -> part.part().bought().isEmpty()).toList();
+    }
+
     /** How a part's wood moves. */
     public Nature nature(Part part) {
         return natures.of(part);

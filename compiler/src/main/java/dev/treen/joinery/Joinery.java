@@ -180,6 +180,7 @@ public final class Joinery {
                 ? new Moved(meeting, project.settings()).toMake(kind, surroundings).map(finding::before).orElse(finding)
                 : settings.withWayOut(finding)));
         settings.beyond(effect).ifPresent(findings::add);
+        ForeignWork.cut(meeting, effect).ifPresent(findings::add);
         effect.additions().forEach(additions::add);
         effect.cuts().forEach(c -> {
             cuts.computeIfAbsent(c.part(), p -> new ArrayList<>()).add(c);
@@ -195,6 +196,7 @@ public final class Joinery {
         MadeJoint first = statement.getFirst();
         List<Work> works = JointKinds.named(first.joint().kind())
                 .map(kind -> kind.works(statement))
+                .map(asked -> ForeignWork.in(statement, asked))
                 .orElse(List.of());
         List<MadeJoint> all = new ArrayList<>(statement);
         all.set(0, first.asking(works));
@@ -205,6 +207,10 @@ public final class Joinery {
         Measure length = finished(part, 0);
         Measure width = finished(part, 1);
         Measure thickness = finished(part, 2);
+        if (part.bought().isPresent()) {
+            // It comes in its finished size.
+            return new FinishedPart(part, length, width, thickness, length, width, thickness, shape(part));
+        }
         Allowances allow = part.allow();
         return new FinishedPart(
                 part,

@@ -94,6 +94,10 @@ public final class JoineryFindings {
     public static final FindingKind LINE_CUTS = FindingKind.error("lid-line-cuts",
             "The line at which a lid is cut free runs into something");
 
+    /** A joint that is cut into what no tool here cuts. */
+    public static final FindingKind BOUGHT_CUT = FindingKind.error("bought-cut",
+            "A joint would be cut into a part that is bought ready");
+
     private JoineryFindings() {
     }
 
@@ -104,6 +108,6 @@ public final class JoineryFindings {
                 HALVING_TOO_DEEP, DOWEL_PROPORTIONS, SPLINE_TOO_DEEP, SPLINE_ALONG,
                 LEAVES_WOOD, NEARLY_THROUGH, HITS_CUT, NEAR_EDGE, GRIPS_LITTLE, WILL_SPLIT,
                 WEDGE_SPLITS, HINGE_BINDS, HINGE_WIDE,
-                BATTEN_STANDS_OUT, BLOCK_END_GRAIN, LINE_CUTS);
+                BATTEN_STANDS_OUT, BLOCK_END_GRAIN, LINE_CUTS, BOUGHT_CUT);
     }
 }

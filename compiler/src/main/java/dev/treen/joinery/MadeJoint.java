@@ -40,8 +40,13 @@ public record MadeJoint(
 
     /** Whether it holds its two parts fast to each other. */
     public boolean holdsFast() {
-        return JointKinds.named(joint().kind()).map(JointKind::holdsFast).orElse(true)
+        return (fasteners.isPresent() || !foreign()) && JointKinds.named(joint().kind()).map(JointKind::holdsFast).orElse(true)
                 && fasteners.map(Fasteners::fast).orElse(true);
+    }
+
+    /** Whether one of its parts is bought and of nothing that glue holds, as a pane of glass. */
+    public boolean foreign() {
+        return joint().left().foreign() || joint().right().foreign();
     }
 
     /** Whether both parts share a block of wood, cheek on cheek, as in halvings and bridles. */

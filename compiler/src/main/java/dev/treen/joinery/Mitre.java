@@ -82,7 +82,7 @@ final class Mitre implements JointKind {
                 "Keep fingers behind the iron; a short part is held in a jig, never by hand alone.");
         Work glue = new Work(
                 Work.Stage.GLUE,
-                "Glue the mitres and nothing else: panels stay dry in their grooves",
+                "Glue the mitres",
                 names,
                 List.of(),
                 "band clamp or cord, glue brush",

@@ -67,7 +67,7 @@ public record Nature(
     public static Nature of(Part part, Settings settings) {
         Figures figures = Figures.standard();
         EnumSet<Silence> assumed = EnumSet.noneOf(Silence.class);
-        Optional<Board> board = part.from();
+        Optional<Board> board = part.stuff();
         Optional<String> named = board.flatMap(Board::species);
         Optional<Species> species = board.flatMap(Woods::of);
         if (named.isEmpty()) {
@@ -128,6 +128,7 @@ public record Nature(
     /** A manufactured panel of no known kind moves as plywood does. */
     private static SheetGood sheet(Optional<String> named) {
         return named.flatMap(SheetGoods::get)
+                .or(() -> named.flatMap(SheetGoods::foreign))
                 .or(() -> SheetGoods.get("plywood"))
                 .orElseGet(() -> SheetGoods.all().getFirst());
     }

@@ -108,7 +108,7 @@ public final class ProjectCautions {
         Settings settings = joined.project().settings();
         for (FinishedPart part : joined.parts()) {
             String name = part.part().name();
-            if (!settings.hand() && part.part().from().filter(Board::sheet).isEmpty()) {
+            if (!settings.hand() && part.part().bought().isEmpty() && !part.part().still()) {
                 if (tooShort(part.length())) {
                     call("S018", name);
                     call("S020", name);
@@ -140,7 +140,7 @@ public final class ProjectCautions {
         for (MadeJoint made : joined.joints()) {
             if (made.holdsFast()) {
                 for (Part part : List.of(made.joint().left(), made.joint().right())) {
-                    part.from()
+                    part.stuff()
                             .filter(board -> !board.sheet())
                             .filter(board -> outside(board.moisture().orElse(8.0)))
                             .ifPresent(board -> call("S027", board.name()));

@@ -29,7 +29,7 @@ public record Weight(FinishedPart part, BigFraction volume, double moisture, Opt
     /** The density of a part's wood in kg/m³ at some moisture in percent, where a table holds it. */
     public static OptionalDouble density(FinishedPart part, double moisture) {
         return part.part()
-                .from()
+                .stuff()
                 .flatMap(Woods::of)
                 .flatMap(Species::strength)
                 .map(strength -> Density.of(strength, moisture, Figures.standard()))

@@ -63,7 +63,7 @@ public record Weights(List<Weight> parts) {
     }
 
     private static String wood(FinishedPart part) {
-        Optional<Board> board = part.part().from();
+        Optional<Board> board = part.part().stuff();
         return board.map(Woods::name).orElse("");
     }
 }

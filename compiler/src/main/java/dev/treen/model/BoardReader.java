@@ -135,7 +135,8 @@ final class BoardReader {
                 .orElse(Defect.Face.BOTH);
     }
 
-    private Optional<Price> price(Properties.Given given) {
+    /** What it costs, as it is sold. */
+    Optional<Price> price(Properties.Given given) {
         Properties inside = inside(given, Schemas.PRICE);
         List<Price> prices = new ArrayList<>();
         boolean said = false;

@@ -50,6 +50,9 @@ public final class ModelFindings {
             "A measurement would change a part that is already cut");
     /** A project that describes nothing. */
     public static final FindingKind EMPTY_PROJECT = FindingKind.error("empty-project", "There are no parts");
+    /** A part that is bought ready and yet told how to be made. */
+    public static final FindingKind BOUGHT_AND_MADE = FindingKind.error("bought-and-made",
+            "A part is bought, and told how to be made");
     /** A requirement that does not hold. */
     public static final FindingKind NOT_MET = FindingKind.error("requirement-not-met", "A requirement does not hold");
 
@@ -78,6 +81,7 @@ public final class ModelFindings {
                 MEASURED_FAR_OFF,
                 ALREADY_MADE,
                 EMPTY_PROJECT,
+                BOUGHT_AND_MADE,
                 NOT_MET);
     }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param length along the grain
  * @param overall which measures were written {@code overall}: then they are finished sizes, and the joints are taken off
  * @param from the board that it comes from, where one is named
+ * @param bought what it is bought as, where it is not made: a piece of its own size, with what it is of and its price
  * @param rings the part's own, or its board's
  * @param ringsAt where the part's own are written, or the declaration
  * @param planned the seen size as it was planned, where something it rests on has been measured since: the assembly is
@@ -30,6 +31,7 @@ public record Part(
         Measure thickness,
         Overall overall,
         Optional<Board> from,
+        Optional<Board> bought,
         Rings rings,
         Span ringsAt,
         Optional<Placing> placing,
@@ -51,14 +53,14 @@ public record Part(
     /** The same with other flaws that it may have. */
     public Part taking(Takes others) {
         return new Part(
-                name, nameAt, length, width, thickness, overall, from, rings, ringsAt, placing, planned, others, turns,
+                name, nameAt, length, width, thickness, overall, from, bought, rings, ringsAt, placing, planned, others, turns,
                 glueUp, service, allow, tolerances, doc);
     }
 
     /** The same, glued up from staves. */
     public Part gluedUp(GlueUp how) {
         return new Part(
-                name, nameAt, length, width, thickness, overall, from, rings, ringsAt, placing, planned, takes, turns,
+                name, nameAt, length, width, thickness, overall, from, bought, rings, ringsAt, placing, planned, takes, turns,
                 Optional.of(how), service, allow, tolerances, doc);
     }
 
@@ -68,6 +70,21 @@ public record Part(
      */
     public boolean turnsOn(Board board) {
         return board.sheet() && (turns || board.species().filter("mdf"::equals).isPresent());
+    }
+
+    /** What it is made of: the board that it comes from, or what it is bought as. */
+    public Optional<Board> stuff() {
+        return bought.or(() -> from);
+    }
+
+    /** Whether it is a sheet, or bought and no wood: then the seasons hardly move it. */
+    public boolean still() {
+        return stuff().filter(Board::sheet).isPresent();
+    }
+
+    /** Whether it is bought and of nothing that a woodworker's tools cut or glue holds, as a pane of glass. */
+    public boolean foreign() {
+        return bought.flatMap(Board::species).filter(Bought::foreign).isPresent();
     }
 
     /** The seen size. */

@@ -52,12 +52,19 @@ final class Parts {
             return Optional.empty();
         }
         Optional<Part> planned = Optional.ofNullable(session.measured.planned().get(entry.path()));
+        Optional<Board> bought = new Bought(session, reader, new BoardReader(session, reader, settingsReader, settings.allow()))
+                .read(entry, List.of(length.get(), width.get(), thickness.get()), settings.allow());
+        if (bought.isPresent()) {
+            from = Optional.empty();
+        }
+        Optional<Board> board = from;
         Rings rings = entry.properties()
                 .one("rings")
                 .flatMap(reader::rings)
-                .or(() -> from.map(Board::rings))
+                .or(() -> board.map(Board::rings))
                 .orElse(Rings.ASSUMED);
-        Allowances standard = from.map(Board::allow).orElse(settings.allow());
+        Allowances standard = board.map(Board::allow).orElse(settings.allow());
+        Service service = new ServiceReader(session, reader, settingsReader.rooms()).read(entry.properties());
         TakesReader flaws = new TakesReader(session);
         return Optional.of(new Part(
                 entry.path(),
@@ -66,7 +73,8 @@ final class Parts {
                 width.get(),
                 thickness.get(),
                 new Part.Overall(entry.overall(0), entry.overall(1), entry.overall(2)),
-                from,
+                board,
+                bought,
                 rings,
                 entry.properties()
                         .one("rings")
@@ -80,8 +88,8 @@ final class Parts {
                         entry.path(), placing),
                 entry.properties().one("grain").flatMap(given -> reader.word(given, Schemas.GRAIN))
                         .equals(Optional.of("any")),
-                new GlueUpReader(session, reader).read(entry.properties()),
-                new ServiceReader(session, reader, settingsReader.rooms()).read(entry.properties()),
+                bought.isPresent() ? Optional.empty() : new GlueUpReader(session, reader).read(entry.properties()),
+                bought.map(ready -> service.bare(ready.speciesAt())).orElse(service),
                 settingsReader.allowances(entry.properties(), standard),
                 settingsReader.tolerances(entry.properties()).within(settings.tolerances()),
                 entry.statement().doc()));

@@ -1,5 +1,6 @@
 package dev.treen.model;
 
+import dev.treen.quantity.Size;
 import dev.treen.source.Span;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -59,11 +60,16 @@ public record Price(double amount, Per per, Span at) {
 
     /** What {@code board} costs at this price. */
     public double of(Board board) {
-        double face = board.length().value().toDoubleMm() * board.width().value().toDoubleMm();
+        return of(new Size(board.length().value(), board.width().value(), board.thickness().value()));
+    }
+
+    /** What something of this size costs at this price. */
+    public double of(Size size) {
+        double face = size.length().toDoubleMm() * size.width().toDoubleMm();
         double amountOf = switch (per) {
             case EACH -> 1;
             case SQUARE_METRE, SQUARE_FOOT -> face;
-            case CUBIC_METRE, BOARD_FOOT -> face * board.thickness().value().toDoubleMm();
+            case CUBIC_METRE, BOARD_FOOT -> face * size.thickness().toDoubleMm();
         };
         return amount * amountOf / per.mm;
     }

@@ -161,6 +161,11 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
         return layers;
     }
 
+    /** Whether {@code name} is given, here or in what this falls back on, no farther away than {@code than} is. */
+    boolean nearer(String name, String than) {
+        return given.containsKey(name) || (!given.containsKey(than) && like.map(l -> l.nearer(name, than)).orElse(false));
+    }
+
     /** All that are given of a repeating property. */
     List<Given> all(String name) {
         return given.getOrDefault(name, List.of());

@@ -483,7 +483,7 @@ final class Reader {
                     .map(path -> setting(property, at, new Datum.Word(path)));
             case DIRECTION -> word(given, Direction.words())
                     .map(w -> setting(property, at, new Datum.Word(w)));
-            case BOARD, SPECIES, SAW, ROOM -> anyWord(given, plain.phrase())
+            case BOARD, SPECIES, STUFF, SAW, ROOM -> anyWord(given, plain.phrase())
                     .map(w -> setting(property, at, new Datum.Word(w.name())));
             case COUNT, ANGLE, MASS -> single(given, plain.phrase())
                     .flatMap(expr -> leavesOpen(expr, given.scope())

@@ -18,6 +18,11 @@ public record Service(Optional<RoomClimate> room, Optional<Carried> carries, Opt
     /** The uses that a shelf may be said to have. */
     public static final List<String> USES = List.of("books", "heavy_books", "library", "things");
 
+    /** The same, with no face finished: what is bought comes as it is. */
+    Service bare(Span at) {
+        return new Service(room, carries, Optional.of(new Finish("none", at)));
+    }
+
     /** Which faces are finished: both where the project says nothing. */
     public String faces() {
         return finish.map(Finish::faces).orElse("both");

@@ -23,6 +23,7 @@ public sealed interface Shape {
         TEXT("text in quotes"),
         DIRECTION("a direction: right, left, back, front, up or down"),
         SPECIES("a species, as `black_cherry`"),
+        STUFF("what it is of, as `glass`, `plywood` or `european_beech`"),
         BOARD("the name of a board or sheet"),
         PART("the name of a part"),
         PARTS("the names of parts, with commas between"),

@@ -62,7 +62,7 @@ record Assembly(String called, List<String> parts, List<MadeJoint> joints, List<
         Map<String, String> roots = new HashMap<>();
         Map<Integer, List<Work>> glue = glue(joined);
         List<MadeJoint> glued = joined.joints().stream()
-                .filter(made -> glue.containsKey(made.joint().statement()))
+                .filter(made -> glue.containsKey(made.joint().statement()) && !made.foreign())
                 .filter(made -> !made.joint().left().is(made.joint().right()))
                 .toList();
         glued.forEach(made -> roots.put(root(roots, made.joint().left().name()),
@@ -73,7 +73,11 @@ record Assembly(String called, List<String> parts, List<MadeJoint> joints, List<
             jointed.add(made.joint().left().name());
             jointed.add(made.joint().right().name());
         });
-        List<String> names = Workshop.names(joined.parts());
+        // What is laid in when all else is finished is no part of what it is laid into.
+        List<String> names = joined.parts().stream()
+                .filter(part -> !part.part().foreign())
+                .map(Workshop::name)
+                .toList();
         names.stream()
                 .filter(jointed::contains)
                 .forEach(name -> groups.computeIfAbsent(root(roots, name), r -> new ArrayList<>()).add(name));
@@ -100,7 +104,8 @@ record Assembly(String called, List<String> parts, List<MadeJoint> joints, List<
         Set<String> enclosed = new LinkedHashSet<>();
         Set<Integer> hung = new HashSet<>();
         joined.joints().stream()
-                .filter(made -> made.works().stream().anyMatch(work -> work.stage() == Work.Stage.WHEN_SET))
+                .filter(made -> made.works().stream().anyMatch(work -> work.stage() == Work.Stage.WHEN_SET
+                        || (made.foreign() && work.stage() == Work.Stage.FIT)))
                 .forEach(made -> hung.add(made.joint().statement()));
         for (MadeJoint made : joined.joints()) {
             Joint joint = made.joint();

@@ -92,12 +92,21 @@ final class ClosingWork {
                         .add(made.joint().right().name()));
         hung.forEach((part, on) -> draft.add(Operation.of(
                 Phase.MOUNT,
-                "Screw the hinges of `" + part + "` on for good, with all screws",
+                "Screw the hinges of " + hungAs(part) + " on for good, with all screws",
                 List.of(part),
                 "screwdriver")
                 .using(List.copyOf(on))
                 .checking("all pins lie in one line, and it opens and shuts freely")
                 .taking(shop.times().of("mount", on.size()))));
+    }
+
+    /** What hangs by one of its parts: the door or lid that is glued up of it and others, or the part alone. */
+    private String hungAs(String part) {
+        return shop.assemblies().stream()
+                .filter(assembly -> assembly.parts().contains(part))
+                .findFirst()
+                .map(Assembly::called)
+                .orElse("`" + part + "`");
     }
 
     private void finish() {
@@ -125,12 +134,19 @@ final class ClosingWork {
                 .taking(shop.times().of("coat", 2 * area))
                 .waiting(shop.times().wait("coat", 2)));
         draft.follows(first, more, "a coat is rubbed down when it is dry");
-        draft.add(Operation.of(
+        int cure = draft.add(Operation.of(
                 Phase.CURE,
                 "Let the finish cure before the piece is used",
                 names,
                 "nothing")
                 .checking("it smells of nothing")
                 .waiting(shop.times().wait("cure")));
+        for (int place = 0; place < cure; place++) {
+            Operation other = draft.at(place);
+            if (other.phase() == Phase.MOUNT && other.parts().stream().noneMatch(names::contains)
+                    && other.with().stream().anyMatch(names::contains)) {
+                draft.follows(place, cure, "what goes on last is on before the piece is put aside");
+            }
+        }
     }
 }

@@ -1,13 +1,17 @@
 package dev.treen.order;
 
 import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.Groove;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Work;
+import dev.treen.model.Direction;
+import dev.treen.model.Joint;
 import dev.treen.solid.AssemblyOrder;
 import dev.treen.solid.Axis;
 import dev.treen.solid.Vec3;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +21,8 @@ import java.util.TreeSet;
 
 /** One assembly from the dry fit to the cleaned outside (rules of the trade O-02, O-03; Noyes, ch. V). */
 final class GlueWork {
+    private static final String DRY = "stays dry";
+
     private final Workshop shop;
     private final Draft draft;
     private final Assembly assembly;
@@ -68,7 +74,10 @@ final class GlueWork {
     }
 
     private void before() {
-        List<FinishedPart> all = shop.named(assembly.all());
+        // What is bought comes clean, and is not worked.
+        List<FinishedPart> all = shop.named(assembly.all()).stream()
+                .filter(part -> !part.part().foreign())
+                .toList();
         List<FinishedPart> coated = all.stream().filter(Workshop::finished).toList();
         List<String> panels = Workshop
                 .names(shop.named(assembly.enclosed()).stream().filter(Workshop::finished).toList());
@@ -135,7 +144,7 @@ final class GlueWork {
         return Operation.of(
                 Phase.GLUE,
                 "Glue " + (stages.size() == 1 ? assembly.called() : Names.quoted(stage.parts())) + ": "
-                        + String.join("; ", each(works, GlueWork::lowered)),
+                        + String.join("; ", each(works, GlueWork::lowered)) + (last ? closedIn() : ""),
                 List.copyOf(stage.parts()),
                 String.join("; ", each(works, Work::tool)))
                 .using(dry)
@@ -147,6 +156,30 @@ final class GlueWork {
                 .taking(shop.times().of("glue", 1).plus(stage.joints().size() > 4
                         ? shop.times().of("glue_joint", stage.joints().size() - 4.0)
                         : Minutes.NONE));
+    }
+
+    /** What becomes of the panels that it closes in. */
+    private String closedIn() {
+        Map<String, List<String>> alike = new LinkedHashMap<>();
+        for (String name : assembly.enclosed()) {
+            alike.computeIfAbsent(shop.joined().joints().stream()
+                    .filter(made -> made.joint().left().name().equals(name))
+                    .map(made -> held(made.joint()))
+                    .filter(how -> !how.isEmpty())
+                    .findFirst()
+                    .orElse(DRY), how -> new ArrayList<>()).add(name);
+        }
+        StringBuilder words = new StringBuilder();
+        alike.forEach((how, names) -> words.append("; ").append(Names.quoted(names)).append(' ').append(
+                how.equals(DRY) && names.size() > 1 ? "stay dry" : how));
+        return words.toString();
+    }
+
+    private static String held(Joint joint) {
+        return Groove.heldInTheMiddle(joint) ? "is pinned at the middle of both ends and stays dry"
+                : Groove.heldAt(joint).isPresent() ? "is glued along its "
+                        + joint.word("held").flatMap(Direction::named).map(Direction::surface).orElse("long")
+                        + " edge alone" : "";
     }
 
     private static String lowered(Work work) {

@@ -32,7 +32,7 @@ final class StockWork {
     }
 
     private void strips() {
-        List<FinishedPart> solid = shop.parts().stream().filter(p -> !Workshop.sheet(p)).toList();
+        List<FinishedPart> solid = shop.made().stream().filter(p -> !Workshop.sheet(p)).toList();
         // What comes from thick boards rests longer; the rest need not wait for it.
         Map<Optional<Length>, List<FinishedPart>> rested = new LinkedHashMap<>();
         solid.forEach(part -> rested

@@ -93,9 +93,14 @@ record Workshop(
         return joined.parts();
     }
 
-    /** Names of all parts whose size is known before anything is measured. */
+    /** The parts that are made: all but those that are bought ready. */
+    List<FinishedPart> made() {
+        return joined.made();
+    }
+
+    /** Names of all parts that are made and whose size is known before anything is measured. */
     List<String> first() {
-        return parts().stream()
+        return made().stream()
                 .map(Workshop::name)
                 .filter(name -> !measured.contains(name))
                 .toList();

@@ -52,6 +52,9 @@ final class CutListTable {
                             + " place on the boards; they have no rough size, and one more of each is wanted to try.",
                     "class", "quiet");
         }
+        if (page.list().rows().stream().anyMatch(CutList.Row::bought)) {
+            Html.said(section, "p", "What is bought has no rough size: it comes as it goes in.", "class", "quiet");
+        }
         if (anyToFit) {
             Html.said(section, "p", "* made to fit: the size is planned, and the part is cut to what is measured.",
                     "class", "quiet");
@@ -92,12 +95,18 @@ final class CutListTable {
         page.figure(line, row.finished().length());
         page.figure(line, row.finished().width());
         page.figure(line, row.finished().thickness());
-        page.figure(line, row.rough().length()).addClass("first");
-        page.figure(line, row.rough().width());
-        page.figure(line, row.rough().thickness());
+        if (row.bought()) {
+            Html.said(line, "td", "", "class", "figure first");
+            Html.said(line, "td", "", "class", "figure");
+            Html.said(line, "td", "", "class", "figure");
+        } else {
+            page.figure(line, row.rough().length()).addClass("first");
+            page.figure(line, row.rough().width());
+            page.figure(line, row.rough().thickness());
+        }
         Element from = Html.add(line, "td");
-        if (row.board().isEmpty()) {
-            Html.text(from, "any board");
+        if (row.bought() || row.board().isEmpty()) {
+            Html.text(from, row.source());
         } else {
             Html.name(from, row.board());
         }

@@ -70,6 +70,9 @@ public final class Labels {
             Html.text(lines, ", from ");
             Html.name(lines, board);
         }
+        if (row.bought()) {
+            Html.text(lines, ", bought, " + row.species());
+        }
         mate(plan, part.part().name()).ifPresent(other -> {
             Element book = Html.add(label, "p", "class", "book");
             Html.text(book, "opens like a book with ");
@@ -77,9 +80,10 @@ public final class Labels {
         });
         Element grain = Html.add(label, "p");
         grain.addClass("grain");
+        boolean grained = !part.part().foreign();
         // What is at an end stands at that end of the label.
         numbers(grain, corners, Corners.Spot.LEFT_END);
-        Html.text(grain, " ⟵ grain ⟶ ");
+        Html.text(grain, grained ? " ⟵ grain ⟶ " : " ⟵ length ⟶ ");
         numbers(grain, corners, Corners.Spot.RIGHT_END);
         Element edge = Html.add(label, "p");
         edge.addClass("edge");

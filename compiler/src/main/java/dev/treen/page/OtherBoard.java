@@ -41,7 +41,7 @@ final class OtherBoard {
     /** The least that a board of another size must give. */
     private static void needs(Page page, Element section) {
         Map<String, List<FinishedPart>> boards = new LinkedHashMap<>();
-        for (FinishedPart part : page.plan().joined().parts()) {
+        for (FinishedPart part : page.plan().joined().made()) {
             boards.computeIfAbsent(part.part().from().map(Board::name).orElse(""), b -> new java.util.ArrayList<>())
                     .add(part);
         }

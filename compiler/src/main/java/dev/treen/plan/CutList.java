@@ -46,6 +46,7 @@ public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
      * @param species empty where the project does not say
      * @param board empty where any will do
      * @param toFit made to what is measured: the size is only planned
+     * @param bought it is not made: the rough size is the finished one, and {@code species} says what it is of
      * @param notes from the project, and how it is sawn out where that is not in one piece
      */
     public record Row(
@@ -56,10 +57,16 @@ public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
             String species,
             String board,
             boolean toFit,
+            boolean bought,
             String notes) {
         /** Keeps its own copy. */
         public Row {
             parts = List.copyOf(parts);
+        }
+
+        /** Where it comes from, in words. */
+        public String source() {
+            return bought ? "bought" : board.isEmpty() ? "any board" : board;
         }
     }
 
@@ -124,6 +131,7 @@ public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
                 row.species(),
                 row.board(),
                 row.toFit(),
+                row.bought(),
                 row.notes())));
         return new CutList(rows, LooseRows.of(plan.joined(), rows.size()), totals(rows));
     }
@@ -134,9 +142,10 @@ public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
                 List.of(),
                 part.finished(),
                 part.rough(),
-                part.part().from().map(Woods::name).orElse(""),
+                part.part().stuff().map(Woods::name).orElse(""),
                 part.part().from().map(Board::name).orElse(""),
                 toFit,
+                part.part().bought().isPresent(),
                 Stream.concat(Stream.of(part.part().doc()), SawnText.of(plan, part).stream())
                         .filter(text -> !text.isEmpty())
                         .reduce((one, other) -> one.replaceFirst("\\.$", "") + "; " + other)
@@ -154,6 +163,9 @@ public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
     private static List<Total> totals(List<Row> rows) {
         Map<Length, Total> totals = new TreeMap<>();
         for (Row row : rows) {
+            if (row.bought()) {
+                continue;
+            }
             int count = row.parts().size();
             BigFraction area = row.rough()
                     .length()

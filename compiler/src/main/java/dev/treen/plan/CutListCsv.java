@@ -2,6 +2,8 @@ package dev.treen.plan;
 
 import dev.treen.quantity.LengthFormat;
 import dev.treen.quantity.Size;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The cut list as comma-separated values (RFC 4180: CRLF line ends, quotes doubled), with a row of headings. */
 public final class CutListCsv {
@@ -41,9 +43,9 @@ public final class CutListCsv {
                     format.figure(finished.length()),
                     format.figure(finished.width()),
                     format.figure(finished.thickness()),
-                    format.figure(rough.length()),
-                    format.figure(rough.width()),
-                    format.figure(rough.thickness()),
+                    each.bought() ? "" : format.figure(rough.length()),
+                    each.bought() ? "" : format.figure(rough.width()),
+                    each.bought() ? "" : format.figure(rough.thickness()),
                     each.species(),
                     each.board(),
                     "length",
@@ -74,10 +76,9 @@ public final class CutListCsv {
     }
 
     private static String notes(CutList.Row row) {
-        if (!row.toFit()) {
-            return row.notes();
-        }
-        return row.notes().isEmpty() ? "to fit" : "to fit; " + row.notes();
+        return Stream.of(row.bought() ? "bought" : "", row.toFit() ? "to fit" : "", row.notes())
+                .filter(note -> !note.isEmpty())
+                .collect(Collectors.joining("; "));
     }
 
     /** Ends {@code out} with one row of CSV (RFC 4180), in which no cell can be taken for a formula. */

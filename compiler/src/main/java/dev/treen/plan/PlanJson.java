@@ -113,6 +113,7 @@ public final class PlanJson {
             json.writeStringField("species", row.species());
             json.writeStringField("board", row.board());
             json.writeBooleanField("toFit", row.toFit());
+            json.writeBooleanField("bought", row.bought());
             json.writeStringField("notes", row.notes());
             json.writeEndObject();
         }

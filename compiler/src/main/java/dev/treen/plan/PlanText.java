@@ -74,12 +74,13 @@ public final class PlanText {
                     "x",
                     format.figure(finished.thickness()),
                     "",
-                    format.figure(rough.length()),
-                    "x",
-                    format.figure(rough.width()),
-                    "x",
-                    format.figure(rough.thickness()),
-                    row.board().isEmpty() ? "any" : shortened(row.board(), NAMES));
+                    row.bought() ? "" : format.figure(rough.length()),
+                    row.bought() ? "" : "x",
+                    row.bought() ? "" : format.figure(rough.width()),
+                    row.bought() ? "" : "x",
+                    row.bought() ? "" : format.figure(rough.thickness()),
+                    row.bought() ? shortened("bought, " + row.species(), NAMES)
+                            : row.board().isEmpty() ? "any" : shortened(row.board(), NAMES));
             names.forEach(more -> columns.row("", shortened(more, NAMES)));
         }
         columns.lines().forEach(line -> out.append(line).append('\n'));

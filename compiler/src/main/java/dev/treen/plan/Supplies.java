@@ -6,10 +6,13 @@ import dev.treen.joinery.GlueFaces;
 import dev.treen.joinery.Hardware;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.MadeJoint;
+import dev.treen.joinery.Woods;
+import dev.treen.model.Board;
 import dev.treen.model.Selling;
 import dev.treen.model.Ware;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
+import dev.treen.quantity.Size;
 import dev.treen.wood.Consumables;
 import dev.treen.wood.Figures;
 import dev.treen.wood.Finish;
@@ -21,6 +24,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -32,6 +36,8 @@ public final class Supplies {
 
     /** What kinds of things are bought besides wood. */
     public enum Group {
+        /** Parts that are bought ready. */
+        PART,
         /** Glue. */
         GLUE,
         /** Finish. */
@@ -73,10 +79,43 @@ public final class Supplies {
     /** What {@code joined} takes, where these of its parts are {@code glued} up from staves. */
     public static List<Supply> of(Joined joined, List<Glued> glued) {
         List<Supply> all = new ArrayList<>();
+        parts(joined, all);
         glue(joined, glued).ifPresent(all::add);
         finish(joined, all);
         hardware(joined, all);
         return all;
+    }
+
+    /** What is bought of one kind, size and price. */
+    private record Ready(String stuff, Size size, OptionalDouble each) {
+        static Ready of(FinishedPart part, Board bought) {
+            return new Ready(Woods.name(bought), part.finished(), bought.price()
+                    .map(price -> OptionalDouble.of(price.of(part.finished())))
+                    .orElseGet(OptionalDouble::empty));
+        }
+
+        /** A piece at the price that {@code first} of them is sold at. */
+        Selling selling(Board first) {
+            return new Selling(first.price().flatMap(price -> each.isEmpty() ? Optional.empty()
+                    : Optional.of(new Selling.Sum(each.getAsDouble(), Selling.Per.EACH, price.at()))),
+                    OptionalDouble.empty(), OptionalDouble.empty());
+        }
+    }
+
+    /** The parts that are bought ready, those alike together. */
+    private static void parts(Joined joined, List<Supply> all) {
+        Map<Ready, List<Board>> alike = new LinkedHashMap<>();
+        for (FinishedPart part : joined.parts()) {
+            part.part().bought().ifPresent(bought -> alike
+                    .computeIfAbsent(Ready.of(part, bought), ready -> new ArrayList<>())
+                    .add(bought));
+        }
+        LengthFormat format = joined.project().settings().format();
+        alike.forEach((ready, pieces) -> all.add(new Supply(Group.PART,
+                ready.stuff() + ", " + ready.size().text(format), "", pieces.size(), pieces.size(), "",
+                "bought ready as " + String.join(", ", pieces.stream().map(piece -> "`" + piece.name() + "`").toList()),
+                "the project",
+                ready.selling(pieces.getFirst()), false)));
     }
 
     private static Optional<Supply> glue(Joined joined, List<Glued> glued) {
@@ -107,7 +146,7 @@ public final class Supplies {
         if (area <= 0) {
             return;
         }
-        boolean all = joined.parts().stream().allMatch(part -> part.part().service().faces().equals("both"));
+        boolean all = joined.made().stream().allMatch(part -> part.part().service().faces().equals("both"));
         Optional<Ware> chosen = joined.project().settings().finish().filter(ware -> ware.kind().isPresent());
         for (Finish each : Finish.all()) {
             boolean wanted = chosen.flatMap(Ware::kind).map(kind -> kind.equals(each.word())).orElse(true);

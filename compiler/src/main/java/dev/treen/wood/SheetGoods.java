@@ -20,12 +20,23 @@ public final class SheetGoods {
         return Published.SHEETS;
     }
 
-    private static final class Published {
-        static final List<SheetGood> SHEETS = read();
+    /** What else parts are bought of, which is neither wood nor a sheet of it: glass, metal. */
+    public static List<SheetGood> foreign() {
+        return Published.FOREIGN;
+    }
 
-        private static List<SheetGood> read() {
+    /** That of exactly this name. */
+    public static Optional<SheetGood> foreign(String id) {
+        return foreign().stream().filter(stuff -> stuff.id().equals(id)).findFirst();
+    }
+
+    private static final class Published {
+        static final List<SheetGood> FOREIGN = read("bought_stuff.csv");
+        static final List<SheetGood> SHEETS = read("sheet_goods.csv");
+
+        private static List<SheetGood> read(String file) {
             List<SheetGood> sheets = new ArrayList<>();
-            for (Csv.Row row : Csv.load("sheet_goods.csv").rows()) {
+            for (Csv.Row row : Csv.load(file).rows()) {
                 sheets.add(SheetGood.of(row));
             }
             return List.copyOf(sheets);

@@ -125,8 +125,7 @@ final class LibraryTest {
                 project "Print" { units mm; climate { humidity 35%%..60%%; temperature 18degC..24degC } }
                 use "treen/picture_frame"
                 board ash { species white_ash; size 2400 x 120 x 27; rings quarter; moisture 9%% }
-                sheet ply { size 600 x 600 x 5 }
-                picture_frame print { picture 300 x 200; bar 22mm x 18mm; corner %s; glass ply; from ash }
+                picture_frame print { picture 300 x 200; bar 22mm x 18mm; corner %s; from ash }
                 """.formatted(corner)), FileLoader.NONE);
         assertThat(made.findings()).extracting(Finding::headline).isEmpty();
         List<Placed> bars = placed(made).stream().filter(part -> !part.name().equals("print.pane")).toList();

@@ -117,7 +117,8 @@ public final class Completions {
         List<CompletionItem> items = new ArrayList<>();
         property.ifPresent(
                 p -> ValueWords.of(p.shape()).forEach(w -> items.add(item(w, CompletionItemKind.EnumMember, "", ""))));
-        boolean species = property.filter(p -> p.shape() == Shape.Plain.SPECIES).isPresent();
+        boolean species = property.filter(p -> p.shape() == Shape.Plain.SPECIES || p.shape() == Shape.Plain.STUFF)
+                .isPresent();
         if (species) {
             SpeciesTable.published()
                     .ids()

@@ -5,6 +5,7 @@ import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.JointKinds;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Weight;
+import dev.treen.joinery.Woods;
 import dev.treen.lsp.Document;
 import dev.treen.model.BlockSchema;
 import dev.treen.model.Datum;
@@ -92,7 +93,8 @@ public final class Hovers {
                 }
                 lines.add("seen " + part.part().seen().text(format));
                 lines.add("finished " + part.finished().text(format));
-                lines.add("rough " + part.rough().text(format));
+                lines.add(part.part().bought().map(bought -> "bought ready: " + Woods.name(bought))
+                        .orElseGet(() -> "rough " + part.rough().text(format)));
                 lines.addAll(MassText.of(Weight.of(part, document.analysis().checked().joined()), format));
                 lines.add(block(Explanation.of(part.length().how(), settings(document))));
                 lines.add(block(Explanation.of(part.width().how(), settings(document))));

@@ -9,6 +9,8 @@ import dev.treen.model.Schemas;
 import dev.treen.model.Service;
 import dev.treen.model.Shape;
 import dev.treen.model.Takes;
+import dev.treen.wood.SheetGood;
+import dev.treen.wood.SheetGoods;
 import dev.treen.wood.SpeciesTable;
 import java.util.Collection;
 import java.util.HashSet;
@@ -36,6 +38,8 @@ final class ValueWords {
                 case DIRECTION -> Direction.words();
                 case LOAD -> Service.USES;
                 case FLAWS -> Stream.concat(Takes.KINDS.stream(), Stream.of("none")).toList();
+                case STUFF -> Stream.concat(SheetGoods.foreign().stream(), SheetGoods.all().stream())
+                        .map(SheetGood::id).toList();
                 case RINGS -> List.of("flat", "rift", "quarter");
                 case LENGTH, SIZE, SIZE_2, SIZE_3, POINT_2, POINT_3, ANGLE, PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE,
                         COUNT, TEXT, SPECIES, BOARD, PART, PARTS, SAW, ROOM, PAIR, MASS, NUMBER ->
