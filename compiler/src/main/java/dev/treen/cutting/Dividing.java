@@ -27,8 +27,8 @@ final class Dividing {
     private static final int MOST_WAYS = 24;
     private static final long STEPS = 300;
 
-    /** With other staves an offcut has to be so much larger before they are worth it. */
-    private static final double LARGER = 1.1;
+    /** With other staves an offcut has to be larger by this share, and by as much again for each stave more but the first. */
+    private static final double LARGER = 0.1;
 
     /** One way to divide some boards or some parts. */
     private record Option(Map<String, Integer> leaves, Map<String, Glued> glued) {}
@@ -170,7 +170,12 @@ final class Dividing {
         if (Math.abs(a.total() - b.total()) > 1e-9 * b.total()) {
             return a.total() < b.total() * (1 - steady);
         }
-        return earlier.boards().isEmpty() && a.offcut() > LARGER * b.offcut();
+        int more = Math.max(1, staves(a) - staves(b));
+        return earlier.boards().isEmpty() && a.offcut() > (1 + LARGER * more) * b.offcut();
+    }
+
+    private static int staves(Tried way) {
+        return way.rack().division().glued().values().stream().mapToInt(glued -> glued.staves().size()).sum();
     }
 
     /** Some ways, laid out at once; those that a stop came before are left out. */
