@@ -2,6 +2,7 @@ package dev.treen.cutting;
 
 import dev.treen.joinery.Joined;
 import dev.treen.model.Board;
+import dev.treen.yield.AtOnce;
 import dev.treen.yield.BoardLayout;
 import dev.treen.yield.Cancel;
 import dev.treen.yield.Layout;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * Chooses how boards are resawn and wide parts divided. It begins with the likeliest way and takes another where all parts
@@ -25,8 +27,8 @@ final class Dividing {
     private static final int MOST_WAYS = 24;
     private static final long STEPS = 300;
 
-    /** With other staves an offcut has to be so much larger before they are worth it. */
-    private static final double LARGER = 1.1;
+    /** With other staves an offcut has to be larger by this share, and by as much again for each stave more but the first. */
+    private static final double LARGER = 0.1;
 
     /** One way to divide some boards or some parts. */
     private record Option(Map<String, Integer> leaves, Map<String, Glued> glued) {}
@@ -100,19 +102,22 @@ final class Dividing {
         }
         List<Integer> start = choices.stream().map(each -> 0).toList();
         long steps = glance ? 1 : STEPS;
-        Tried best = tried(start, steps);
+        Tried best = tried(List.of(start), steps, Cancel.never()).getFirst();
         if (glance && best.unplaced() == 0) {
             return chosen(best, ways);
         }
         boolean better = true;
         while (better && tried.size() < MOST_WAYS && !cancel.asked()) {
             better = false;
-            for (List<Integer> next : ways <= MOST_WAYS ? every() : neighbours(best.picked())) {
-                if (tried.size() >= MOST_WAYS || cancel.asked() || (glance && best.unplaced() == 0)) {
+            List<List<Integer>> untried = (ways <= MOST_WAYS ? every() : neighbours(best.picked())).stream()
+                    .filter(next -> !tried.containsKey(next))
+                    .limit(MOST_WAYS - tried.size())
+                    .toList();
+            for (List<List<Integer>> some : glance ? untried.stream().map(List::of).toList() : List.of(untried)) {
+                if (glance && best.unplaced() == 0) {
                     break;
                 }
-                if (!tried.containsKey(next)) {
-                    Tried other = tried(next, steps);
+                for (Tried other : tried(some, steps, cancel)) {
                     better |= better(other, best);
                     best = better(other, best) ? other : best;
                 }
@@ -165,12 +170,28 @@ final class Dividing {
         if (Math.abs(a.total() - b.total()) > 1e-9 * b.total()) {
             return a.total() < b.total() * (1 - steady);
         }
-        return earlier.boards().isEmpty() && a.offcut() > LARGER * b.offcut();
+        int more = Math.max(1, staves(a) - staves(b));
+        return earlier.boards().isEmpty() && a.offcut() > (1 + LARGER * more) * b.offcut();
     }
 
-    private Tried tried(List<Integer> picked, long steps) {
+    private static int staves(Tried way) {
+        return way.rack().division().glued().values().stream().mapToInt(glued -> glued.staves().size()).sum();
+    }
+
+    /** Some ways, laid out at once; those that a stop came before are left out. */
+    private List<Tried> tried(List<List<Integer>> some, long steps, Cancel cancel) {
+        List<Supplier<Optional<Tried>>> tasks = new ArrayList<>();
+        for (List<Integer> picked : some) {
+            tasks.add(() -> cancel.asked() ? Optional.empty() : Optional.of(laidOut(picked, steps)));
+        }
+        List<Tried> found = AtOnce.all(tasks).stream().flatMap(Optional::stream).toList();
+        found.forEach(each -> tried.put(each.picked(), each));
+        return found;
+    }
+
+    private Tried laidOut(List<Integer> picked, long steps) {
         Rack rack = rack(picked);
-        Tried found = layout(rack, steps)
+        return layout(rack, steps)
                 .map(layout -> {
                     double labour = labour(rack, layout);
                     return new Tried(
@@ -179,8 +200,6 @@ final class Dividing {
                             Matching.offcut(layout));
                 })
                 .orElseGet(() -> new Tried(picked, rack, Integer.MAX_VALUE, Double.MAX_VALUE, 0, 0));
-        tried.put(picked, found);
-        return found;
     }
 
     /** Whether it is certain that not all parts have a place. */

@@ -1,5 +1,6 @@
 package dev.treen.cutting;
 
+import dev.treen.yield.AtOnce;
 import dev.treen.yield.Bound;
 import dev.treen.yield.Cancel;
 import dev.treen.yield.Layout;
@@ -7,6 +8,7 @@ import dev.treen.yield.Outcome;
 import dev.treen.yield.Piece;
 import dev.treen.yield.Progress;
 import dev.treen.yield.Rect;
+import dev.treen.yield.Reports;
 import dev.treen.yield.YieldProblem;
 import dev.treen.yield.YieldSolver;
 import java.util.ArrayList;
@@ -17,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** Parts that come from one board, whichever it is: every board that could give them is tried, and the best layout kept. */
 final class Matching {
@@ -48,8 +51,15 @@ final class Matching {
         Optional<Layout> best = Optional.empty();
         long bound = Long.MAX_VALUE;
         String how = "";
-        for (Map<String, Set<String>> way : tried) {
-            switch (YieldSolver.solve(restricted(problem, way, steps), progress, cancel)) {
+        List<Progress> told = Reports.ofTheBest(progress, steps * tried.size(), tried.size());
+        List<Supplier<Outcome>> tasks = new ArrayList<>();
+        for (int i = 0; i < tried.size(); i++) {
+            YieldProblem way = restricted(problem, tried.get(i), steps);
+            Progress tells = told.get(i);
+            tasks.add(() -> YieldSolver.solve(way, tells, cancel));
+        }
+        for (Outcome outcome : AtOnce.all(tasks)) {
+            switch (outcome) {
                 case Layout layout -> {
                     if (layout.bound().value() < bound) {
                         bound = layout.bound().value();

@@ -5,17 +5,21 @@ import dev.treen.model.Board;
 import dev.treen.model.Price;
 import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.Length;
+import dev.treen.yield.AtOnce;
 import dev.treen.yield.BoardLayout;
 import dev.treen.yield.Cancel;
 import dev.treen.yield.Layout;
 import dev.treen.yield.Progress;
 import dev.treen.yield.Stock;
 import dev.treen.yield.YieldProblem;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** What one more board would save where every part has its place: each kind of board is tried once more, and laid out. */
 final class OneMore {
@@ -46,16 +50,19 @@ final class OneMore {
         if (!worth) {
             return Optional.empty();
         }
-        Optional<Found> best = Optional.empty();
+        List<Supplier<Optional<Found>>> tasks = new ArrayList<>();
         for (Set<String> leaves : kinds()) {
-            if (cancel.asked()) {
-                return Optional.empty();
-            }
-            if (another(leaves, cancel) instanceof Layout layout && layout.complete()
-                    && layout.score() < best.map(each -> each.layout().score()).orElse(now.score())) {
-                best = Optional.of(new Found(layout, leaves));
-            }
+            tasks.add(() -> !cancel.asked() && another(leaves, cancel) instanceof Layout layout && layout.complete()
+                    ? Optional.of(new Found(layout, leaves)) : Optional.empty());
         }
+        List<Optional<Found>> tried = AtOnce.all(tasks);
+        if (cancel.asked()) {
+            return Optional.empty();
+        }
+        Optional<Found> best = tried.stream()
+                .flatMap(Optional::stream)
+                .filter(found -> found.layout().score() < now.score())
+                .min(Comparator.comparingLong(found -> found.layout().score()));
         return best.filter(found -> now.score() - found.layout().score() > LEAST * now.score())
                 .map(found -> sentence(now, found));
     }

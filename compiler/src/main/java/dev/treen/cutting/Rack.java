@@ -142,7 +142,9 @@ final class Rack {
         LayoutWishes wishes = joined.project().settings().layout();
         long keepLength = wishes.keep().map(m -> up(m.get(0).value())).orElse(USEFUL_LENGTH);
         long keepWidth = wishes.keep().map(m -> up(m.get(1).value())).orElse(USEFUL_WIDTH);
-        Settings settings = Settings.kerf(kerf).wasting(ends, 0).keeping(keepLength, keepWidth).steps(steps);
+        Settings settings = Settings.kerf(kerf).wasting(ends, 0).keeping(keepLength, keepWidth)
+                .plain(wishes.plain(), Sawing.LONGEST_STRIP)
+                .steps(steps);
         List<Stock> stocks = new ArrayList<>();
         boolean priced = Price.of(joined.project().boards()).isPresent();
         leaves.forEach((id, leaf) -> {

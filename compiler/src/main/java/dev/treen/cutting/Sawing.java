@@ -27,7 +27,7 @@ import java.util.stream.Collectors;
 /** Reads a board's tree of cuts as the work at the bench: first what frees strips and parts, then what parts the strips. */
 final class Sawing {
     /** Beyond this a board is crosscut before it is ripped, so that its crook is lost in pieces (Y-13; figure our own). */
-    private static final long LONGEST_STRIP = 1200L * Units.FINE;
+    static final long LONGEST_STRIP = 1200L * Units.FINE;
 
     private final long kerf;
     private final Stock stock;

@@ -35,6 +35,7 @@ final class LayoutReader {
                 offcutsFirst,
                 given.one("keep").flatMap(g -> reader.sizes(g, 2)),
                 given.one("steady").flatMap(g -> reader.percent(g, 100)).map(p -> p / 100).orElse(LayoutWishes.STEADY),
+                given.one("plain").flatMap(g -> reader.percent(g, 100)).map(p -> p / 100).orElse(0.0),
                 takes(given));
     }
 

@@ -13,12 +13,13 @@ import java.util.Optional;
  * @param labour what a resaw cut counts for, as a share of its board
  * @param offcutsFirst whether boards that are offcuts are taken before whole ones
  * @param steady what an earlier layout may cost more than one made anew before parts are moved, as a share
+ * @param plain how much smaller the largest leftover may be for fewer saw cuts, as a share of it
  * @param takes the flaws that parts may have in them that say nothing of it
  * @param keep the least leftover worth keeping, length and width; empty for the usual
  */
 public record LayoutWishes(List<Group> matched, List<Group> bookmatched, boolean resaw, double labour,
         boolean offcutsFirst,
-        Optional<List<Measure>> keep, double steady, Takes takes) {
+        Optional<List<Measure>> keep, double steady, double plain, Takes takes) {
     /** A fiftieth of the wood is little against marking out anew; the figure is our own. */
     static final double STEADY = 0.02;
 
@@ -27,7 +28,7 @@ public record LayoutWishes(List<Group> matched, List<Group> bookmatched, boolean
 
     /** Nothing special. */
     public static final LayoutWishes NONE = new LayoutWishes(
-            List.of(), List.of(), true, LABOUR, false, Optional.empty(), STEADY, Takes.NONE);
+            List.of(), List.of(), true, LABOUR, false, Optional.empty(), STEADY, 0, Takes.NONE);
 
     /** Keeps its own copies. */
     public LayoutWishes {

@@ -127,7 +127,12 @@ public final class Schemas {
                             "The least leftover worth keeping, along the grain and across it."),
                     optional("steady", Plain.PERCENT, "2%",
                             "How much more wood, by price or area, the layout of the last plan may take than one made anew"
-                                    + " before parts are moved. `0%` moves them for any gain.")));
+                                    + " before parts are moved. `0%` moves them for any gain."),
+                    optional("plain", Plain.PERCENT, "0%",
+                            "How much of the largest leftover may be given for less work at the saw. Of layouts that keep as"
+                                    + " much of it, the one with fewer saw cuts, settings of fence and stop, and turns from"
+                                    + " ripping to crosscutting is taken; a further large leftover counts as much as a"
+                                    + " cut.")));
 
     /** What things besides boards cost. */
     public static final BlockSchema WARE_PRICE = new BlockSchema(

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.function.ToLongFunction;
 
 /**
@@ -97,21 +98,49 @@ final class Apart {
                 problem.settings());
     }
 
+    /**
+     * Each group has its share of the steps for itself, so that none waits for another. Where a time limit was asked for they
+     * go one by one, the small ones first, and what these do not use is left for the larger ones.
+     */
     private Layout each(List<YieldProblem> groups) {
-        // What a small group does not use is left for the larger ones.
         List<YieldProblem> sorted = groups.stream().sorted(Comparator.comparingLong(Apart::items)).toList();
+        List<Progress> told = Reports.ofAll(progress, problem.settings().steps(),
+                sorted.stream().map(group -> (int) Math.min(items(group), Integer.MAX_VALUE)).toList());
+        if (problem.settings().timeLimit().isPresent()) {
+            inTime(sorted, told);
+        } else {
+            done.addAll(AtOnce.all(tasks(sorted, told)));
+        }
+        return together();
+    }
+
+    private List<Supplier<Layout>> tasks(List<YieldProblem> groups, List<Progress> told) {
+        long items = items(problem);
+        List<Supplier<Layout>> tasks = new ArrayList<>();
+        for (int i = 0; i < groups.size(); i++) {
+            YieldProblem group = groups.get(i);
+            Progress tells = told.get(i);
+            double share = items == 0 ? 1 : (double) items(group) / items;
+            long steps = Math.max(1, (long) (problem.settings().steps() * share));
+            tasks.add(() -> Engine.solve(with(group, problem.settings().steps(steps)), tells, cancel));
+        }
+        return tasks;
+    }
+
+    private void inTime(List<YieldProblem> groups, List<Progress> told) {
         long items = items(problem);
         Optional<Long> deadline = problem.settings().timeLimit()
                 .map(limit -> limit.clock().nanos() + limit.length().toNanos());
-        for (YieldProblem group : sorted) {
-            long own = items(group);
+        for (int i = 0; i < groups.size(); i++) {
+            long own = items(groups.get(i));
             double share = items == 0 ? 1 : (double) own / items;
             items -= own;
-            var shared = new YieldProblem(
-                    group.stocks(), group.pieces(), group.runs(), shared(share, deadline));
-            done.add(Engine.solve(shared, among(items), cancel));
+            done.add(Engine.solve(with(groups.get(i), shared(share, deadline)), told.get(i), cancel));
         }
-        return together();
+    }
+
+    private static YieldProblem with(YieldProblem group, Settings settings) {
+        return new YieldProblem(group.stocks(), group.pieces(), group.runs(), settings);
     }
 
     private Settings shared(double share, Optional<Long> deadline) {
@@ -122,17 +151,6 @@ final class Apart {
                         Duration.ofNanos((long) (Math.max(0, end - limit.clock().nanos()) * share)), limit.clock()))))
                 .orElse(settings)
                 .steps(steps);
-    }
-
-    /** What is told while one group is laid out speaks of all. */
-    private Progress among(long later) {
-        long steps = sum(Layout::steps);
-        long score = sum(Layout::score);
-        long bound = sum(layout -> layout.bound().value());
-        long unplaced = sum(layout -> layout.unplaced().stream().mapToInt(Unplaced::copies).sum());
-        return report -> progress.report(new Progress.Report(
-                steps + report.steps(), problem.settings().steps(), score + report.score(), plus(bound, report.bound()),
-                (int) (unplaced + later + report.unplaced()), report.better()));
     }
 
     private Layout together() {
@@ -166,7 +184,7 @@ final class Apart {
     }
 
     // A bound is the greatest number there is where not everything has room.
-    private static long plus(long a, long b) {
+    static long plus(long a, long b) {
         return b > Long.MAX_VALUE - a ? Long.MAX_VALUE : a + b;
     }
 

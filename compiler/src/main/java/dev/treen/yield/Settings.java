@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param edgeWaste lost at each edge of every board
  * @param minOffcutLength least length of a leftover worth keeping
  * @param minOffcutWidth least width of a leftover worth keeping
+ * @param plain how much smaller the largest leftover may be for fewer cuts, as a share of it
+ * @param strip the longest rip that is one cut's work; a longer one counts as several
  * @param steps how many steps to search; the same steps give the same layout on any machine
  * @param timeLimit stop after this time as well; then the result depends on the machine
  * @param objective what to look for
@@ -22,6 +24,8 @@ public record Settings(
         long edgeWaste,
         long minOffcutLength,
         long minOffcutWidth,
+        double plain,
+        long strip,
         long steps,
         Optional<TimeLimit> timeLimit,
         Objective objective,
@@ -33,13 +37,14 @@ public record Settings(
     /** A saw of this kerf, no wasted ends, the usual number of steps, least cost. */
     public static Settings kerf(long kerf) {
         return new Settings(
-                kerf, 0, 0, 1, 1, USUAL_STEPS, Optional.empty(), Objective.ALL_PARTS_LEAST_COST, 1);
+                kerf, 0, 0, 1, 1, 0, Long.MAX_VALUE, USUAL_STEPS, Optional.empty(), Objective.ALL_PARTS_LEAST_COST, 1);
     }
 
     /** The same with another number of steps. */
     public Settings steps(long count) {
         return new Settings(
-                kerf, endWaste, edgeWaste, minOffcutLength, minOffcutWidth, count, timeLimit, objective, seed);
+                kerf, endWaste, edgeWaste, minOffcutLength, minOffcutWidth, plain, strip, count, timeLimit, objective,
+                seed);
     }
 
     /** The same with a limit in time as it passes. */
@@ -50,27 +55,39 @@ public record Settings(
     /** The same with a limit in time by some clock. */
     public Settings within(TimeLimit limit) {
         return new Settings(
-                kerf, endWaste, edgeWaste, minOffcutLength, minOffcutWidth, steps, Optional.of(limit), objective, seed);
+                kerf, endWaste, edgeWaste, minOffcutLength, minOffcutWidth, plain, strip, steps, Optional.of(limit),
+                objective, seed);
     }
 
     /** The same with another objective. */
     public Settings aiming(Objective aim) {
-        return new Settings(kerf, endWaste, edgeWaste, minOffcutLength, minOffcutWidth, steps, timeLimit, aim, seed);
+        return new Settings(
+                kerf, endWaste, edgeWaste, minOffcutLength, minOffcutWidth, plain, strip, steps, timeLimit, aim, seed);
     }
 
     /** The same with waste at the ends and edges. */
     public Settings wasting(long ends, long edges) {
-        return new Settings(kerf, ends, edges, minOffcutLength, minOffcutWidth, steps, timeLimit, objective, seed);
+        return new Settings(
+                kerf, ends, edges, minOffcutLength, minOffcutWidth, plain, strip, steps, timeLimit, objective, seed);
     }
 
     /** The same, keeping leftovers of at least this size. */
     public Settings keeping(long length, long width) {
-        return new Settings(kerf, endWaste, edgeWaste, length, width, steps, timeLimit, objective, seed);
+        return new Settings(
+                kerf, endWaste, edgeWaste, length, width, plain, strip, steps, timeLimit, objective, seed);
+    }
+
+    /** The same, giving so much of the largest leftover for fewer cuts, of which a rip is one up to so long. */
+    public Settings plain(double share, long longest) {
+        return new Settings(
+                kerf, endWaste, edgeWaste, minOffcutLength, minOffcutWidth, share, longest, steps, timeLimit,
+                objective, seed);
     }
 
     /** The same with another seed. */
     public Settings seed(long number) {
         return new Settings(
-                kerf, endWaste, edgeWaste, minOffcutLength, minOffcutWidth, steps, timeLimit, objective, number);
+                kerf, endWaste, edgeWaste, minOffcutLength, minOffcutWidth, plain, strip, steps, timeLimit, objective,
+                number);
     }
 }

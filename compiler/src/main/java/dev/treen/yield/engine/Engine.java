@@ -1,5 +1,6 @@
 package dev.treen.yield.engine;
 
+import dev.treen.yield.AtOnce;
 import dev.treen.yield.Bound;
 import dev.treen.yield.Cancel;
 import dev.treen.yield.CutTree;
@@ -11,16 +12,22 @@ import dev.treen.yield.Unplaced;
 import dev.treen.yield.YieldProblem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** The way from a sound problem to a layout: fold the kerf in, bound, build, improve, write. */
 public final class Engine {
     /** Steps without a larger leftover after which the search for one ends. */
     private static final long PATIENCE = 1_000_000;
 
+    /** Fewer steps than this are not divided between two searches; the figure is our own. */
+    private static final long FEW = 1_000;
+
     private final YieldProblem problem;
     private final Folded f;
     private final Progress progress;
     private final Budget budget;
+    private final Cancel cancel;
     private final boolean most;
     private final boolean shortest;
     private Bound bound;
@@ -28,6 +35,7 @@ public final class Engine {
     private Engine(YieldProblem problem, Progress progress, Cancel cancel) {
         this.problem = problem;
         this.progress = progress;
+        this.cancel = cancel;
         f = new Folded(problem);
         budget = new Budget(
                 Math.max(1, problem.settings().steps()), problem.settings().timeLimit(), cancel);
@@ -77,11 +85,45 @@ public final class Engine {
                 raise(improver);
             }
             improver.improve(costBudget(), bound.value());
-            if (wantsOffcut() && improver.best.complete()) {
-                new Offcuts(f, improver).grow(budget, Math.min(PATIENCE, budget.steps() / 4));
+            if (wantsOffcut() && improver.best.complete() && !budget.over()) {
+                leftovers(improver);
             }
         }
         return layout(improver.best, unplaced);
+    }
+
+    /**
+     * Two searches at once, of which the first is taken where they come to the same; each has half of the steps for itself. A
+     * time limit is one thread's, so with one there is one search, and so there is where half the steps would lead nowhere.
+     */
+    private void leftovers(Improver improver) {
+        long patience = Math.min(PATIENCE, budget.steps() / 4);
+        long seed = problem.settings().seed();
+        if (problem.settings().timeLimit().isPresent() || budget.steps() < FEW) {
+            new Offcuts(f, improver, seed).grow(budget, patience);
+            return;
+        }
+        long steps = Math.max(1, (budget.steps() - budget.done()) / 2);
+        List<Supplier<State>> searches = new ArrayList<>();
+        List<Budget> spent = new ArrayList<>();
+        for (long next = seed; next < seed + 2; next++) {
+            // What is shared is only read: each has sizes and trees of its own to write to.
+            var own = new Folded(problem);
+            long start = next;
+            var alone = new Improver(own, start, false, this::report);
+            alone.best.become(improver.best.apart());
+            var part = new Budget(steps, Optional.empty(), cancel);
+            spent.add(part);
+            searches.add(() -> {
+                new Offcuts(own, alone, start).grow(part, patience / 2);
+                return alone.best;
+            });
+        }
+        List<State> found = AtOnce.all(searches);
+        spent.forEach(part -> budget.spend(part.done()));
+        State first = found.getFirst();
+        State second = found.getLast();
+        improver.prefer(new Offcuts(f, improver, seed).prefers(second, first) ? second : first);
     }
 
     // What a bound takes is no loss for the layout: each has steps of its own.
@@ -167,7 +209,7 @@ public final class Engine {
         return most ? best.value : best.weight;
     }
 
-    private void report(State best, boolean complete) {
+    private synchronized void report(State best, boolean complete) {
         long left = 0;
         for (int t = 0; t < f.types; t++) {
             left += f.endless[t] >= 0 ? 0 : best.left[t];

@@ -2,8 +2,9 @@ package dev.treen.yield.engine;
 
 /**
  * With the boards as good as they are, looks for what is worth keeping of them. First for the largest leftover: one of a
- * wished shape is laid in with the parts, and where that works out the wish grows. Then for few large leftovers and not
- * many small ones on all the other boards.
+ * wished shape is laid in with the parts, and where that works out the wish grows. Then, with that leftover as large or
+ * nearly, for the least work at the saw, against which few large leftovers and not many small ones count on all the other
+ * boards.
  */
 final class Offcuts {
     /** The share of what there is for the largest leftover. */
@@ -16,32 +17,43 @@ final class Offcuts {
 
     private static final int SNUG_TRIES = 30;
 
-    /** How much more the largest leftover counts than others while layouts are changed. */
-    private static final double FIRST = 10;
+    /** What the largest leftover counts while layouts are changed, in cuts, if it were all that is left over. */
+    private static final double FIRST = 1000;
+
+    /** What all leftovers count, in cuts: one of a quarter of what is left over is worth one; the figure is our own. */
+    private static final double OTHERS = 16;
 
     private final Folded f;
     private final Improver improver;
     private final Dice dice;
     private final long leastL;
     private final long leastW;
+    private final double plain;
     /** The largest leftover last looked at: x, y, length, width, kerf folded in. */
     private long[] last = {0, 0, 0, 0};
 
     private record Wish(long l, long w) {}
 
-    Offcuts(Folded f, Improver improver) {
+    Offcuts(Folded f, Improver improver, long seed) {
         this.f = f;
         this.improver = improver;
         var settings = f.problem.settings();
-        dice = new Dice(settings.seed() + 31);
+        dice = new Dice(seed + 31);
         leastL = settings.minOffcutLength() + f.kerf;
         leastW = settings.minOffcutWidth() + f.kerf;
+        plain = settings.plain();
     }
 
     /** Both; each ends after so many steps without success. */
     void grow(Budget budget, long patience) {
         largest(budget.part(LARGEST), patience);
-        gather(budget, patience / 2);
+        tidy(budget, 2 * patience);
+    }
+
+    /** Whether one layout is worth more than another on the same boards. */
+    boolean prefers(State one, State other) {
+        double most = Math.max(most(one), most(other));
+        return better(worth(one, most), worth(other, most));
     }
 
     private void largest(Budget budget, long patience) {
@@ -148,17 +160,38 @@ final class Offcuts {
         return room;
     }
 
-    // Late acceptance on the squares of all leftovers; the largest may only grow.
-    private void gather(Budget budget, long patience) {
+    /** What a layout is worth: first what it keeps, as far as that counts, then the work less what else it keeps. */
+    private record Worth(double counts, double work) {}
+
+    private Worth worth(State state, double largest) {
+        double free = 1;
+        for (int i = 0; i < state.open; i++) {
+            free += state.slot[i].freeArea();
+        }
+        double counts = counts(most(state), largest);
+        return new Worth(counts / free, Effort.of(state).inCuts() - OTHERS * squares(state) / free / free);
+    }
+
+    // Beyond what may be given for fewer cuts, a larger one is worth no more.
+    private double counts(double most, double largest) {
+        return plain == 0 ? most : Math.min(most, (1 - plain) * largest);
+    }
+
+    private static boolean better(Worth a, Worth b) {
+        return a.counts != b.counts ? a.counts > b.counts : a.work < b.work - 1e-9;
+    }
+
+    // Late acceptance on both together; what comes out must be better in the order in which they count.
+    private void tidy(Budget budget, long patience) {
         boolean going = patience > 0 && improver.best.open > 0;
+        double largest = most(improver.best);
         while (going && !budget.over()) {
             State now = improver.best;
-            double most = most(now);
-            double squares = squares(now);
+            Worth worth = worth(now, largest);
             boolean[] found = {false};
             improver.walk(
-                    now.copy(), now.weight, this::scattered, scattered(now),
-                    state -> found[0] = state.complete() && better(state, most, squares), budget, patience);
+                    now.copy(), now.weight, state -> measure(state, largest), measure(now, largest),
+                    state -> found[0] = state.complete() && better(worth(state, largest), worth), budget, patience);
             going = found[0];
             if (found[0]) {
                 improver.prefer(improver.without(f.spare));
@@ -166,17 +199,12 @@ final class Offcuts {
         }
     }
 
-    private boolean better(State state, double most, double squares) {
-        double now = most(state);
-        return now > most || (now == most && squares(state) > squares * (1 + 1e-9));
-    }
-
-    private double scattered(State state) {
+    private double measure(State state, double largest) {
         if (!state.complete()) {
             return Double.POSITIVE_INFINITY;
         }
-        double most = most(state);
-        return -FIRST * most * most - squares(state);
+        Worth worth = worth(state, largest);
+        return worth.work - FIRST * worth.counts * worth.counts;
     }
 
     private double squares(State state) {

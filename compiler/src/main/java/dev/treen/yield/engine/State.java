@@ -44,6 +44,15 @@ final class State {
         return copy;
     }
 
+    /** A copy that shares no tree with this one. */
+    State apart() {
+        State copy = copy();
+        for (int i = 0; i < open; i++) {
+            copy.slot[i] = copy.slot[i].copy();
+        }
+        return copy;
+    }
+
     /** The tree of a slot, its own copy for the change numbered {@code stamp}. */
     BoardTree own(int i, long stamp) {
         BoardTree tree = slot[i];
