@@ -22,31 +22,44 @@ class PuzzleTest {
     }
 
     // Generated: each time the largest part is sawn through at a place drawn by lot.
+    private static List<int[]> sawn(long seed, int length, int width, int count) {
+        var random = new Random(seed);
+        var parts = new ArrayList<int[]>();
+        parts.add(new int[]{length, width});
+        while (parts.size() < count) {
+            int at = 0;
+            for (int i = 1; i < parts.size(); i++) {
+                at = parts.get(i)[0] * parts.get(i)[1] > parts.get(at)[0] * parts.get(at)[1] ? i : at;
+            }
+            int[] part = parts.remove(at);
+            if (part[0] >= part[1]) {
+                int cut = 1 + random.nextInt(part[0] - 1);
+                parts.add(new int[]{cut, part[1]});
+                parts.add(new int[]{part[0] - cut, part[1]});
+            } else {
+                int cut = 1 + random.nextInt(part[1] - 1);
+                parts.add(new int[]{part[0], cut});
+                parts.add(new int[]{part[0], part[1] - cut});
+            }
+        }
+        return parts;
+    }
+
     @Test
     void aBoardSawnUpAtRandomIsPutTogetherAgain() {
         for (int seed = 0; seed < 12; seed++) {
-            var random = new Random(seed);
-            var parts = new ArrayList<int[]>();
-            parts.add(new int[]{60, 35});
-            while (parts.size() < 20) {
-                int at = 0;
-                for (int i = 1; i < parts.size(); i++) {
-                    at = parts.get(i)[0] * parts.get(i)[1] > parts.get(at)[0] * parts.get(at)[1] ? i : at;
-                }
-                int[] part = parts.remove(at);
-                if (part[0] >= part[1]) {
-                    int cut = 1 + random.nextInt(part[0] - 1);
-                    parts.add(new int[]{cut, part[1]});
-                    parts.add(new int[]{part[0] - cut, part[1]});
-                } else {
-                    int cut = 1 + random.nextInt(part[1] - 1);
-                    parts.add(new int[]{part[0], cut});
-                    parts.add(new int[]{part[0], part[1] - cut});
-                }
-            }
-            Layout layout = solved(60, 35, parts, 40_000);
+            Layout layout = solved(60, 35, sawn(seed, 60, 35, 20), 40_000);
             assertThat(layout.score()).as("seed %d", seed).isEqualTo(60 * 35);
             assertThat(layout.proved()).isTrue();
+        }
+    }
+
+    // So many parts are not found whole in few steps; strip by strip nearly all of the board is.
+    @Test
+    void ofManyPartsNearlyAllFindTheirWayBack() {
+        for (int seed = 0; seed < 3; seed++) {
+            Layout layout = solved(60, 90, sawn(seed, 60, 90, 73), 40_000);
+            assertThat(layout.score()).as("seed %d", seed).isBetween(60 * 90 * 97L / 100, 60L * 90);
         }
     }
 

@@ -51,7 +51,7 @@ final class LimitedValue {
     /** Searches with all its means; gives the best bound. */
     Bound solve() {
         improver.first(budget.part(0.05), bound.value());
-        State found = boards == 1 && !done() ? Puzzle.of(f, 0, ++stamp, budget) : null;
+        State found = boards == 1 && !done() ? Puzzle.of(f, 0, ++stamp, budget, this::close) : null;
         if (found != null) {
             improver.take(found, ++stamp);
         }
@@ -66,6 +66,10 @@ final class LimitedValue {
         sketch(budget);
         improver.improve(budget, bound.value());
         return bound;
+    }
+
+    private void close(State made) {
+        improver.take(made, ++stamp);
     }
 
     // Where the table of all sums is too large, prices from one over few marks: no bound, but what copies are worth.
