@@ -24,13 +24,19 @@ import java.util.stream.Stream;
  * DEVELOPERS.md. On a busy machine look at the processor time of a round, which does not count waiting for others.
  *
  * <p>With {@code -Dtreen.memory=true} it also says, after each tenth of the rounds, what the server's heap holds once all
- * that nobody needs is cleared away, which {@code jcmd} of the same Java is asked for: a session that lets go of what it
- * has done holds the same from the second tenth to the last.
+ * that nobody needs is cleared away, which {@code jcmd} of the same Java is asked for, and how many threads it has: a
+ * session that lets go of what it has done holds the same from the second tenth to the last.
+ *
+ * <p>{@code -Dtreen.rest=400} rests so many milliseconds after each round, in which the server looks at bodies and layouts as
+ * it does when a maker thinks; {@code -Dtreen.minutes=60} goes on for that long, however many rounds it takes.
  */
 final class EditorBench {
     private static final int LINES_A_BOX = 26;
     private static final int BOXES_A_ROW = 50;
     private static final int TYPED_AMISS = 4;
+    private static final double WARMED_UP = 0.25;
+    private static final int REST = Integer.getInteger("treen.rest", 0);
+    private static final int MINUTES = Integer.getInteger("treen.minutes", 0);
 
     private final OutputStream out;
     private final InputStream in;
@@ -67,24 +73,41 @@ final class EditorBench {
             bench.begin();
             Random random = new Random(lines);
             Duration before = Duration.ZERO;
-            for (int round = 0; round < rounds; round++) {
-                if (round == rounds / 4) {
+            int round = 0;
+            int warm = 0;
+            int tenths = 0;
+            long begun = System.nanoTime();
+            for (double done = 0; done < 1; done = done(begun, round, rounds)) {
+                if (warm == 0 && done >= WARMED_UP) {
                     bench.times.clear();
                     before = used(server);
+                    warm = round;
                 }
                 bench.round(random, round);
-                if (Boolean.getBoolean("treen.memory") && (round + 1) % Math.max(1, rounds / 10) == 0) {
-                    System.out.printf(Locale.ROOT, "| %,d | heap after %,d rounds, MB | %.1f | | |%n", lines, round + 1,
-                            held(server));
+                round++;
+                Thread.sleep(REST);
+                if (Boolean.getBoolean("treen.memory") && done(begun, round, rounds) * 10 >= tenths + 1) {
+                    tenths++;
+                    System.out.printf(Locale.ROOT, "| %,d | heap after %,d rounds and %d s, MB; threads | %.1f | %d | |%n",
+                            lines, round, (System.nanoTime() - begun) / 1_000_000_000L, held(server), threads(server));
                 }
             }
-            double processor = used(server).minus(before).toNanos() / 1e6 / (rounds - rounds / 4);
+            double processor = used(server).minus(before).toNanos() / 1e6 / (round - warm);
             bench.report(lines, processor);
             bench.send("{\"jsonrpc\":\"2.0\",\"id\":0,\"method\":\"shutdown\"}");
             bench.send("{\"jsonrpc\":\"2.0\",\"method\":\"exit\"}");
         } finally {
             server.destroy();
         }
+    }
+
+    /** The part of the session that is over, from nothing to one. */
+    private static double done(long begun, int round, int rounds) {
+        return MINUTES > 0 ? (System.nanoTime() - begun) / 60e9 / MINUTES : (double) round / rounds;
+    }
+
+    private static long threads(Process server) throws IOException {
+        return asked(java(server).pid(), "Thread.print").lines().filter(line -> line.startsWith("\"")).count();
     }
 
     /** Megabytes that are in use after a full collection. */

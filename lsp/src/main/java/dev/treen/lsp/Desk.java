@@ -32,6 +32,7 @@ import org.eclipse.lsp4j.InlayHintWorkspaceCapabilities;
 import org.eclipse.lsp4j.MarkupKind;
 import org.eclipse.lsp4j.PublishDiagnosticsCapabilities;
 import org.eclipse.lsp4j.ResourceOperationKind;
+import org.eclipse.lsp4j.SemanticTokensWorkspaceCapabilities;
 import org.eclipse.lsp4j.ShowDocumentCapabilities;
 import org.eclipse.lsp4j.TextDocumentClientCapabilities;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
@@ -51,7 +52,8 @@ import org.jspecify.annotations.Nullable;
 final class Desk {
     private static final Logger LOG = Logger.getLogger(Desk.class.getName());
 
-    private final Documents documents = new Documents();
+    private final SessionFiles files = new SessionFiles();
+    private final Documents documents = new Documents(files::pattern);
     private final ExecutorService worker = Executors.newSingleThreadExecutor(
             Thread.ofPlatform().daemon().name("treen-analysis").stackSize(16L << 20).factory());
     private final ExecutorService searcher = Executors.newSingleThreadExecutor(
@@ -61,7 +63,6 @@ final class Desk {
     private final LayoutJobs layouts = new LayoutJobs(progressing, this::laidOut);
     private final BodyJobs bodies = new BodyJobs(this::lookedAt);
     private final CommandRunner commands = new CommandRunner(this);
-    private final SessionFiles files = new SessionFiles();
     private final Publisher publisher = new Publisher(this::client, document -> diagnostics().of(document));
     private volatile boolean refreshesLenses;
     private volatile boolean links;
@@ -71,6 +72,7 @@ final class Desk {
     private volatile CodeActions.Client actions = new CodeActions.Client(false, false);
     private volatile boolean tellsSettings;
     private volatile boolean refreshesHints;
+    private volatile boolean refreshesColours;
     private volatile HintSettings hints = HintSettings.ALL;
     private volatile PlanSettings plans = PlanSettings.USUAL;
     private volatile PositionEncoding encoding = PositionEncoding.UTF16;
@@ -111,6 +113,9 @@ final class Desk {
         tellsSettings = everywhere.map(WorkspaceClientCapabilities::getConfiguration).orElse(false);
         refreshesHints = everywhere.map(WorkspaceClientCapabilities::getInlayHint)
                 .map(InlayHintWorkspaceCapabilities::getRefreshSupport)
+                .orElse(false);
+        refreshesColours = everywhere.map(WorkspaceClientCapabilities::getSemanticTokens)
+                .map(SemanticTokensWorkspaceCapabilities::getRefreshSupport)
                 .orElse(false);
         boolean editsLater = Optional.ofNullable(can).map(ClientCapabilities::getTextDocument)
                 .map(TextDocumentClientCapabilities::getCodeAction)
@@ -301,7 +306,11 @@ final class Desk {
         bodies.overtaken(document.uri());
         opened(document);
         workspace.afresh();
-        documents.afreshWhereUsed(document.file().name()).forEach(user -> check(user, publisher::found));
+        List<Document> users = documents.afreshWhereUsed(document.file().name());
+        users.forEach(user -> check(user, publisher::found));
+        if (!users.isEmpty()) {
+            shownElsewhere();
+        }
     }
 
     /** Files on the disk have changed: everything is looked at afresh. */
@@ -310,6 +319,24 @@ final class Desk {
         workspace.lookAgain();
         workspace.afresh();
         documents.all().forEach(document -> check(document, publisher::found));
+        if (!documents.all().isEmpty()) {
+            shownElsewhere();
+        }
+    }
+
+    /** Sizes, lenses and colours of texts that the client did not change itself are others now: it asks for them again. */
+    private void shownElsewhere() {
+        worker.execute(() -> client().ifPresent(to -> {
+            if (refreshesHints) {
+                var _ = to.refreshInlayHints();
+            }
+            if (refreshesLenses) {
+                var _ = to.refreshCodeLenses();
+            }
+            if (refreshesColours) {
+                var _ = to.refreshSemanticTokens();
+            }
+        }));
     }
 
     /** Takes back what was said of a file. */

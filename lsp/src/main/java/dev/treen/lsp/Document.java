@@ -4,16 +4,24 @@ import dev.treen.finding.Edit;
 import dev.treen.lsp.position.PositionEncoding;
 import dev.treen.lsp.position.Positions;
 import dev.treen.model.FileLoader;
+import dev.treen.model.Library;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Editing;
 import dev.treen.plan.Lazy;
 import dev.treen.quantity.Unit;
 import dev.treen.rewrite.OtherUnits;
 import dev.treen.source.SourceFile;
+import dev.treen.syntax.SyntaxTree;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 
 /**
@@ -22,11 +30,14 @@ import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
  * an earlier one is analysed for itself.
  */
 public final class Document {
+    private static final int MOST_BESIDE = 200;
+
     private final String uri;
     private final int version;
     private final SourceFile file;
     private final PositionEncoding encoding;
     private final FileLoader loader;
+    private final UnaryOperator<String> addresses;
     private final Set<String> usedNames = ConcurrentHashMap.newKeySet();
     private final Lazy<Positions> positions;
     private final Chain chain;
@@ -56,17 +67,19 @@ public final class Document {
         }
     }
 
-    Document(String uri, int version, SourceFile file, PositionEncoding encoding, FileLoader loader) {
-        this(uri, version, file, encoding, loader, new Chain(file.name()));
+    Document(String uri, int version, SourceFile file, PositionEncoding encoding, FileLoader loader,
+            UnaryOperator<String> addresses) {
+        this(uri, version, file, encoding, loader, addresses, new Chain(file.name()));
     }
 
-    private Document(
-            String uri, int version, SourceFile file, PositionEncoding encoding, FileLoader loader, Chain chain) {
+    private Document(String uri, int version, SourceFile file, PositionEncoding encoding, FileLoader loader,
+            UnaryOperator<String> addresses, Chain chain) {
         this.uri = uri;
         this.version = version;
         this.file = file;
         this.encoding = encoding;
         this.loader = loader;
+        this.addresses = addresses;
         this.positions = new Lazy<>(() -> Positions.of(file.text(), encoding));
         this.chain = chain;
         this.link = chain.next();
@@ -90,12 +103,12 @@ public final class Document {
             }
             first = false;
         }
-        return new Document(uri, newVersion, new SourceFile(file.name(), text), encoding, loader, chain);
+        return new Document(uri, newVersion, new SourceFile(file.name(), text), encoding, loader, addresses, chain);
     }
 
     /** The same text, to be analysed afresh: a file that it uses has changed. */
     Document afresh() {
-        return new Document(uri, version, file, encoding, loader, chain);
+        return new Document(uri, version, file, encoding, loader, addresses, chain);
     }
 
     /** What writes this text in another unit and changes no size; looked at apart from the editing. */
@@ -106,6 +119,11 @@ public final class Document {
     /** Its address at the client. */
     public String uri() {
         return uri;
+    }
+
+    /** The address of the file called {@code name}: its own, of one that it uses, or of Treen's own patterns. */
+    public String address(String name) {
+        return name.equals(file.name()) ? uri : addresses.apply(name);
     }
 
     /** The client's number for this text. */
@@ -125,7 +143,25 @@ public final class Document {
 
     /** The file that {@code path} in {@code from} means, as this document finds it. */
     public Optional<SourceFile> used(String path, SourceFile from) {
-        return loader.load(path, from);
+        return path.startsWith(Library.FOLDER) ? Library.tree(path).map(SyntaxTree::file) : loader.load(path, from);
+    }
+
+    /** The files beside this one, as `use` names them: in its own folder, and in the folders in that. */
+    public List<String> beside() {
+        Path folder = Path.of(file.name()).getParent();
+        if (file.name().contains("://") || folder == null || !Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.walk(folder, 2)) {
+            return files.filter(path -> path.toString().endsWith(".treen") && !path.toString().equals(file.name()))
+                    .map(path -> folder.relativize(path).toString().replace('\\', '/').replaceAll("\\.treen$", ""))
+                    .filter(path -> !path.startsWith("."))
+                    .sorted()
+                    .limit(MOST_BESIDE)
+                    .toList();
+        } catch (IOException | UncheckedIOException unreadable) {
+            return List.of();
+        }
     }
 
     /** Loads, and notes the names of what it found. It knows nothing of the document, which it may outlive. */

@@ -2,6 +2,7 @@ package dev.treen.lsp;
 
 import dev.treen.lsp.position.PositionEncoding;
 import dev.treen.model.FileLoader;
+import dev.treen.model.Library;
 import dev.treen.source.SourceFile;
 import java.io.IOException;
 import java.net.URI;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.TextDocumentItem;
 
@@ -22,7 +24,18 @@ public final class Documents {
     private static final long LARGEST = 4L << 20;
 
     private final Map<String, Document> open = new ConcurrentHashMap<>();
+    private final Function<String, Optional<Path>> patterns;
     private volatile PositionEncoding encoding = PositionEncoding.UTF16;
+
+    /** Finds no file for the patterns that come with Treen. */
+    Documents() {
+        this(name -> Optional.empty());
+    }
+
+    /** With {@code patterns}, which gives the file where one of Treen's own, by its name, can be read. */
+    Documents(Function<String, Optional<Path>> patterns) {
+        this.patterns = patterns;
+    }
 
     /** From now on positions count in {@code agreed}. */
     void encoding(PositionEncoding agreed) {
@@ -31,7 +44,7 @@ public final class Documents {
 
     Document open(TextDocumentItem item) {
         SourceFile file = new SourceFile(nameOf(item.getUri()), item.getText());
-        Document document = new Document(item.getUri(), item.getVersion(), file, encoding, loader());
+        Document document = new Document(item.getUri(), item.getVersion(), file, encoding, loader(), this::addressOf);
         open.put(item.getUri(), document);
         return document;
     }
@@ -102,7 +115,7 @@ public final class Documents {
 
     /** A document of a file that is not open. */
     Document closed(SourceFile file) {
-        return new Document(uriOf(file.name()), 0, file, encoding, loader());
+        return new Document(uriOf(file.name()), 0, file, encoding, loader(), this::addressOf);
     }
 
     /** The file that {@code path} in {@code from} means, where there is one. */
@@ -124,6 +137,12 @@ public final class Documents {
         } catch (IOException unreadable) {
             return Optional.empty();
         }
+    }
+
+    private String addressOf(String name) {
+        return Library.tree(name).isPresent()
+                ? patterns.apply(name).map(path -> path.toUri().toString()).orElse(uriOf(name))
+                : uriOf(name);
     }
 
     /** The name under which a file is known to people: its path, or the address where it has none. */

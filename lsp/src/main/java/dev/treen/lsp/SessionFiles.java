@@ -1,6 +1,7 @@
 package dev.treen.lsp;
 
 import dev.treen.finding.FindingPage;
+import dev.treen.model.Library;
 import dev.treen.plan.Compilation;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -48,6 +49,25 @@ final class SessionFiles {
             LOG.log(Level.INFO, "The page of " + code + " could not be written", full);
             return Optional.empty();
         }
+    }
+
+    /**
+     * One of the patterns that come with Treen, by its name, to be read where the name leads to: written when it is first
+     * asked for, and not to be changed, for no project would notice.
+     */
+    Optional<Path> pattern(String name) {
+        return pages.computeIfAbsent(name, each -> Library.tree(each).flatMap(tree -> {
+            try {
+                Path path = write(each.substring(Library.FOLDER.length()), tree.file().text());
+                if (!path.toFile().setReadOnly()) {
+                    LOG.fine("a pattern can be written to");
+                }
+                return Optional.of(path);
+            } catch (IOException full) {
+                LOG.log(Level.INFO, "The pattern " + each + " could not be written", full);
+                return Optional.empty();
+            }
+        }));
     }
 
     /** Takes away what was written. */

@@ -260,9 +260,9 @@ public final class Editor implements AutoCloseable {
             Thread.currentThread().interrupt();
         }
         server.exit();
-        ProtocolSchema.check(said.played(), heard.played());
         // Both ends hear that the other is gone, so that no thread waits on with all that was said in its hands.
         said.close();
         heard.close();
+        ProtocolSchema.check(said.played(), heard.played());
     }
 }

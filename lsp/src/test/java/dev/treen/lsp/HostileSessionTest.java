@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.JsonObject;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -184,6 +187,124 @@ class HostileSessionTest {
             if (!framed) {
                 client.sendRaw("\r\n\r\n".getBytes(StandardCharsets.US_ASCII));
             }
+            expectAlive(client);
+        }
+    }
+
+    @Test
+    void aChangeBeforeTheFileIsOpenAndOneThatIsOpenedTwiceSpoilNothing() {
+        try (RawClient client = begun()) {
+            client.send(change("{\"start\":{\"line\":0,\"character\":0},\"end\":{\"line\":0,\"character\":0}}", "2"));
+            for (String text : new String[]{"let first = 1", "let second = 2"}) {
+                client.send(notification("textDocument/didOpen", "{\"textDocument\":{\"uri\":\"" + URI
+                        + "\",\"languageId\":\"treen\",\"version\":1,\"text\":\"" + text + "\"}}"));
+            }
+            client.send(symbols(50));
+            assertThat(client.answerTo("50").toString()).contains("second").doesNotContain("first");
+        }
+    }
+
+    @Test
+    void aSecondGreetingIsRefused() {
+        try (RawClient client = opened()) {
+            client.send(request(51, "initialize", "{\"processId\":null,\"rootUri\":null,\"capabilities\":{}}"));
+            assertThat(error(client.answerTo("51"))).isEqualTo(-32600);
+            expectAlive(client);
+        }
+    }
+
+    @Test
+    void whatIsNotKnownIsCancelledAndAnsweredWithoutHarm() {
+        try (RawClient client = opened()) {
+            client.send(notification("$/cancelRequest", "{\"id\":99999}"));
+            client.send(notification("$/cancelRequest", "{\"id\":\"none\"}"));
+            client.send(notification("notebookDocument/didOpen", "{\"notebookDocument\":{\"uri\":\"x\"}}"));
+            client.send(request(52, "notebookDocument/unknown", "{}"));
+            assertThat(error(client.answerTo("52"))).isEqualTo(-32601);
+            expectAlive(client);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"textDocument/hover", "textDocument/rename", "textDocument/codeAction", "workspace/symbol",
+            "workspace/executeCommand"})
+    void requestsWithoutParametersAreRefused(String method) {
+        try (RawClient client = opened()) {
+            client.send(request(53, method, "null"));
+            assertThat(error(client.answerTo("53"))).isEqualTo(-32602);
+            expectAlive(client);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{\"line\":4294967296,\"character\":0}", "{\"line\":0,\"character\":1e99}",
+            "{\"line\":\"a\",\"character\":[]}"})
+    void positionsThatAreNoneAreRefused(String position) {
+        try (RawClient client = opened()) {
+            client.send(request(54, "textDocument/hover",
+                    "{\"textDocument\":{\"uri\":\"" + URI + "\"},\"position\":" + position + "}"));
+            assertThat(error(client.answerTo("54"))).isEqualTo(-32602);
+            expectAlive(client);
+        }
+    }
+
+    /** A byte order mark, line ends of three kinds, and halves of a character, as escapes and as bytes. */
+    @ParameterizedTest
+    @ValueSource(strings = {"\\ufefflet bom = 1\\r\\nlet cr = 2\\rlet lf = 3\\n", "let \\ud834 = 1\\n\\udd1e",
+            "let \u00ff = 1"})
+    void oddTextsAreTakenAsTheyAre(String text) {
+        try (RawClient client = begun()) {
+            byte[] body = notification("textDocument/didOpen", "{\"textDocument\":{\"uri\":\"" + URI
+                    + "\",\"languageId\":\"treen\",\"version\":1,\"text\":\"" + text + "\"}}")
+                    .getBytes(StandardCharsets.ISO_8859_1);
+            client.sendRaw(("Content-Length: " + body.length + "\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+            client.sendRaw(body);
+            client.next("textDocument/publishDiagnostics");
+            client.send(request(55, "textDocument/semanticTokens/full",
+                    "{\"textDocument\":{\"uri\":\"" + URI + "\"}}"));
+            assertThat(client.answerTo("55").has("result")).isTrue();
+            expectAlive(client);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Content-Length: -5\r\n\r\n", "Content-Length: x\r\n\r\n",
+            "Content-Length: 99999999999999999999\r\n\r\n", "Content-Length: 7\r\nContent-Length: 2\r\n\r\n{}",
+            "Content-Length: 2\r\n\r\n[]", "Content-Length: 4\r\n\r\nnull",
+            "Content-Length: 7\r\n\r\n{\"a\":1}{\"b\":2}"})
+    void lengthsThatLieCostNoMessageAfterThem(String bytes) {
+        try (RawClient client = opened()) {
+            client.sendRaw(bytes.getBytes(StandardCharsets.US_ASCII));
+            expectAlive(client);
+        }
+    }
+
+    @Test
+    void aFileThatUsesItselfAndAFolderOfLinksThatGoesAway(@TempDir Path folder) throws Exception {
+        Path file = Files.writeString(folder.resolve("self.treen"), "use \"self\"\nlet a = 1\n");
+        Files.createSymbolicLink(folder.resolve("loop"), folder);
+        Files.createSymbolicLink(folder.resolve("alias.treen"), file);
+        Files.createSymbolicLink(folder.resolve("broken.treen"), folder.resolve("gone.treen"));
+        try (RawClient client = new RawClient()) {
+            client.send(request(1, "initialize", "{\"processId\":null,\"rootUri\":null,\"capabilities\":{},"
+                    + "\"workspaceFolders\":[{\"uri\":\"" + folder.toUri() + "\",\"name\":\"links\"}]}"));
+            client.answerTo("1");
+            client.send(notification("initialized", "{}"));
+            client.send(notification("textDocument/didOpen", "{\"textDocument\":{\"uri\":\"" + file.toUri()
+                    + "\",\"languageId\":\"treen\",\"version\":1,\"text\":\"use \\\"self\\\"\\nlet a = 1\\n\"}}"));
+            client.send(request(60, "workspace/symbol", "{\"query\":\"a\"}"));
+            assertThat(client.answerTo("60").toString()).contains("self.treen");
+            for (String name : new String[]{"loop", "alias.treen", "broken.treen", "self.treen"}) {
+                Files.delete(folder.resolve(name));
+            }
+            Files.delete(folder);
+            client.send(request(61, "workspace/diagnostic", "{\"previousResultIds\":[]}"));
+            assertThat(client.answerTo("61").has("result")).isTrue();
+            client.send(request(62, "workspace/executeCommand",
+                    "{\"command\":\"treen.build\",\"arguments\":[\"" + file.toUri() + "\"]}"));
+            client.answerTo("62");
+            assertThat(folder).as("what is gone is not made again").doesNotExist();
+            Files.createDirectory(folder);
             expectAlive(client);
         }
     }

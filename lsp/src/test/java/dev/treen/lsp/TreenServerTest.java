@@ -186,4 +186,38 @@ class TreenServerTest {
                 .get(60, TimeUnit.SECONDS);
         assertThat(hints.toString()).contains("178 x 94");
     }
+
+    /** A session that is over holds on to no thread, and so to nothing that was said in it. */
+    @Test
+    void noThreadOutlivesItsSession() throws Exception {
+        java.util.Set<Thread> before = Thread.getAllStackTraces().keySet();
+        try (Editor editor = new Editor()) {
+            editor.open("let a = 1\n");
+        }
+        for (Thread thread : Thread.getAllStackTraces().keySet()) {
+            if (!before.contains(thread) && thread.getName().startsWith("treen-lsp")) {
+                assertThat(thread.join(java.time.Duration.ofSeconds(30))).as(thread.getName()).isTrue();
+            }
+        }
+    }
+
+    @Test
+    void everyWordOfTheLanguageSaysWhatItDoes() throws Exception {
+        String text = """
+                use "treen/box"
+                let wall = 9
+                part left { length 80; width 84; thickness wall }
+                part right like left
+                joint mitre left to right
+                require wall <= 9 because "it is so"
+                """;
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(text);
+            for (String word : java.util.List.of("use", "let", "part", "like", "joint", "to", "require", "because")) {
+                var hover = Editor.get(editor.document().hover(new org.eclipse.lsp4j.HoverParams(
+                        Editor.file(uri), editor.at(uri, word.equals("to") ? " to " : word, word.equals("to") ? 2 : 1))));
+                assertThat(hover).as(word).isNotNull();
+            }
+        }
+    }
 }

@@ -13,14 +13,17 @@ import dev.treen.syntax.Statement;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Where a cursor stands: in which block, by which schema. Completion and hover share it.
  *
  * @param schema of the innermost block round the cursor; empty at the top of the file
  * @param property of the innermost statement, when the cursor stands in one of its values
+ * @param given the properties that the block has already, but for the one at the cursor
  */
-record Context(Optional<BlockSchema> schema, Optional<PropertySchema> property) {
+record Context(Optional<BlockSchema> schema, Optional<PropertySchema> property, Set<String> given) {
 
     static Context at(Document document, int offset) {
         return within(
@@ -45,14 +48,23 @@ record Context(Optional<BlockSchema> schema, Optional<PropertySchema> property) 
             if (statement instanceof Statement.Property property
                     && property.span().touches(offset)
                     && property.name().span().end() < offset) {
-                return new Context(schema, schema.flatMap(s -> s.property(property.name().text())));
+                return new Context(schema, schema.flatMap(s -> s.property(property.name().text())),
+                        given(statements, offset));
             }
         }
-        return new Context(schema, Optional.empty());
+        return new Context(schema, Optional.empty(), given(statements, offset));
+    }
+
+    private static Set<String> given(List<Statement> statements, int offset) {
+        return statements.stream()
+                .filter(statement -> !statement.span().touches(offset))
+                .filter(Statement.Property.class::isInstance)
+                .map(statement -> ((Statement.Property) statement).name().text())
+                .collect(Collectors.toSet());
     }
 
     /** Whether a cursor stands in a block; in one that is not closed yet also behind all that is in it. */
-    private static boolean isIn(Span block, int offset, boolean last) {
+    static boolean isIn(Span block, int offset, boolean last) {
         return block.start() < offset
                 && (offset < block.end() || (last && block.source().text().charAt(block.to() - 1) != '}'));
     }

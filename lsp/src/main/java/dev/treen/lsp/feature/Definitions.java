@@ -1,11 +1,13 @@
 package dev.treen.lsp.feature;
 
 import dev.treen.lsp.Document;
-import dev.treen.lsp.Documents;
 import dev.treen.model.Usage;
+import dev.treen.source.SourceFile;
 import dev.treen.source.Span;
+import dev.treen.syntax.Statement;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.eclipse.lsp4j.Location;
 
 /** From a name to the place that declares it. */
@@ -20,7 +22,9 @@ public final class Definitions {
     /** Where the name at {@code offset} is declared. */
     public List<Location> at(Document document, int offset) {
         return usage(document, offset)
-                .map(usage -> List.of(location(document, usage.declaredAt())))
+                .map(Usage::declaredAt)
+                .or(() -> usedFile(document, offset).map(file -> file.span(0, 0)))
+                .map(declared -> List.of(location(document, declared)))
                 .orElse(List.of());
     }
 
@@ -31,10 +35,19 @@ public final class Definitions {
                 .min(java.util.Comparator.comparingInt(u -> u.at().end() - u.at().start()));
     }
 
+    /** The file that is named by the path at {@code offset}. */
+    static Optional<SourceFile> usedFile(Document document, int offset) {
+        return document.analysis().tree().statements().stream()
+                .filter(statement -> statement.span().touches(offset))
+                .flatMap(statement -> statement instanceof Statement.Use(var _, var path, var _)
+                        ? path.stream()
+                        : Stream.empty())
+                .filter(path -> path.span().touches(offset))
+                .findFirst()
+                .flatMap(path -> document.used(path.value(), document.file()));
+    }
+
     private Location location(Document document, Span span) {
-        String uri = span.file().name().equals(document.file().name())
-                ? document.uri()
-                : Documents.uriOf(span.file().name());
-        return new Location(uri, ranges.range(document, span));
+        return new Location(document.address(span.file().name()), ranges.range(document, span));
     }
 }

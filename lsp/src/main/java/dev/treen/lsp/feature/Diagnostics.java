@@ -6,7 +6,6 @@ import dev.treen.finding.Related;
 import dev.treen.finding.Remedy;
 import dev.treen.finding.Severity;
 import dev.treen.lsp.Document;
-import dev.treen.lsp.Documents;
 import dev.treen.lsp.position.PositionEncoding;
 import dev.treen.lsp.position.Positions;
 import dev.treen.model.ModelFindings;
@@ -82,10 +81,7 @@ public final class Diagnostics {
         List<DiagnosticRelatedInformation> related = new ArrayList<>();
         for (Related each : finding.related()) {
             Location at = new Location(
-                    each.at().file().name().equals(document.file().name())
-                            ? document.uri()
-                            : Documents.uriOf(each.at().file().name()),
-                    range(document, each.at()));
+                    document.address(each.at().file().name()), range(document, each.at()));
             related.add(new DiagnosticRelatedInformation(at, each.label()));
         }
         diagnostic.setRelatedInformation(related);

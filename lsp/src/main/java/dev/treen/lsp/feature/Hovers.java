@@ -58,13 +58,15 @@ public final class Hovers {
         Span at = document.file().span(token.get().start(), token.get().end());
         lines.addAll(parts(document, at, format));
         lines.addAll(settings(document, at, format));
-        lines.addAll(WoodNotes.ofBoards(document, at));
+        lines.addAll(WoodNotes.ofBoards(document, at, format));
         lines.addAll(joints.at(document, at, format));
+        lines.addAll(ThingHovers.declared(document, at, format));
+        lines.addAll(ThingHovers.used(document, offset));
         if (lines.isEmpty()) {
-            Definitions.usage(document, offset).ifPresent(usage -> lines.addAll(usage(document, usage)));
+            Definitions.usage(document, offset).ifPresent(usage -> lines.addAll(usage(document, usage, format)));
         }
         if (lines.isEmpty() || joint(at)) {
-            word(document, at, offset).ifPresent(lines::add);
+            word(document, at, offset, token.get().kind()).ifPresent(lines::add);
         }
         if (lines.isEmpty()) {
             document.analysis().evaluation().bareNumbers().stream()
@@ -123,10 +125,10 @@ public final class Hovers {
         return List.of();
     }
 
-    private static List<String> usage(Document document, Usage usage) {
+    private static List<String> usage(Document document, Usage usage, LengthFormat format) {
         Derivation how = usage.value().how();
-        if (usage.value().value() instanceof Datum.Thing(String path, Datum.Thing.Kind kind)) {
-            return List.of(kind.name().toLowerCase(java.util.Locale.ROOT) + " `" + path + "`");
+        if (usage.value().value() instanceof Datum.Thing) {
+            return ThingHovers.said(document, usage, format);
         }
         return List.of(block(Explanation.of(how, settings(document))));
     }
@@ -139,7 +141,7 @@ public final class Hovers {
         return "```text\n" + text + "\n```";
     }
 
-    private static Optional<String> word(Document document, Span at, int offset) {
+    private static Optional<String> word(Document document, Span at, int offset, Token.Kind kind) {
         String word = at.text();
         Context context = Context.at(document, offset);
         Optional<PropertySchema> property = context.schema().flatMap(s -> s.property(word)).or(context::property);
@@ -153,6 +155,9 @@ public final class Hovers {
                 .filter(b -> b.word().equals(word))
                 .findFirst()
                 .or(() -> Schemas.all().stream().filter(b -> b.word().equals(word)).findFirst());
-        return block.map(b -> b.doc() + "\n\n" + block(b.example()));
+        return block.map(b -> b.doc() + "\n\n" + block(b.example()))
+                .or(() -> kind == Token.Kind.WORD || kind == Token.Kind.RESERVED
+                        ? Keywords.named(word).map(each -> "`" + word + "`: " + each.doc() + "\n\n" + block(each.example()))
+                        : Optional.empty());
     }
 }

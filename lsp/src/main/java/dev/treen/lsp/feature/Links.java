@@ -1,7 +1,6 @@
 package dev.treen.lsp.feature;
 
 import dev.treen.lsp.Document;
-import dev.treen.lsp.Documents;
 import dev.treen.source.Span;
 import dev.treen.syntax.Statement;
 import java.util.ArrayList;
@@ -23,7 +22,7 @@ public final class Links {
                     Span at = text.span();
                     DocumentLink link = new DocumentLink(
                             document.positions().range(at.start() + 1, Math.max(at.start() + 1, at.end() - 1)),
-                            Documents.uriOf(file.name()));
+                            document.address(file.name()));
                     link.setTooltip("Open " + file.name());
                     links.add(link);
                 }));

@@ -25,7 +25,12 @@ final class Places {
 
     String uri(Span span) {
         Document document = known.get(span.file().name());
-        return document == null ? Documents.uriOf(span.file().name()) : document.uri();
+        if (document != null) {
+            return document.uri();
+        }
+        return known.values().stream().findAny()
+                .map(each -> each.address(span.file().name()))
+                .orElseGet(() -> Documents.uriOf(span.file().name()));
     }
 
     Range range(Span span) {

@@ -4,7 +4,6 @@ import dev.treen.finding.Edit;
 import dev.treen.finding.Finding;
 import dev.treen.finding.Remedy;
 import dev.treen.lsp.Document;
-import dev.treen.lsp.Documents;
 import dev.treen.lsp.position.Positions;
 import dev.treen.source.Span;
 import java.util.ArrayList;
@@ -123,10 +122,7 @@ public final class QuickFixes {
     private Map<String, List<TextEdit>> byFile(Document document, List<Edit> edits) {
         Map<String, List<TextEdit>> byFile = new LinkedHashMap<>();
         for (Edit edit : edits) {
-            String uri = edit.at().file().name().equals(document.file().name())
-                    ? document.uri()
-                    : Documents.uriOf(edit.at().file().name());
-            byFile.computeIfAbsent(uri, u -> new ArrayList<>())
+            byFile.computeIfAbsent(document.address(edit.at().file().name()), u -> new ArrayList<>())
                     .add(new TextEdit(diagnostics.range(document, edit.at()), edit.text()));
         }
         return byFile;

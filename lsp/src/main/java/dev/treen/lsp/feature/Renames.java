@@ -4,6 +4,7 @@ import dev.treen.finding.Finding;
 import dev.treen.lsp.Document;
 import dev.treen.lsp.position.PositionEncoding;
 import dev.treen.model.FileLoader;
+import dev.treen.model.Library;
 import dev.treen.model.Symbol;
 import dev.treen.plan.Compilation;
 import dev.treen.source.SourceFile;
@@ -41,6 +42,7 @@ public final class Renames {
     /** The name that would be changed; empty where the cursor stands on none. */
     public Optional<PrepareRenameResult> prepare(Document document, int offset) {
         return Names.declared(document, offset)
+                .filter(declared -> !isTreens(declared))
                 .flatMap(declared -> Names.places(List.of(document), declared).stream()
                         .filter(each -> Names.isIn(each, document) && each.touches(offset))
                         .findFirst())
@@ -55,6 +57,9 @@ public final class Renames {
      */
     public WorkspaceEdit to(Document document, List<Document> among, int offset, String name) {
         Span declared = Names.declared(document, offset).orElseThrow(() -> refused("there is no name here to change"));
+        if (isTreens(declared)) {
+            throw refused("`" + declared.text() + "` is a name in a pattern that comes with Treen, and keeps it");
+        }
         if (!NAME.matcher(name).matches() || RESERVED.contains(name)) {
             throw refused("`" + name + "` cannot be a name: letters, digits and _ make one, and no reserved word");
         }
@@ -130,6 +135,10 @@ public final class Renames {
 
     private static List<String> codes(Compilation compilation) {
         return compilation.quick().findings().stream().map(Finding::code).toList();
+    }
+
+    private static boolean isTreens(Span declared) {
+        return Library.tree(declared.file().name()).isPresent();
     }
 
     private static ResponseErrorException refused(String why) {

@@ -22,6 +22,22 @@ final class Snippets {
                         width      ${3:84}
                         thickness  ${4:9}
                     }"""),
+            Map.entry("sheet", """
+                    sheet ${1:birch_ply} {
+                        size  ${2:1220} x ${3:610} x ${4:6}
+                    }"""),
+            Map.entry("hardware", "hardware ${1:brass_hinge} { kind hinge; long ${2:40} }"),
+            Map.entry("use", "use \"${1:treen/box}\""),
+            Map.entry("when", """
+                    when ${1:1 < 2} {
+                        part ${2:shelf} { length ${3:300}; width ${4:90}; thickness ${5:12} }
+                    }"""),
+            Map.entry("pattern", """
+                    pattern ${1:frame} {
+                        param ${2:stile} : length = ${3:57mm}
+                        part ${4:side} { length ${5:300}; width ${2:stile}; thickness ${6:20} }
+                    }"""),
+            Map.entry("param", "param ${1:stile} : ${2|length,size,count,angle,text,part,board|} = ${3:57mm}"),
             Map.entry("let", "let ${1:wall} = ${2:9}"),
             Map.entry("repeat", """
                     repeat ${1:i} in 1..${2:3} {

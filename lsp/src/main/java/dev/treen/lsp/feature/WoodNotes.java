@@ -5,8 +5,11 @@ import dev.treen.joinery.ProjectCautions;
 import dev.treen.lsp.Document;
 import dev.treen.model.Board;
 import dev.treen.plan.YearText;
+import dev.treen.quantity.DecimalText;
 import dev.treen.quantity.LengthFormat;
+import dev.treen.quantity.Size;
 import dev.treen.source.Span;
+import dev.treen.wood.SpeciesTable;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,13 +33,20 @@ final class WoodNotes {
     }
 
     /** What there is to say of a board or its species at this place. */
-    static List<String> ofBoards(Document document, Span at) {
+    static List<String> ofBoards(Document document, Span at, LengthFormat format) {
         List<String> lines = new ArrayList<>();
         Joined joined = document.analysis().joined();
         for (Board board : joined.project().boards()) {
             if (Names.same(board.nameAt(), at) || Names.same(board.speciesAt(), at)) {
                 lines.add((board.sheet() ? "sheet `" : "board `") + board.name() + "`"
-                        + board.species().map(species -> " of " + species.replace('_', ' ')).orElse(""));
+                        + board.species().map(species -> " of " + species.replace('_', ' ')).orElse("")
+                        + ", " + new Size(board.length().value(), board.width().value(), board.thickness().value())
+                                .text(format)
+                        + board.moisture().map(percent -> ", " + DecimalText.write(percent, 1) + " % moisture").orElse(""));
+                if (board.declared().isEmpty()) {
+                    board.species().flatMap(SpeciesTable.published()::get)
+                            .ifPresent(wood -> lines.addAll(SpeciesNotes.fully(wood)));
+                }
                 cautions(joined, board.name(), lines);
             }
         }

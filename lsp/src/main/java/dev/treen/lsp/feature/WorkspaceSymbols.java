@@ -3,7 +3,9 @@ package dev.treen.lsp.feature;
 import dev.treen.lsp.Document;
 import dev.treen.lsp.position.PositionEncoding;
 import dev.treen.model.Symbol;
+import dev.treen.source.Span;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -29,16 +31,29 @@ public final class WorkspaceSymbols {
         Set<String> seen = new HashSet<>();
         for (Document document : documents) {
             for (Symbol symbol : document.analysis().evaluation().symbols()) {
-                String place = symbol.nameAt().file().name() + symbol.nameAt().start() + symbol.name();
+                Span at = here(document, symbol);
+                String place = at.file().name() + at.start() + symbol.name();
                 if (found.size() < MOST && matches(symbol.name(), query) && seen.add(place)) {
                     found.add(new WorkspaceSymbol(
                             symbol.name(), Outline.kind(symbol.kind()),
-                            Either.forLeft(places.location(symbol.nameAt())),
+                            Either.forLeft(places.location(at)),
                             symbol.kind()));
                 }
             }
         }
         return found;
+    }
+
+    /** Where the project says it: what a pattern made, at the instance, and not in the pattern, which makes it elsewhere too. */
+    private static Span here(Document document, Symbol symbol) {
+        if (Names.isIn(symbol.nameAt(), document)) {
+            return symbol.nameAt();
+        }
+        return document.analysis().evaluation().symbols().stream()
+                .filter(each -> Names.isIn(each.nameAt(), document) && symbol.name().startsWith(each.name() + "."))
+                .max(Comparator.comparingInt((Symbol each) -> each.name().length()))
+                .map(Symbol::nameAt)
+                .orElse(symbol.nameAt());
     }
 
     private static boolean matches(String name, String query) {

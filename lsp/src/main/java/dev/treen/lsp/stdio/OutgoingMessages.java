@@ -63,6 +63,11 @@ final class OutgoingMessages implements MessageConsumer {
         unsent.add(whole);
     }
 
+    /** The session is over: the writing ends behind what has been given so far. */
+    void end() {
+        unsent.add(LAST);
+    }
+
     /** Waits until everything given so far is on its way, but no longer than a client can be expected to need. */
     void finish(Duration atMost) {
         unsent.add(LAST);

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.eclipse.lsp4j.jsonrpc.MessageConsumer;
@@ -100,6 +101,9 @@ public final class StdioServer {
         }, "treen-lsp-reader", READER_STACK);
         reader.setDaemon(true);
         reader.start();
+        // Nobody may wait for the end of this session; its writing must not wait on for ever with the stream in its hands.
+        var _ = exitCode.thenRunAsync(outgoing::end,
+                CompletableFuture.delayedExecutor(LAST_WORDS.toMillis(), TimeUnit.MILLISECONDS));
         return new StdioServer(exitCode, outgoing, client);
     }
 

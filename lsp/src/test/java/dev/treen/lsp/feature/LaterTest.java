@@ -166,4 +166,27 @@ class LaterTest {
             assertThat(hints(editor, uri)).anyMatch(each -> each.getLabel().getLeft().equals("mm"));
         }
     }
+
+    /** What others show of a file follows it: an editor asks again only for the text that is typed in. */
+    @Test
+    void whatOthersShowIsAskedForAgainWhenAFileThatTheyUseChanges() throws Exception {
+        var workspace = new org.eclipse.lsp4j.WorkspaceClientCapabilities();
+        workspace.setInlayHint(new org.eclipse.lsp4j.InlayHintWorkspaceCapabilities(true));
+        workspace.setCodeLens(new org.eclipse.lsp4j.CodeLensWorkspaceCapabilities(true));
+        workspace.setSemanticTokens(new org.eclipse.lsp4j.SemanticTokensWorkspaceCapabilities(true));
+        var can = new org.eclipse.lsp4j.ClientCapabilities();
+        can.setWorkspace(workspace);
+        try (Editor editor = new Editor(can)) {
+            String rack = editor.open("file:///bench/rack.treen", "let wall = 9\n");
+            editor.open("file:///bench/one.treen",
+                    "use \"rack\"\npart side { length 300; width 80; thickness wall }\n");
+            editor.type(rack, editor.range(rack, "9"), "11");
+            java.util.Set<String> asked = new java.util.HashSet<>();
+            while (!asked.containsAll(java.util.Set.of("hints", "tokens", "lenses"))) {
+                String next = editor.client().refreshed.poll(30, java.util.concurrent.TimeUnit.SECONDS);
+                assertThat(next).as("after %s", asked).isNotNull();
+                asked.add(next);
+            }
+        }
+    }
 }

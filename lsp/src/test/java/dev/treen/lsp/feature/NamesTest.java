@@ -158,4 +158,32 @@ class NamesTest {
                     .contains("front", "back");
         }
     }
+
+    /** What comes with Treen lies in no folder of the maker's: it is shown as a file of the session, and never edited. */
+    @Test
+    void aPatternThatComesWithTreenCanBeReadAndKeepsItsNames() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open("use \"treen/box\"\nbox caddy { inside 160 x 80 x 70 }\n");
+            var word = editor.at(uri, "box caddy", 1);
+            var path = editor.at(uri, "treen/box", 3);
+            for (var at : List.of(word, path)) {
+                var found = get(editor.document().definition(
+                        new org.eclipse.lsp4j.DefinitionParams(file(uri), at))).getLeft();
+                assertThat(found).hasSize(1);
+                java.nio.file.Path shown = java.nio.file.Path.of(java.net.URI.create(found.getFirst().getUri()));
+                assertThat(java.nio.file.Files.readString(shown)).contains("pattern box");
+            }
+            assertThat(get(editor.document().prepareRename(
+                    new org.eclipse.lsp4j.PrepareRenameParams(file(uri), word)))).isNull();
+            assertThatThrownBy(() -> get(editor.document().rename(
+                    new org.eclipse.lsp4j.RenameParams(file(uri), word, "chest"))))
+                    .hasMessageContaining("comes with Treen");
+            assertThat(get(editor.document().documentLink(
+                    new org.eclipse.lsp4j.DocumentLinkParams(file(uri))))).hasSize(1);
+            String hover = get(editor.document().hover(
+                    new org.eclipse.lsp4j.HoverParams(file(uri), editor.at(uri, "caddy", 1)))).getContents().getRight()
+                    .getValue();
+            assertThat(hover).contains("made by pattern `box`").contains("front  ");
+        }
+    }
 }

@@ -98,4 +98,17 @@ class RefactoringsTest {
             assertThat(after(editor, uri, editor.range(uri, "box caddy"), "refactor.rewrite")).isEmpty();
         }
     }
+
+    /** Among more than a thousand parts a pattern is not looked for: its search would outlast the maker's patience. */
+    @Test
+    void aPatternIsLookedForAmongAThousandPartsAtMost() throws Exception {
+        String caddy = java.nio.file.Files.readString(Path.of("..", "examples", "tea-caddy", "tea-caddy.treen"));
+        String slats = "\nrepeat i in 1..%d { part slat[i] { length 300; width 40; thickness 12 } }\n";
+        try (Editor editor = new Editor()) {
+            String few = editor.open(caddy + slats.formatted(3));
+            assertThat(after(editor, few, editor.range(few, "part front"), "refactor.rewrite")).isPresent();
+            String many = editor.open(caddy + slats.formatted(1_000));
+            assertThat(after(editor, many, editor.range(many, "part front"), "refactor.rewrite")).isEmpty();
+        }
+    }
 }
