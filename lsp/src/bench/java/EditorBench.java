@@ -88,7 +88,8 @@ final class EditorBench {
                 Thread.sleep(REST);
                 if (Boolean.getBoolean("treen.memory") && done(begun, round, rounds) * 10 >= tenths + 1) {
                     tenths++;
-                    System.out.printf(Locale.ROOT, "| %,d | heap after %,d rounds and %d s, MB; threads | %.1f | %d | |%n",
+                    System.out.printf(Locale.ROOT,
+                            "| %,d | heap after %,d rounds and %d s, MB; threads | %.1f | %d | |%n",
                             lines, round, (System.nanoTime() - begun) / 1_000_000_000L, held(server), threads(server));
                 }
             }

@@ -98,7 +98,8 @@ public class PlanBenchmark {
         Sources.Recorder files = new Sources.Recorder(file, FileLoader.NONE);
         Compilation compilation = Compilation.of(file, files);
         Plan plan = compilation.plan();
-        return PlanPage.document(plan, compilation.checked().facts().years(), Drawings.all(plan.joined(), Figures.of(plan.settings())),
+        return PlanPage.document(plan, compilation.checked().facts().years(),
+                Drawings.all(plan.joined(), Figures.of(plan.settings())),
                 files.sources(), Optional.empty());
     }
 }

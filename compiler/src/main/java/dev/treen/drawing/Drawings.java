@@ -89,7 +89,9 @@ public final class Drawings {
         Map<Object, List<FinishedPart>> groups = new LinkedHashMap<>();
         for (FinishedPart part : parts) {
             if (drawable(part)) {
-                Object key = List.of(part.part().bought().flatMap(Board::species).or(() -> part.part().from().map(Board::name)).orElse(""),
+                Object key = List.of(
+                        part.part().bought().flatMap(Board::species).or(() -> part.part().from().map(Board::name))
+                                .orElse(""),
                         part.part().bought().isPresent(), Look.of(Laid.of(part)));
                 groups.computeIfAbsent(key, k -> new ArrayList<>()).add(part);
             }

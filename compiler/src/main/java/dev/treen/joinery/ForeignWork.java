@@ -83,13 +83,15 @@ final class ForeignWork {
         return new Work(
                 Work.Stage.FIT,
                 (rebate ? "Lay in `" : "Put on `") + String.join("`, `", foreign) + "` without glue"
-                        + (rebate ? ", and hold with brads, points or a bead pinned to the wood" : ", as its maker says"),
+                        + (rebate ? ", and hold with brads, points or a bead pinned to the wood"
+                                : ", as its maker says"),
                 foreign,
                 round,
                 rebate ? "brad pusher or small hammer with a card under it, pincers" : "as its maker says",
                 List.of(),
                 "",
-                rebate ? "it lies flat and free all round, and nothing presses on it" : "it sits firm and can be taken off",
+                rebate ? "it lies flat and free all round, and nothing presses on it"
+                        : "it sits firm and can be taken off",
                 CARE);
     }
 
@@ -109,7 +111,8 @@ final class ForeignWork {
         return Finding.of(
                 JoineryFindings.BOUGHT_CUT,
                 joint.at(),
-                "This `" + joint.kind() + "` would be cut into `" + part.name() + "`, which is bought ready, of " + stuff)
+                "This `" + joint.kind() + "` would be cut into `" + part.name() + "`, which is bought ready, of "
+                        + stuff)
                 .found("A part that is bought goes in as it comes.")
                 .because("The plan would tell the maker to cut what the tools at hand do not cut.")
                 .related(bought.speciesAt(), "it is bought here")

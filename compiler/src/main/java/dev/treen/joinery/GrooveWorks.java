@@ -104,7 +104,8 @@ final class GrooveWorks {
                 "the face that lies toward the groove",
                 "it goes in dry all round, and can be moved by hand",
                 sheets(statement) ? ofSheet(first.joint())
-                        : held(first.joint()) + " Finish it before it is closed in, or a raw line shows when it shrinks.");
+                        : held(first.joint())
+                                + " Finish it before it is closed in, or a raw line shows when it shrinks.");
     }
 
     /** Whether all its panels are cut from manufactured sheets. */

@@ -151,7 +151,8 @@ public final class Hinge implements JointKind {
                 made -> Axes.of(made.meeting().left().placing().thickness().axis()) == Axis.Z);
         return List.of(new Work(
                 Work.Stage.WHEN_SET,
-                "Let in the hinges, once the " + (lid ? "lid" : "door") + " fits: mark them from the piece in its place, gauge, chop, screw them on"
+                "Let in the hinges, once the " + (lid ? "lid" : "door")
+                        + " fits: mark them from the piece in its place, gauge, chop, screw them on"
                         + " with one screw each, try, then the rest; take them off for the finish",
                 Rebate.names(statement),
                 List.of(),

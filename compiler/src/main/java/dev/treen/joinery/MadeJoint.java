@@ -40,7 +40,8 @@ public record MadeJoint(
 
     /** Whether it holds its two parts fast to each other. */
     public boolean holdsFast() {
-        return (fasteners.isPresent() || !foreign()) && JointKinds.named(joint().kind()).map(JointKind::holdsFast).orElse(true)
+        return (fasteners.isPresent() || !foreign())
+                && JointKinds.named(joint().kind()).map(JointKind::holdsFast).orElse(true)
                 && fasteners.map(Fasteners::fast).orElse(true);
     }
 

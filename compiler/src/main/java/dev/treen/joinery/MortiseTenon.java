@@ -172,7 +172,8 @@ public final class MortiseTenon implements JointKind {
             figures.add(new Figure(
                     MORTISE,
                     Ruled.of(MORTISE, sizes.reach().value().plus(more),
-                            "deeper than the tenon is long, so that glue and chips have room", "common practice, no source",
+                            "deeper than the tenon is long, so that glue and chips have room",
+                            "common practice, no source",
                             sizes.reach()),
                     true));
         }

@@ -53,14 +53,16 @@ public record Part(
     /** The same with other flaws that it may have. */
     public Part taking(Takes others) {
         return new Part(
-                name, nameAt, length, width, thickness, overall, from, bought, rings, ringsAt, placing, planned, others, turns,
+                name, nameAt, length, width, thickness, overall, from, bought, rings, ringsAt, placing, planned, others,
+                turns,
                 glueUp, service, allow, tolerances, doc);
     }
 
     /** The same, glued up from staves. */
     public Part gluedUp(GlueUp how) {
         return new Part(
-                name, nameAt, length, width, thickness, overall, from, bought, rings, ringsAt, placing, planned, takes, turns,
+                name, nameAt, length, width, thickness, overall, from, bought, rings, ringsAt, placing, planned, takes,
+                turns,
                 Optional.of(how), service, allow, tolerances, doc);
     }
 

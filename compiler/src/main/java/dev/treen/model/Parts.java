@@ -52,7 +52,8 @@ final class Parts {
             return Optional.empty();
         }
         Optional<Part> planned = Optional.ofNullable(session.measured.planned().get(entry.path()));
-        Optional<Board> bought = new Bought(session, reader, new BoardReader(session, reader, settingsReader, settings.allow()))
+        Optional<Board> bought = new Bought(session, reader,
+                new BoardReader(session, reader, settingsReader, settings.allow()))
                 .read(entry, List.of(length.get(), width.get(), thickness.get()), settings.allow());
         if (bought.isPresent()) {
             from = Optional.empty();

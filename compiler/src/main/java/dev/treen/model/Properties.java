@@ -163,7 +163,8 @@ record Properties(Map<String, List<Given>> given, Optional<Properties> like) {
 
     /** Whether {@code name} is given, here or in what this falls back on, no farther away than {@code than} is. */
     boolean nearer(String name, String than) {
-        return given.containsKey(name) || (!given.containsKey(than) && like.map(l -> l.nearer(name, than)).orElse(false));
+        return given.containsKey(name)
+                || (!given.containsKey(than) && like.map(l -> l.nearer(name, than)).orElse(false));
     }
 
     /** All that are given of a repeating property. */

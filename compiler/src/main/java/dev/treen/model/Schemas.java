@@ -383,7 +383,8 @@ public final class Schemas {
                                     + " `metal`, `stone`, `plastic`, `card`, a sheet, or a wood. It is not laid out on boards, not planed, cut to size or"
                                     + " finished; it stands in the list of what to buy, and is put in at its step: what is no"
                                     + " wood when the rest has its finish."),
-                    optional("price", new Inner(PRICE), "not known", "What it costs, where it is bought. " + PRICE.doc()),
+                    optional("price", new Inner(PRICE), "not known",
+                            "What it costs, where it is bought. " + PRICE.doc()),
                     optional("grain", new OneOf(GRAIN), "along",
                             "How it lies on a sheet: `along` the face grain with its length, or `any` way that saves wood. On a"
                                     + " sheet of mdf it lies any way. On a board the grain always runs along its length,"

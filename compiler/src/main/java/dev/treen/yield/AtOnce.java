@@ -22,8 +22,8 @@ public final class AtOnce {
     /** As the other threads that search have it: trees of cuts are walked by recursion. */
     private static final long STACK = 16L << 20;
 
-    private static final Semaphore PROCESSORS =
-            new Semaphore(Math.min(MOST, Runtime.getRuntime().availableProcessors()) - 1);
+    private static final Semaphore PROCESSORS = new Semaphore(
+            Math.min(MOST, Runtime.getRuntime().availableProcessors()) - 1);
 
     private static final ScopedValue<Semaphore> HELPERS = ScopedValue.newInstance();
 

@@ -11,8 +11,8 @@ import java.util.function.Function;
  * who is told needs to know nothing of threads.
  */
 public final class Reports {
-    private static final Comparator<Progress.Report> BETTER =
-            Comparator.comparingInt(Progress.Report::unplaced).thenComparingLong(Progress.Report::score);
+    private static final Comparator<Progress.Report> BETTER = Comparator.comparingInt(Progress.Report::unplaced)
+            .thenComparingLong(Progress.Report::score);
 
     private final Progress to;
     private final long ofSteps;
@@ -30,8 +30,8 @@ public final class Reports {
 
     /** For searches of which each lays out a part of all: so many parts each, and {@code ofSteps} for all. */
     public static List<Progress> ofAll(Progress to, long ofSteps, List<Integer> parts) {
-        List<Progress.Report> none =
-                parts.stream().map(count -> new Progress.Report(0, 0, 0, 0, count, false)).toList();
+        List<Progress.Report> none = parts.stream().map(count -> new Progress.Report(0, 0, 0, 0, count, false))
+                .toList();
         return new Reports(to, ofSteps, none, Reports::sum).each();
     }
 

@@ -122,14 +122,16 @@ class DrawingsTest {
     /** The table's leg has two pairs of mortises at the same height, one pair in its face edge: both are seen from outside. */
     @Test
     void everyMortiseIsSeenFromWhereItIsChopped() {
-        PartViews leg = PartViews.of(Laid.of(Projects.example("garden-table").joined().part("garden.leg[1]").orElseThrow()));
+        PartViews leg = PartViews
+                .of(Laid.of(Projects.example("garden-table").joined().part("garden.leg[1]").orElseThrow()));
         assertThat(leg.views()).extracting(PartView::way).contains(Way.FRONT, Way.BELOW);
         for (String example : List.of("garden-table", "garden-bench", "larder-door", "spice-cabinet", "sewing-box")) {
             Projects.example(example).joined().parts().forEach(part -> {
                 PartViews views = PartViews.of(Laid.of(part));
                 Set<Way> shown = views.views().stream().map(PartView::way).collect(Collectors.toSet());
                 Mouths mouths = Mouths.of(Laid.of(part));
-                assertThat(Way.values()).as(example + " " + part.part().name()).noneMatch(way -> mouths.wants(way, shown));
+                assertThat(Way.values()).as(example + " " + part.part().name())
+                        .noneMatch(way -> mouths.wants(way, shown));
             });
         }
     }

@@ -54,7 +54,8 @@ final class AbsurdJointsTest {
                 case ANGLE -> List.of("-10deg", "0deg", "90deg", "179deg", "1:0");
                 case SIZE, SIZE_2, SIZE_3 -> List.of("0 x 0", "-5 x 4", "9999 x 9999", "0.001 x 0.001");
                 case POINT_2, POINT_3 -> List.of("0, 0", "-5, -5", "9999, 9999");
-                case PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE, TEXT, DIRECTION, SPECIES, STUFF, BOARD, PART, PARTS, SAW,
+                case PERCENT, PERCENT_RANGE, TEMPERATURE_RANGE, TEXT, DIRECTION, SPECIES, STUFF, BOARD, PART, PARTS,
+                        SAW,
                         ROOM, LOAD, MASS, NUMBER, PAIR, FLAWS, RINGS ->
                     List.of(NO_WORD, "-1");
             };

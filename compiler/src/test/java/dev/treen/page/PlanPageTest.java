@@ -39,7 +39,8 @@ class PlanPageTest {
         Sources.Recorder files = new Sources.Recorder(file, loader);
         Compilation compilation = Compilation.of(file, files);
         Plan plan = compilation.plan();
-        return PlanPage.of(plan, compilation.checked().facts().years(), Drawings.all(plan.joined(), Figures.of(plan.settings())), files.sources(),
+        return PlanPage.of(plan, compilation.checked().facts().years(),
+                Drawings.all(plan.joined(), Figures.of(plan.settings())), files.sources(),
                 beside);
     }
 

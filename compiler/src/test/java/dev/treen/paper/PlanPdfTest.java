@@ -56,7 +56,8 @@ class PlanPdfTest {
         Sources.Recorder files = new Sources.Recorder(file, FileLoader.NONE);
         Compilation compilation = Compilation.of(file, files);
         return PlanPage.document(compilation.plan(), compilation.checked().facts().years(),
-                Drawings.all(compilation.plan().joined(), Figures.of(compilation.plan().settings())), files.sources(), Optional.empty());
+                Drawings.all(compilation.plan().joined(), Figures.of(compilation.plan().settings())), files.sources(),
+                Optional.empty());
     }
 
     private static byte[] pdf(Document page, PaperSize size) {

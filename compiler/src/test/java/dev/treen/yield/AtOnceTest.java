@@ -30,8 +30,8 @@ class AtOnceTest {
     @Test
     void resultsComeInTheOrderOfTheTasksAndWorkWithinWorkEnds() {
         for (int threads : List.of(1, 2, 8)) {
-            List<List<Integer>> results = AtOnce.on(threads, () -> AtOnce.all(tasks(20, i ->
-                    AtOnce.all(tasks(5, j -> 10 * i + j)))));
+            List<List<Integer>> results = AtOnce.on(threads,
+                    () -> AtOnce.all(tasks(20, i -> AtOnce.all(tasks(5, j -> 10 * i + j)))));
             assertThat(results).hasSize(20);
             for (int i = 0; i < 20; i++) {
                 assertThat(results.get(i)).containsExactly(10 * i, 10 * i + 1, 10 * i + 2, 10 * i + 3, 10 * i + 4);

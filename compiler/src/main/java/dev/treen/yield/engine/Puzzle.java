@@ -65,7 +65,8 @@ final class Puzzle {
 
     /** A layout of all parts without waste, where there may be one and it is found within a share of the budget; else null. */
     static @Nullable State of(Folded f, int stock, long stamp, Budget budget) {
-        return of(f, stock, stamp, budget, state -> {});
+        return of(f, stock, stamp, budget, state -> {
+        });
     }
 
     /** The same; layouts that come close are handed out, to be filled up with what is left. */

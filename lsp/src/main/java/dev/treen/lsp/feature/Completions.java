@@ -344,7 +344,8 @@ public final class Completions {
                     case ANGLE, RINGS -> List.of("deg");
                     case TEMPERATURE_RANGE -> List.of("degC", "degF");
                     case MASS, LOAD -> List.of("kg", "g", "lb", "oz");
-                    case PERCENT, PERCENT_RANGE, COUNT, TEXT, DIRECTION, SPECIES, STUFF, BOARD, PART, PARTS, SAW, ROOM, NUMBER,
+                    case PERCENT, PERCENT_RANGE, COUNT, TEXT, DIRECTION, SPECIES, STUFF, BOARD, PART, PARTS, SAW, ROOM,
+                            NUMBER,
                             PAIR, FLAWS ->
                         List.<String>of();
                 }

@@ -28,9 +28,11 @@ final class Keywords {
                     "repeat i in 1..3 { part shelf[i] { length 300; width 90; thickness 12 } }"),
             new Keyword("when", "What holds only on a condition; `else { … }` behind it what holds otherwise.",
                     "when lidded { part lid { length 160; width 80; thickness 7 } }"),
-            new Keyword("pattern", "A thing that can be made many times, in other sizes: its name then makes instances.",
+            new Keyword("pattern",
+                    "A thing that can be made many times, in other sizes: its name then makes instances.",
                     "pattern frame { param stile : length = 57mm }"),
-            new Keyword("param", "What an instance of the pattern may say, its type, and what holds when it says nothing.",
+            new Keyword("param",
+                    "What an instance of the pattern may say, its type, and what holds when it says nothing.",
                     "param stile : length = 57mm"));
 
     private static final List<Keyword> WITHIN = List.of(
