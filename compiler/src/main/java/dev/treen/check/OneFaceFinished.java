@@ -6,7 +6,6 @@ import dev.treen.finding.FindingKind;
 import dev.treen.finding.Remedy;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
-import dev.treen.model.Board;
 import dev.treen.model.Part;
 import dev.treen.model.Service;
 import dev.treen.wood.Figures;

@@ -37,7 +37,7 @@ final class SameProject {
             Part part = finished.part();
             parts.put(names.getOrDefault(part.name(), part.name()), new WrittenSizes().ofAll(List.of(
                     part.seen(), part.assembled(), part.overall(), part.from().map(Board::name),
-                    part.bought().map(Board::species), part.rings(),
+                    part.bought().isPresent(), part.bought().flatMap(Board::species), part.rings(),
                     part.placing(), part.takes(), part.turns(), part.service(), part.allow(), part.tolerances(),
                     part.glueUp(),
                     finished.length(), finished.width(), finished.thickness(),

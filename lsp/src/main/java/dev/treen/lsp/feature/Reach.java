@@ -7,7 +7,6 @@ import dev.treen.syntax.Block;
 import dev.treen.syntax.Expr;
 import dev.treen.syntax.Name;
 import dev.treen.syntax.Statement;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
