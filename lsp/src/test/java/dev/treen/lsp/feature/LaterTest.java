@@ -153,6 +153,48 @@ class LaterTest {
         }
     }
 
+    /** One hint behind the name of what a pattern makes, whose parts are written in another file. */
+    @Test
+    void whatAPatternMakesSaysItsSizeOverAll() throws Exception {
+        try (Editor editor = new Editor()) {
+            String caddy = "use \"treen/box\"\nproject { units mm }\n"
+                    + "board plank { species black_cherry; size 1200 x 140 x 27; rings flat; moisture 9% }\n"
+                    + "box caddy { inside 160 x 80 x 70; wall 9 }\n";
+            String uri = editor.open(caddy);
+            List<InlayHint> over = hints(editor, uri).stream()
+                    .filter(each -> each.getLabel().getLeft().endsWith("over all"))
+                    .toList();
+            assertThat(over).hasSize(1);
+            assertThat(over.getFirst().getPosition()).isEqualTo(editor.at(uri, "caddy", 5));
+            // The inside with a wall of 9 at both ends of its length and its width.
+            assertThat(over.getFirst().getLabel().getLeft()).matches("\\d+ parts, 178 x 98 x \\S+ mm over all");
+            JsonObject all = new JsonObject();
+            all.add("treen", (JsonObject) wanted("sizes"));
+            editor.server().getWorkspaceService().didChangeConfiguration(new DidChangeConfigurationParams(all));
+            assertThat(some(hints(editor, uri), "over all")).isFalse();
+        }
+    }
+
+    @Test
+    void thingsOfOneLineThatDifferAndPartsWithoutPlacesHaveNoSizeOverAll() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open("""
+                    pattern rack {
+                      param high : length = 40
+                      part side { length high; width 30; thickness 9; place { length up; width back; at 0, 0, 0 } }
+                      part back like side { place { at 20, 0, 0 } }
+                    }
+                    pattern pair { part a { length 40; width 30; thickness 9 }; part b like a }
+                    rack first { high 90 }
+                    pair loose
+                    repeat i in 1..2 { rack row[i] { high 100 * i } }
+                    """);
+            List<String> labels = hints(editor, uri).stream().map(each -> each.getLabel().getLeft()).toList();
+            assertThat(labels).filteredOn(label -> label.contains("part")).hasSize(2)
+                    .contains("2 parts", "2 parts, 29 x 30 x 90 mm over all");
+        }
+    }
+
     @Test
     void aClientThatCannotBeAskedTellsItsSettings() throws Exception {
         try (Editor editor = new Editor()) {
