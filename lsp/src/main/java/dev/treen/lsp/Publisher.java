@@ -17,24 +17,23 @@ import org.eclipse.lsp4j.services.LanguageClient;
  */
 final class Publisher {
     private final Supplier<Optional<LanguageClient>> client;
+    private final Refreshes refreshes;
     private final Function<Document, List<Diagnostic>> diagnostics;
     private final Map<String, PublishDiagnosticsParams> last = new ConcurrentHashMap<>();
-    private volatile boolean asksAgain;
     private volatile boolean asks;
 
-    Publisher(Supplier<Optional<LanguageClient>> client, Function<Document, List<Diagnostic>> diagnostics) {
+    Publisher(
+            Supplier<Optional<LanguageClient>> client,
+            Refreshes refreshes,
+            Function<Document, List<Diagnostic>> diagnostics) {
         this.client = client;
+        this.refreshes = refreshes;
         this.diagnostics = diagnostics;
-    }
-
-    /** The client said whether it asks again when it is told to. */
-    void asksAgain(boolean can) {
-        asksAgain = can;
     }
 
     /** The client has asked: what it was sent is taken back. */
     void asked() {
-        if (!asksAgain || asks) {
+        if (!refreshes.tellsDiagnostics() || asks) {
             return;
         }
         asks = true;
@@ -56,9 +55,7 @@ final class Publisher {
         PublishDiagnosticsParams now = now(document);
         if (isNews(now)) {
             if (asks) {
-                client.get().ifPresent(to -> {
-                    var _ = to.refreshDiagnostics();
-                });
+                refreshes.diagnostics();
             } else {
                 send(now);
             }

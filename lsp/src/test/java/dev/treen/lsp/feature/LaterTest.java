@@ -231,4 +231,44 @@ class LaterTest {
             }
         }
     }
+
+    /** A client that takes its time is told once of each kind, and once more when it has answered. */
+    @Test
+    void aClientThatIsSlowToAnswerIsNotFlooded() throws Exception {
+        var workspace = new WorkspaceClientCapabilities();
+        workspace.setInlayHint(new InlayHintWorkspaceCapabilities(true));
+        workspace.setCodeLens(new org.eclipse.lsp4j.CodeLensWorkspaceCapabilities(true));
+        workspace.setSemanticTokens(new org.eclipse.lsp4j.SemanticTokensWorkspaceCapabilities(true));
+        workspace.setDiagnostics(new org.eclipse.lsp4j.DiagnosticWorkspaceCapabilities(true));
+        var can = new ClientCapabilities();
+        can.setWorkspace(workspace);
+        var held = new java.util.concurrent.CompletableFuture<Void>();
+        try (Editor editor = new Editor(can)) {
+            String rack = editor.open("file:///bench/rack.treen", "let wall = 9\n");
+            String user = editor.open("file:///bench/one.treen",
+                    "use \"rack\"\npart side { length 300; width 80; thickness wall }\n");
+            get(editor.document().diagnostic(new org.eclipse.lsp4j.DocumentDiagnosticParams(file(user))));
+            editor.client().refreshAnswer = held;
+            for (int i = 0; i < 20; i++) {
+                editor.type(rack, editor.whole(rack), i % 2 == 0 ? "let hall = 9\n" : "let wall = 9\n");
+                // Requests are worked on in their order: with this answer all that the edit calls for has been sent.
+                hints(editor, user);
+            }
+            assertThat(List.copyOf(editor.client().refreshed))
+                    .containsExactlyInAnyOrder("diagnostics", "hints", "lenses", "tokens");
+            editor.client().refreshed.clear();
+            editor.client().refreshAnswer = java.util.concurrent.CompletableFuture.completedFuture(null);
+            held.complete(null);
+            java.util.Set<String> again = new java.util.HashSet<>();
+            for (int i = 0; i < 4; i++) {
+                again.add(EditorClient.next(editor.client().refreshed));
+            }
+            assertThat(again).containsExactlyInAnyOrder("diagnostics", "hints", "lenses", "tokens");
+            hints(editor, user);
+            assertThat(editor.client().refreshed).isEmpty();
+            editor.type(rack, editor.whole(rack), "let wall = 11\n");
+            hints(editor, user);
+            assertThat(editor.client().refreshed).contains("hints", "lenses", "tokens");
+        }
+    }
 }
