@@ -149,7 +149,9 @@ final class Desk {
         return hints;
     }
 
-    /** The settings may have changed: the client is asked for them, or has {@code told} them where it cannot be asked. */
+    /**
+     * The settings may have changed: the client is asked for them, or has {@code told} them where it cannot be asked.
+     */
     void settings(@Nullable Object told) {
         LanguageClient to = client;
         if (to == null || !tellsSettings) {
@@ -303,7 +305,9 @@ final class Desk {
         }
     }
 
-    /** Sizes, lenses and colours of texts that the client did not change itself are others now: it asks for them again. */
+    /**
+     * Sizes, lenses and colours of texts that the client did not change itself are others now: it asks for them again.
+     */
     private void shownElsewhere() {
         worker.execute(() -> {
             refreshes.hints();

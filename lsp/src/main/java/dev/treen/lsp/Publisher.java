@@ -11,8 +11,8 @@ import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.services.LanguageClient;
 
 /**
- * Tells the client what is to be said of its texts. It is sent, until the client asks for it: an editor shows what it was
- * sent beside what it asked for, and so would show everything twice. From then on a client is only told when to ask
+ * Tells the client what is to be said of its texts. It is sent, until the client asks for it: an editor shows what it
+ * was sent beside what it asked for, and so would show everything twice. From then on a client is only told when to ask
  * again. A client that cannot be told so is sent it all the same.
  */
 final class Publisher {

@@ -34,7 +34,10 @@ final class SessionFiles {
         return Files.writeString(folder.get().resolve(name), text);
     }
 
-    /** The page of a finding's code, written when it is first asked for; nothing where it cannot be or the code has none. */
+    /**
+     * The page of a finding's code, written when it is first asked for; nothing where it cannot be or the code has
+     * none.
+     */
     Optional<Path> page(String code) {
         return pages.computeIfAbsent(code, each -> Compilation.kinds().stream()
                 .filter(kind -> kind.code().equals(each))
@@ -53,8 +56,8 @@ final class SessionFiles {
     }
 
     /**
-     * One of the patterns that come with Treen, by its name, to be read where the name leads to: written when it is first
-     * asked for, and not to be changed, for no project would notice.
+     * One of the patterns that come with Treen, by its name, to be read where the name leads to: written when it is
+     * first asked for, and not to be changed, for no project would notice.
      */
     Optional<Path> pattern(String name) {
         return pages.computeIfAbsent(name, each -> Library.tree(each)

@@ -215,7 +215,8 @@ class TreenServerTest {
             String uri = editor.open(text);
             for (String word : java.util.List.of("use", "let", "part", "like", "joint", "to", "require", "because")) {
                 var hover = Editor.get(editor.document().hover(new org.eclipse.lsp4j.HoverParams(
-                        Editor.file(uri), editor.at(uri, word.equals("to") ? " to " : word, word.equals("to") ? 2 : 1))));
+                        Editor.file(uri),
+                        editor.at(uri, word.equals("to") ? " to " : word, word.equals("to") ? 2 : 1))));
                 assertThat(hover).as(word).isNotNull();
             }
         }

@@ -150,7 +150,8 @@ public final class Hovers {
                 .or(() -> Schemas.all().stream().filter(b -> b.word().equals(word)).findFirst());
         return block.map(b -> b.doc() + "\n\n" + block(b.example()))
                 .or(() -> kind == Token.Kind.WORD || kind == Token.Kind.RESERVED
-                        ? Keywords.named(word).map(each -> "`" + word + "`: " + each.doc() + "\n\n" + block(each.example()))
+                        ? Keywords.named(word)
+                                .map(each -> "`" + word + "`: " + each.doc() + "\n\n" + block(each.example()))
                         : Optional.empty());
     }
 }

@@ -28,8 +28,8 @@ import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
 /**
- * What Treen worked out, shown in the line: finished sizes of parts, what patterns make over all, values left to it, what
- * sums and names come to, units of bare numbers.
+ * What Treen worked out, shown in the line: finished sizes of parts, what patterns make over all, values left to it,
+ * what sums and names come to, units of bare numbers.
  */
 public final class InlayHints {
     private static final Pattern FIGURE = Pattern.compile("-?\\d[\\d./]*");
@@ -132,7 +132,8 @@ public final class InlayHints {
             }
         }
         if (wanted.values()) {
-            // What is written once and made several times may come to another value each time: then there is none to tell.
+            // What is written once and made several times may come to another value each time: then there is none to
+            // tell.
             sums.forEach((at, values) -> {
                 if (values.size() == 1) {
                     add(document, asked, at, "= " + format.text(values.iterator().next()), hints, taken);

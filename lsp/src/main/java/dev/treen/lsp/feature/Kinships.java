@@ -55,7 +55,9 @@ public final class Kinships {
                 .findFirst();
     }
 
-    /** Where the project declares the species, or the page of a published one, which stands in no file of the project. */
+    /**
+     * Where the project declares the species, or the page of a published one, which stands in no file of the project.
+     */
     private List<Location> species(Document document, Board board, Places places) {
         String name = board.species().orElse("");
         List<Location> own = document.analysis().evaluation().symbols().stream()

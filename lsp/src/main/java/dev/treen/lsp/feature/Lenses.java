@@ -24,8 +24,8 @@ import org.eclipse.lsp4j.CodeLens;
 import org.eclipse.lsp4j.Command;
 
 /**
- * Lines above what they tell of: the plan to be built above the project, what a board yields above the board, and the room
- * of a panel, door or lid through the year above its part, or above what a pattern makes it for.
+ * Lines above what they tell of: the plan to be built above the project, what a board yields above the board, and the
+ * room of a panel, door or lid through the year above its part, or above what a pattern makes it for.
  */
 public final class Lenses {
     /** Makes the lenses. */
@@ -67,8 +67,8 @@ public final class Lenses {
                             "room on each side " + YearText.hint(year, format), "")));
         }
         tightest.forEach((at, year) -> add(document, at, lenses, new Command(
-                (counts.getOrDefault(at, 1) > 1 ? "least room on each side, of " : "room on each side of ") + year.part()
-                        + ", " + YearText.hint(year, format),
+                (counts.getOrDefault(at, 1) > 1 ? "least room on each side, of " : "room on each side of ")
+                        + year.part() + ", " + YearText.hint(year, format),
                 "")));
     }
 

@@ -17,8 +17,8 @@ import org.eclipse.lsp4j.SymbolKind;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
 /**
- * What a file declares, for the editor's outline: the project, its values, boards, parts and joints, under a pattern what
- * is written in it, and under what a pattern makes the parts that it makes.
+ * What a file declares, for the editor's outline: the project, its values, boards, parts and joints, under a pattern
+ * what is written in it, and under what a pattern makes the parts that it makes.
  */
 public final class Outline {
     private static final int LONGEST = 80;
@@ -58,7 +58,9 @@ public final class Outline {
         return found.stream().map(Either::<SymbolInformation, DocumentSymbol>forRight).toList();
     }
 
-    /** The parts of what patterns make stand where these are used: the pattern's text is another file's or several's. */
+    /**
+     * The parts of what patterns make stand where these are used: the pattern's text is another file's or several's.
+     */
     private static void parts(Document document, Makers makers, Map<String, DocumentSymbol> named) {
         for (Symbol symbol : document.analysis().evaluation().symbols()) {
             if (symbol.kind().equals("part")) {
@@ -98,7 +100,9 @@ public final class Outline {
         around.body().ifPresent(block -> block.statements().forEach(each -> told(document, each, into)));
     }
 
-    /** A joint by its kind and the parts that it joins, as it is said at the bench: {@code mortise_tenon rail to stile}. */
+    /**
+     * A joint by its kind and the parts that it joins, as it is said at the bench: {@code mortise_tenon rail to stile}.
+     */
     private static void joint(Document document, Statement.Joint joint, List<DocumentSymbol> into) {
         if (joint.pairs().isEmpty() || joint.kind().text().isEmpty()) {
             return;
@@ -109,7 +113,8 @@ public final class Outline {
                 .collect(Collectors.joining(", "));
         String detail = joint.alias().map(alias -> "joint " + alias.text()).orElse("joint");
         into.add(entry(
-                document, shortened((joint.kind().text() + " " + pairs).strip()), "joint", detail, joint.span(), joint.head()));
+                document, shortened((joint.kind().text() + " " + pairs).strip()), "joint", detail, joint.span(),
+                joint.head()));
     }
 
     /** The parts and joints that a pattern is written of, once each, however often it is used. */

@@ -13,8 +13,8 @@ final class OverAll {
     }
 
     /**
-     * How many {@code parts} there are, and where all of them have places what they take up together: from left to right,
-     * from front to back and from foot to top. Seen sizes count, for what joints add lies in the other part.
+     * How many {@code parts} there are, and where all of them have places what they take up together: from left to
+     * right, from front to back and from foot to top. Seen sizes count, for what joints add lies in the other part.
      */
     static String text(List<Part> parts, LengthFormat format) {
         String count = parts.size() == 1 ? "1 part" : parts.size() + " parts";

@@ -11,7 +11,7 @@ public final class SpeciesPage {
     /** The page of the species with that name, in Markdown; nothing where the tables have none. */
     public static Optional<String> of(String id) {
         return SpeciesTable.published().get(id).map(wood -> "# " + id.replace('_', ' ') + "\n\n"
-                + String.join("\n\n", SpeciesNotes.fully(wood)) + "\n\nA project that knows its wood better declares its own "
-                + "`species`.\n");
+                + String.join("\n\n", SpeciesNotes.fully(wood))
+                + "\n\nA project that knows its wood better declares its own `species`.\n");
     }
 }

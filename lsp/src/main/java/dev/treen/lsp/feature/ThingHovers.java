@@ -59,10 +59,12 @@ final class ThingHovers {
             lines.add("file `" + found.name() + "`");
             for (Statement statement : Parser.parse(found).statements()) {
                 switch (statement) {
-                    case Statement.Pattern(var _, var name, var _, String doc) -> lines.add(listed("pattern", name.text(), doc));
+                    case Statement.Pattern(var _, var name, var _, String doc) ->
+                        lines.add(listed("pattern", name.text(), doc));
                     case Statement.Board(var _, boolean sheet, var name, var _, String doc) ->
                         lines.add(listed(sheet ? "sheet" : "board", name.text(), doc));
-                    case Statement.Let(var _, var name, var _, String doc) -> lines.add(listed("let", name.text(), doc));
+                    case Statement.Let(var _, var name, var _, String doc) ->
+                        lines.add(listed("let", name.text(), doc));
                     case Statement other -> {
                     }
                 }
@@ -84,7 +86,8 @@ final class ThingHovers {
             StringBuilder parameters = new StringBuilder();
             for (PropertySchema property : schema.properties()) {
                 if (dev.treen.model.Schemas.INSTANCE.property(property.name()).isEmpty()) {
-                    parameters.append("- `").append(property.name()).append("` takes ").append(property.shape().phrase())
+                    parameters.append("- `").append(property.name()).append("` takes ")
+                            .append(property.shape().phrase())
                             .append(property.standard().isEmpty() ? "; needed" : "; default " + property.standard())
                             .append('\n');
                 }
@@ -96,7 +99,8 @@ final class ThingHovers {
     }
 
     private static List<String> instance(Document document, Symbol instance, LengthFormat format) {
-        List<String> lines = new ArrayList<>(List.of("`" + instance.name() + "`, made by pattern `" + instance.kind() + "`"));
+        List<String> lines = new ArrayList<>(List.of(
+                "`" + instance.name() + "`, made by pattern `" + instance.kind() + "`"));
         StringBuilder parts = new StringBuilder();
         for (FinishedPart part : document.analysis().joined().parts()) {
             if (part.part().name().startsWith(instance.name() + ".")) {

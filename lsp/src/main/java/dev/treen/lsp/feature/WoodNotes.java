@@ -42,7 +42,8 @@ final class WoodNotes {
                         + board.species().map(species -> " of " + species.replace('_', ' ')).orElse("")
                         + ", " + new Size(board.length().value(), board.width().value(), board.thickness().value())
                                 .text(format)
-                        + board.moisture().map(percent -> ", " + DecimalText.write(percent, 1) + " % moisture").orElse(""));
+                        + board.moisture().map(percent -> ", " + DecimalText.write(percent, 1) + " % moisture")
+                                .orElse(""));
                 if (board.declared().isEmpty()) {
                     board.species().flatMap(SpeciesTable.published()::get)
                             .ifPresent(wood -> lines.addAll(SpeciesNotes.fully(wood)));

@@ -66,7 +66,9 @@ class CompletionsTest {
                         .replaceAll("\\$\\{\\d+\\|(\\w+)[^}]*\\|}", "$1")
                         .replaceAll("\\$\\{\\d+:([^}]*)}", "$1");
                 String beside = "\npart lid { length 160; width 80; thickness 9 }\n";
-                String uses = item.getAdditionalTextEdits() == null ? "" : item.getAdditionalTextEdits().getFirst().getNewText();
+                String uses = item.getAdditionalTextEdits() == null
+                        ? ""
+                        : item.getAdditionalTextEdits().getFirst().getNewText();
                 Compilation made = Compilation.of(new SourceFile("snippet.treen", uses + text + beside),
                         (path, from) -> Optional.empty());
                 // The sizes of a pattern's fields are for the maker to set; what they are written as is not.

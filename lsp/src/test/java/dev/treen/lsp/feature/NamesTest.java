@@ -190,7 +190,9 @@ class NamesTest {
         assertThat(page).doesNotExist();
     }
 
-    /** What comes with Treen lies in no folder of the maker's: it is shown as a file of the session, and never edited. */
+    /**
+     * What comes with Treen lies in no folder of the maker's: it is shown as a file of the session, and never edited.
+     */
     @Test
     void aPatternThatComesWithTreenCanBeReadAndKeepsItsNames() throws Exception {
         try (Editor editor = new Editor()) {
