@@ -19,16 +19,18 @@ import java.util.stream.Stream;
  *
  * <pre>java [-Dtreen.command="..."] lsp/src/bench/java/EditorBench.java [rounds] [lines]...</pre>
  *
- * Each round makes one seeded edit somewhere in a generated project, waits for its diagnostics, and asks for completion,
- * hover and the change of the colours. The first quarter of the rounds warms up and is not counted. The table goes into
- * DEVELOPERS.md. On a busy machine look at the processor time of a round, which does not count waiting for others.
+ * Each round makes one seeded edit somewhere in a generated project, waits for its diagnostics, and asks for
+ * completion, hover and the change of the colours. The first quarter of the rounds warms up and is not counted. The
+ * table goes into DEVELOPERS.md. On a busy machine look at the processor time of a round, which does not count waiting
+ * for others.
  *
- * <p>With {@code -Dtreen.memory=true} it also says, after each tenth of the rounds, what the server's heap holds once all
- * that nobody needs is cleared away, which {@code jcmd} of the same Java is asked for, and how many threads it has: a
- * session that lets go of what it has done holds the same from the second tenth to the last.
+ * <p>With {@code -Dtreen.memory=true} it also says, after each tenth of the rounds, what the server's heap holds once
+ * all that nobody needs is cleared away, which {@code jcmd} of the same Java is asked for, and how many threads it has:
+ * a session that lets go of what it has done holds the same from the second tenth to the last.
  *
- * <p>{@code -Dtreen.rest=400} rests so many milliseconds after each round, in which the server looks at bodies and layouts as
- * it does when a maker thinks; {@code -Dtreen.minutes=60} goes on for that long, however many rounds it takes.
+ * <p>{@code -Dtreen.rest=400} rests so many milliseconds after each round, in which the server looks at bodies and
+ * layouts as it does when a maker thinks; {@code -Dtreen.minutes=60} goes on for that long, however many rounds it
+ * takes.
  */
 final class EditorBench {
     private static final int LINES_A_BOX = 26;

@@ -20,19 +20,15 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.CodeActionCapabilities;
-import org.eclipse.lsp4j.CodeLensWorkspaceCapabilities;
 import org.eclipse.lsp4j.CompletionCapabilities;
 import org.eclipse.lsp4j.CompletionItemCapabilities;
 import org.eclipse.lsp4j.ConfigurationItem;
 import org.eclipse.lsp4j.ConfigurationParams;
 import org.eclipse.lsp4j.DiagnosticTag;
-import org.eclipse.lsp4j.DiagnosticWorkspaceCapabilities;
 import org.eclipse.lsp4j.HoverCapabilities;
-import org.eclipse.lsp4j.InlayHintWorkspaceCapabilities;
 import org.eclipse.lsp4j.MarkupKind;
 import org.eclipse.lsp4j.PublishDiagnosticsCapabilities;
 import org.eclipse.lsp4j.ResourceOperationKind;
-import org.eclipse.lsp4j.SemanticTokensWorkspaceCapabilities;
 import org.eclipse.lsp4j.ShowDocumentCapabilities;
 import org.eclipse.lsp4j.TextDocumentClientCapabilities;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
@@ -63,16 +59,15 @@ final class Desk {
     private final LayoutJobs layouts = new LayoutJobs(progressing, this::laidOut);
     private final BodyJobs bodies = new BodyJobs(this::lookedAt);
     private final CommandRunner commands = new CommandRunner(this);
-    private final Publisher publisher = new Publisher(this::client, document -> diagnostics().of(document));
-    private volatile boolean refreshesLenses;
+    private final Refreshes refreshes = new Refreshes(this::client);
+    private final Publisher publisher = new Publisher(
+            this::client, refreshes, document -> diagnostics().of(document));
     private volatile boolean links;
     private volatile boolean fades;
     private volatile boolean snippets;
     private volatile boolean pictures;
     private volatile CodeActions.Client actions = new CodeActions.Client(false, false);
     private volatile boolean tellsSettings;
-    private volatile boolean refreshesHints;
-    private volatile boolean refreshesColours;
     private volatile HintSettings hints = HintSettings.ALL;
     private volatile PlanSettings plans = PlanSettings.USUAL;
     private volatile PositionEncoding encoding = PositionEncoding.UTF16;
@@ -105,27 +100,15 @@ final class Desk {
         progressing.shown(window.map(WindowClientCapabilities::getWorkDoneProgress).orElse(false));
         commands.shows(window.map(WindowClientCapabilities::getShowDocument)
                 .map(ShowDocumentCapabilities::isSupport).orElse(false));
-        refreshesLenses = Optional.ofNullable(can).map(ClientCapabilities::getWorkspace)
-                .map(WorkspaceClientCapabilities::getCodeLens)
-                .map(CodeLensWorkspaceCapabilities::getRefreshSupport)
-                .orElse(false);
         var everywhere = Optional.ofNullable(can).map(ClientCapabilities::getWorkspace);
         tellsSettings = everywhere.map(WorkspaceClientCapabilities::getConfiguration).orElse(false);
-        refreshesHints = everywhere.map(WorkspaceClientCapabilities::getInlayHint)
-                .map(InlayHintWorkspaceCapabilities::getRefreshSupport)
-                .orElse(false);
-        refreshesColours = everywhere.map(WorkspaceClientCapabilities::getSemanticTokens)
-                .map(SemanticTokensWorkspaceCapabilities::getRefreshSupport)
-                .orElse(false);
+        refreshes.client(everywhere);
         boolean editsLater = Optional.ofNullable(can).map(ClientCapabilities::getTextDocument)
                 .map(TextDocumentClientCapabilities::getCodeAction)
                 .map(Desk::resolvesEdits)
                 .orElse(false);
         actions = new CodeActions.Client(editsLater, everywhere.map(WorkspaceClientCapabilities::getWorkspaceEdit)
                 .map(Desk::createsFiles)
-                .orElse(false));
-        publisher.asksAgain(everywhere.map(WorkspaceClientCapabilities::getDiagnostics)
-                .map(DiagnosticWorkspaceCapabilities::getRefreshSupport)
                 .orElse(false));
         var told = Optional.ofNullable(can).map(ClientCapabilities::getTextDocument)
                 .map(TextDocumentClientCapabilities::getPublishDiagnostics);
@@ -166,7 +149,9 @@ final class Desk {
         return hints;
     }
 
-    /** The settings may have changed: the client is asked for them, or has {@code told} them where it cannot be asked. */
+    /**
+     * The settings may have changed: the client is asked for them, or has {@code told} them where it cannot be asked.
+     */
     void settings(@Nullable Object told) {
         LanguageClient to = client;
         if (to == null || !tellsSettings) {
@@ -197,9 +182,8 @@ final class Desk {
     private void hints(HintSettings wanted) {
         boolean anew = !wanted.equals(hints);
         hints = wanted;
-        LanguageClient to = client;
-        if (anew && refreshesHints && to != null) {
-            var _ = to.refreshInlayHints();
+        if (anew) {
+            refreshes.hints();
         }
     }
 
@@ -264,16 +248,13 @@ final class Desk {
 
     /** A layout is known: what it says is published, and what shows it is asked for again. */
     private void laidOut(Document document) {
-        LanguageClient to = client;
-        if (to == null || !isNewest(document)) {
+        if (!isNewest(document)) {
             return;
         }
         if (layouts.of(document).filter(cutting -> !cutting.findings().isEmpty()).isPresent()) {
             publisher.found(document);
         }
-        if (refreshesLenses) {
-            var _ = to.refreshCodeLenses();
-        }
+        refreshes.lenses();
     }
 
     private boolean isNewest(Document document) {
@@ -324,19 +305,15 @@ final class Desk {
         }
     }
 
-    /** Sizes, lenses and colours of texts that the client did not change itself are others now: it asks for them again. */
+    /**
+     * Sizes, lenses and colours of texts that the client did not change itself are others now: it asks for them again.
+     */
     private void shownElsewhere() {
-        worker.execute(() -> client().ifPresent(to -> {
-            if (refreshesHints) {
-                var _ = to.refreshInlayHints();
-            }
-            if (refreshesLenses) {
-                var _ = to.refreshCodeLenses();
-            }
-            if (refreshesColours) {
-                var _ = to.refreshSemanticTokens();
-            }
-        }));
+        worker.execute(() -> {
+            refreshes.hints();
+            refreshes.lenses();
+            refreshes.colours();
+        });
     }
 
     /** Takes back what was said of a file. */

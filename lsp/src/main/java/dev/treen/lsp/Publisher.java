@@ -11,30 +11,29 @@ import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.services.LanguageClient;
 
 /**
- * Tells the client what is to be said of its texts. It is sent, until the client asks for it: an editor shows what it was
- * sent beside what it asked for, and so would show everything twice. From then on a client is only told when to ask
+ * Tells the client what is to be said of its texts. It is sent, until the client asks for it: an editor shows what it
+ * was sent beside what it asked for, and so would show everything twice. From then on a client is only told when to ask
  * again. A client that cannot be told so is sent it all the same.
  */
 final class Publisher {
     private final Supplier<Optional<LanguageClient>> client;
+    private final Refreshes refreshes;
     private final Function<Document, List<Diagnostic>> diagnostics;
     private final Map<String, PublishDiagnosticsParams> last = new ConcurrentHashMap<>();
-    private volatile boolean asksAgain;
     private volatile boolean asks;
 
-    Publisher(Supplier<Optional<LanguageClient>> client, Function<Document, List<Diagnostic>> diagnostics) {
+    Publisher(
+            Supplier<Optional<LanguageClient>> client,
+            Refreshes refreshes,
+            Function<Document, List<Diagnostic>> diagnostics) {
         this.client = client;
+        this.refreshes = refreshes;
         this.diagnostics = diagnostics;
-    }
-
-    /** The client said whether it asks again when it is told to. */
-    void asksAgain(boolean can) {
-        asksAgain = can;
     }
 
     /** The client has asked: what it was sent is taken back. */
     void asked() {
-        if (!asksAgain || asks) {
+        if (!refreshes.tellsDiagnostics() || asks) {
             return;
         }
         asks = true;
@@ -56,9 +55,7 @@ final class Publisher {
         PublishDiagnosticsParams now = now(document);
         if (isNews(now)) {
             if (asks) {
-                client.get().ifPresent(to -> {
-                    var _ = to.refreshDiagnostics();
-                });
+                refreshes.diagnostics();
             } else {
                 send(now);
             }

@@ -1,6 +1,7 @@
 package dev.treen.lsp;
 
 import dev.treen.finding.FindingPage;
+import dev.treen.lsp.feature.SpeciesPage;
 import dev.treen.model.Library;
 import dev.treen.plan.Compilation;
 import java.io.IOException;
@@ -33,7 +34,10 @@ final class SessionFiles {
         return Files.writeString(folder.get().resolve(name), text);
     }
 
-    /** The page of a finding's code, written when it is first asked for; nothing where it cannot be or the code has none. */
+    /**
+     * The page of a finding's code, written when it is first asked for; nothing where it cannot be or the code has
+     * none.
+     */
     Optional<Path> page(String code) {
         return pages.computeIfAbsent(code, each -> Compilation.kinds().stream()
                 .filter(kind -> kind.code().equals(each))
@@ -52,22 +56,31 @@ final class SessionFiles {
     }
 
     /**
-     * One of the patterns that come with Treen, by its name, to be read where the name leads to: written when it is first
-     * asked for, and not to be changed, for no project would notice.
+     * One of the patterns that come with Treen, by its name, to be read where the name leads to: written when it is
+     * first asked for, and not to be changed, for no project would notice.
      */
     Optional<Path> pattern(String name) {
-        return pages.computeIfAbsent(name, each -> Library.tree(each).flatMap(tree -> {
-            try {
-                Path path = write(each.substring(Library.FOLDER.length()), tree.file().text());
-                if (!path.toFile().setReadOnly()) {
-                    LOG.fine("a pattern can be written to");
-                }
-                return Optional.of(path);
-            } catch (IOException full) {
-                LOG.log(Level.INFO, "The pattern " + each + " could not be written", full);
-                return Optional.empty();
+        return pages.computeIfAbsent(name, each -> Library.tree(each)
+                .flatMap(tree -> toRead(each.substring(Library.FOLDER.length()), tree.file().text())));
+    }
+
+    /** What the tables say of a species, by its name, to be read: written when it is first asked for. */
+    Optional<Path> species(String id) {
+        return pages.computeIfAbsent("species " + id, each -> SpeciesPage.of(id)
+                .flatMap(page -> toRead("species-" + id + ".md", page)));
+    }
+
+    private Optional<Path> toRead(String name, String text) {
+        try {
+            Path path = write(name, text);
+            if (!path.toFile().setReadOnly()) {
+                LOG.fine("a file of the session can be written to");
             }
-        }));
+            return Optional.of(path);
+        } catch (IOException full) {
+            LOG.log(Level.INFO, full, () -> name + " could not be written");
+            return Optional.empty();
+        }
     }
 
     /** Takes away what was written. */

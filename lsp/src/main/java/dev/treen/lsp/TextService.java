@@ -226,6 +226,10 @@ final class TextService implements TextDocumentService {
                 desk.diagnostics(), desk.actions(), uri -> desk.documents().find(uri).isPresent(), patterns);
     }
 
+    private Kinships kinships() {
+        return new Kinships(desk.encoding(), desk.files()::species);
+    }
+
     private List<Document> around(Document document) {
         return desk.workspace().around(document);
     }
@@ -318,14 +322,14 @@ final class TextService implements TextDocumentService {
     public CompletableFuture<Either<List<? extends Location>, List<? extends LocationLink>>> typeDefinition(
             TypeDefinitionParams params) {
         return desk.answer(params.getTextDocument(), Either.forLeft(List.of()), d -> Either.forLeft(
-                new Kinships(desk.encoding()).source(d, around(d), d.positions().offset(params.getPosition()))));
+                kinships().source(d, around(d), d.positions().offset(params.getPosition()))));
     }
 
     @Override
     public CompletableFuture<Either<List<? extends Location>, List<? extends LocationLink>>> implementation(
             ImplementationParams params) {
         return desk.answer(params.getTextDocument(), Either.forLeft(List.of()), d -> Either.forLeft(
-                new Kinships(desk.encoding()).made(d, around(d), d.positions().offset(params.getPosition()))));
+                kinships().made(d, around(d), d.positions().offset(params.getPosition()))));
     }
 
     @Override

@@ -28,8 +28,9 @@ import org.junit.jupiter.api.TestFactory;
 
 /**
  * After any row of edits the server says what it would say of the text had it just been opened: the text it keeps, the
- * diagnostics, the colours, sizes and hovers are those of the whole. {@code -Dtreen.edits=100000} makes so many edits over all examples, and
- * {@code -Dtreen.rest=200} waits after each 200 of them until bodies and layouts have been looked at too.
+ * diagnostics, the colours, sizes and hovers are those of the whole. {@code -Dtreen.edits=100000} makes so many edits
+ * over all examples, and {@code -Dtreen.rest=200} waits after each 200 of them until bodies and layouts have been
+ * looked at too.
  */
 class EditFuzzTest {
     private static final Path EXAMPLES = Path.of("../examples");

@@ -45,8 +45,8 @@ import org.eclipse.lsp4j.services.LanguageServer;
 import org.eclipse.lsp4j.services.TextDocumentService;
 
 /**
- * An editor for tests: talks to the server over its real streams, keeps its own copy of each text, and waits for answers,
- * never for time to pass.
+ * An editor for tests: talks to the server over its real streams, keeps its own copy of each text, and waits for
+ * answers, never for time to pass.
  */
 public final class Editor implements AutoCloseable {
     private static final int PATIENCE_SECONDS = 60;

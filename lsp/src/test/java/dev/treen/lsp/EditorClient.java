@@ -40,6 +40,9 @@ public final class EditorClient implements LanguageClient {
     /** Which refreshes were asked for, as they come. */
     public final BlockingQueue<String> refreshed = new LinkedBlockingQueue<>();
 
+    /** What refreshes are answered with: at once, unless a test holds it back. */
+    public volatile CompletableFuture<Void> refreshAnswer = CompletableFuture.completedFuture(null);
+
     /** What the user has set under `treen`. */
     public volatile Object settings = new com.google.gson.JsonObject();
 
@@ -153,6 +156,6 @@ public final class EditorClient implements LanguageClient {
 
     private CompletableFuture<Void> refreshed(String what) {
         refreshed.add(what);
-        return CompletableFuture.completedFuture(null);
+        return refreshAnswer;
     }
 }

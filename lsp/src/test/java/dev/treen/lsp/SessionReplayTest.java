@@ -99,7 +99,9 @@ class SessionReplayTest {
                 });
     }
 
-    /** Only what is offered while typing has a place in a row; where nothing can stand a later server offers nothing. */
+    /**
+     * Only what is offered while typing has a place in a row; where nothing can stand a later server offers nothing.
+     */
     private static boolean offersNothing(JsonObject answer, Set<String> wanted) {
         return wanted.contains(".result[].sortText") && answer.has("result") && answer.get("result").isJsonArray()
                 && answer.getAsJsonArray("result").isEmpty();

@@ -203,7 +203,10 @@ public final class Completions {
         return offset >= end || text.substring(offset, end).matches("\\s*(?:}.*|//.*)?");
     }
 
-    /** In a comment or a text whatever is typed means what its writer means by it; a comment to the end of a line goes on. */
+    /**
+     * In a comment or a text whatever is typed means what its writer means by it; a comment to the end of a line goes
+     * on.
+     */
     private static boolean isInWords(Document document, int offset) {
         SyntaxTree tree = document.analysis().tree();
         int behind = tree.tokenBehind(offset);

@@ -7,12 +7,14 @@ import dev.treen.joinery.MadeJoint;
 import dev.treen.lsp.Document;
 import dev.treen.lsp.position.Positions;
 import dev.treen.model.Measure;
+import dev.treen.model.Part;
 import dev.treen.model.Setting;
 import dev.treen.plan.YearText;
 import dev.treen.quantity.Length;
 import dev.treen.quantity.LengthFormat;
 import dev.treen.source.Span;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,8 +28,8 @@ import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
 /**
- * What Treen worked out, shown in the line: finished sizes of parts, values left to it, what sums and names come to, units
- * of bare numbers.
+ * What Treen worked out, shown in the line: finished sizes of parts, what patterns make over all, values left to it,
+ * what sums and names come to, units of bare numbers.
  */
 public final class InlayHints {
     private static final Pattern FIGURE = Pattern.compile("-?\\d[\\d./]*");
@@ -62,6 +64,9 @@ public final class InlayHints {
         for (FinishedPart part : wanted.sizes() ? document.analysis().joined().parts() : List.<FinishedPart>of()) {
             add(document, asked, part.part().nameAt(), finished(part, format), hints, taken);
         }
+        if (wanted.sizes()) {
+            addInstances(document, asked, format, hints, taken);
+        }
         for (MadeJoint joint : wanted.values() ? document.analysis().joined().joints() : List.<MadeJoint>of()) {
             for (Figure figure : joint.figures()) {
                 Setting setting = joint.joint().settings().get(figure.name());
@@ -83,6 +88,35 @@ public final class InlayHints {
         return hints;
     }
 
+    /** Of what a pattern makes one line behind its name: how many parts, and over all. Their sizes are in the hover. */
+    private static void addInstances(
+            Document document,
+            Positions.Span asked,
+            LengthFormat format,
+            List<InlayHint> hints,
+            Set<Integer> taken) {
+        Makers makers = new Makers(document);
+        Map<String, List<Part>> made = new LinkedHashMap<>();
+        Map<String, Span> places = new HashMap<>();
+        for (FinishedPart part : document.analysis().joined().parts()) {
+            makers.of(part.part().name())
+                    .filter(maker -> isIn(document, asked, maker.usedAt()))
+                    .ifPresent(maker -> {
+                        places.put(maker.path(), maker.usedAt());
+                        made.computeIfAbsent(maker.path(), path -> new ArrayList<>()).add(part.part());
+                    });
+        }
+        // A row of things is written once: where they differ there is no one size to tell.
+        Map<Span, Set<String>> texts = new LinkedHashMap<>();
+        made.forEach((path, parts) -> texts.computeIfAbsent(places.get(path), at -> new HashSet<>())
+                .add(OverAll.text(parts, format)));
+        texts.forEach((at, told) -> {
+            if (told.size() == 1) {
+                add(document, asked, at, told.iterator().next(), hints, taken);
+            }
+        });
+    }
+
     /** The unit of a number that has none, and what a sum or a name comes to. */
     private void addNumbers(Document document, Positions.Span asked, List<InlayHint> hints, Set<Integer> taken) {
         LengthFormat format = document.analysis().evaluation().project().settings().format();
@@ -98,7 +132,8 @@ public final class InlayHints {
             }
         }
         if (wanted.values()) {
-            // What is written once and made several times may come to another value each time: then there is none to tell.
+            // What is written once and made several times may come to another value each time: then there is none to
+            // tell.
             sums.forEach((at, values) -> {
                 if (values.size() == 1) {
                     add(document, asked, at, "= " + format.text(values.iterator().next()), hints, taken);

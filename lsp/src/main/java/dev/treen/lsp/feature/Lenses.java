@@ -6,6 +6,7 @@ import dev.treen.cutting.Cutting;
 import dev.treen.cutting.Rectangle;
 import dev.treen.lsp.Document;
 import dev.treen.model.Board;
+import dev.treen.model.Instance;
 import dev.treen.model.Part;
 import dev.treen.plan.YearText;
 import dev.treen.quantity.DecimalText;
@@ -14,14 +15,17 @@ import dev.treen.source.Span;
 import dev.treen.syntax.Statement;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.lsp4j.CodeLens;
 import org.eclipse.lsp4j.Command;
 
 /**
- * Lines above what they tell of: the plan to be built above the project, what a board yields above the board, and the room
- * of a panel, door or lid through the year above its part.
+ * Lines above what they tell of: the plan to be built above the project, what a board yields above the board, and the
+ * room of a panel, door or lid through the year above its part, or above what a pattern makes it for.
  */
 public final class Lenses {
     /** Makes the lenses. */
@@ -39,14 +43,33 @@ public final class Lenses {
         LengthFormat format = document.analysis().evaluation().project().settings().format();
         layout.ifPresent(cutting -> document.analysis().evaluation().project().boards()
                 .forEach(board -> add(document, board.nameAt(), lenses, ofBoard(document, board, cutting, format))));
+        rooms(document, format, lenses);
+        return lenses;
+    }
+
+    /** The room above each part; of the parts of what a pattern makes the tightest, above its name. */
+    private static void rooms(Document document, LengthFormat format, List<CodeLens> lenses) {
+        Makers makers = new Makers(document);
+        Map<Span, RoomYear> tightest = new LinkedHashMap<>();
+        Map<Span, Integer> counts = new HashMap<>();
         for (RoomYear year : document.analysis().quick().facts().years()) {
+            Optional<Instance> maker = makers.of(year.part());
+            if (maker.isPresent()) {
+                counts.merge(maker.get().usedAt(), 1, Integer::sum);
+                tightest.merge(maker.get().usedAt(), year, (one, other) ->
+                        one.tightest().mm() <= other.tightest().mm() ? one : other);
+                continue;
+            }
             document.analysis().joined().part(year.part())
                     .map(part -> part.part())
                     .map(Part::nameAt)
                     .ifPresent(at -> add(document, at, lenses, new Command(
                             "room on each side " + YearText.hint(year, format), "")));
         }
-        return lenses;
+        tightest.forEach((at, year) -> add(document, at, lenses, new Command(
+                (counts.getOrDefault(at, 1) > 1 ? "least room on each side, of " : "room on each side of ")
+                        + year.part() + ", " + YearText.hint(year, format),
+                "")));
     }
 
     private static Command ofBoard(Document document, Board board, Cutting cutting, LengthFormat format) {

@@ -18,7 +18,10 @@ import org.eclipse.lsp4j.CompletionItemKind;
 import org.eclipse.lsp4j.InsertTextFormat;
 import org.eclipse.lsp4j.TextEdit;
 
-/** The patterns that can be made an instance of: those in reach, and those that come with Treen and are taken in with it. */
+/**
+ * The patterns that can be made an instance of: those in reach, and those that come with Treen and are taken in with
+ * it.
+ */
 final class PatternOffers {
     private PatternOffers() {
     }

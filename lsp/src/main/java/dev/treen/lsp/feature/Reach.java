@@ -13,9 +13,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The names that can be said where a cursor stands: those of the blocks round it and of the files that are used, but for
- * the one that the statement at the cursor declares itself. Read from the text, so that the body of a pattern has them
- * too, which is evaluated only where it is used.
+ * The names that can be said where a cursor stands: those of the blocks round it and of the files that are used, but
+ * for the one that the statement at the cursor declares itself. Read from the text, so that the body of a pattern has
+ * them too, which is evaluated only where it is used.
  */
 final class Reach {
     private final Document document;

@@ -4,6 +4,7 @@ import dev.treen.lsp.Document;
 import dev.treen.lsp.position.Positions;
 import dev.treen.source.Span;
 import dev.treen.syntax.Expr;
+import dev.treen.syntax.Operator;
 import dev.treen.syntax.Statement;
 import dev.treen.syntax.Value;
 import java.util.ArrayList;
@@ -27,9 +28,22 @@ public final class Refactorings {
 
     /** What can be done at {@code range}, where {@code among} finds all files that may use it. */
     public List<CodeAction> at(Document document, Supplier<List<Document>> among, Range range) {
-        Positions.Span asked = document.positions().span(range);
+        Positions.Span asked = trimmed(document.file().text(), document.positions().span(range));
         return Stream.concat(
                 extract(document, asked).stream(), inline(document, among, asked).stream()).toList();
+    }
+
+    /** Without the blanks at both ends of a selection, which nobody means to have selected. */
+    private static Positions.Span trimmed(String text, Positions.Span asked) {
+        int start = asked.start();
+        int end = asked.end();
+        while (start < end && Character.isWhitespace(text.charAt(start))) {
+            start++;
+        }
+        while (start < end && Character.isWhitespace(text.charAt(end - 1))) {
+            end--;
+        }
+        return start < end ? new Positions.Span(start, end) : asked;
     }
 
     /** Names the value under the cursor, above the statement at the top. */
@@ -67,11 +81,44 @@ public final class Refactorings {
                 }
             }
         }
+        if (statement instanceof Statement.Require require) {
+            return reckoned(require.condition(), asked);
+        }
         return statement.body().stream()
                 .flatMap(block -> block.statements().stream())
                 .filter(inner -> inner.span().touches(asked.start()))
                 .findFirst()
                 .flatMap(inner -> value(inner, asked));
+    }
+
+    /** A figure or a sum in a condition: the least that holds a selection, the whole sum where a cursor stands. */
+    private static Optional<Span> reckoned(Expr expr, Positions.Span asked) {
+        if (!expr.span().touches(asked.start()) || !expr.span().touches(asked.end())) {
+            return Optional.empty();
+        }
+        boolean sum = expr instanceof Expr.Figure || (expr instanceof Expr.Infix infix && reckons(infix.operator()));
+        Optional<Span> inner = parts(expr).stream()
+                .flatMap(part -> reckoned(part, asked).stream())
+                .findFirst();
+        return sum && (asked.start() == asked.end() || inner.isEmpty()) ? Optional.of(expr.span()) : inner;
+    }
+
+    private static List<Expr> parts(Expr expr) {
+        return switch (expr) {
+            case Expr.Prefix prefix -> List.of(prefix.operand());
+            case Expr.Infix infix -> List.of(infix.left(), infix.right());
+            case Expr.Between range -> List.of(range.low(), range.high());
+            case Expr.Choice choice -> List.of(choice.condition(), choice.yes(), choice.no());
+            case Expr.Call call -> call.arguments();
+            case Expr other -> List.of();
+        };
+    }
+
+    private static boolean reckons(Operator operator) {
+        return switch (operator) {
+            case PLUS, MINUS, TIMES, OVER -> true;
+            case LESS, AT_MOST, MORE, AT_LEAST, EQUAL, UNEQUAL, AND, OR, NOT -> false;
+        };
     }
 
     private static String fresh(Document document) {

@@ -99,8 +99,8 @@ final class ThingHovers {
     }
 
     private static List<String> instance(Document document, Symbol instance, LengthFormat format) {
-        List<String> lines = new ArrayList<>(
-                List.of("`" + instance.name() + "`, made by pattern `" + instance.kind() + "`"));
+        List<String> lines = new ArrayList<>(List.of(
+                "`" + instance.name() + "`, made by pattern `" + instance.kind() + "`"));
         StringBuilder parts = new StringBuilder();
         for (FinishedPart part : document.analysis().joined().parts()) {
             if (part.part().name().startsWith(instance.name() + ".")) {

@@ -44,7 +44,10 @@ public final class WorkspaceSymbols {
         return found;
     }
 
-    /** Where the project says it: what a pattern made, at the instance, and not in the pattern, which makes it elsewhere too. */
+    /**
+     * Where the project says it: what a pattern made, at the instance, and not in the pattern, which makes it elsewhere
+     * too.
+     */
     private static Span here(Document document, Symbol symbol) {
         if (Names.isIn(symbol.nameAt(), document)) {
             return symbol.nameAt();

@@ -101,7 +101,8 @@ public final class StdioServer {
         }, "treen-lsp-reader", READER_STACK);
         reader.setDaemon(true);
         reader.start();
-        // Nobody may wait for the end of this session; its writing must not wait on for ever with the stream in its hands.
+        // Nobody may wait for the end of this session; its writing must not wait on for ever with the stream in its
+        // hands.
         var _ = exitCode.thenRunAsync(outgoing::end,
                 CompletableFuture.delayedExecutor(LAST_WORDS.toMillis(), TimeUnit.MILLISECONDS));
         return new StdioServer(exitCode, outgoing, client);

@@ -66,7 +66,8 @@ class CompletionsTest {
                         .replaceAll("\\$\\{\\d+\\|(\\w+)[^}]*\\|}", "$1")
                         .replaceAll("\\$\\{\\d+:([^}]*)}", "$1");
                 String beside = "\npart lid { length 160; width 80; thickness 9 }\n";
-                String uses = item.getAdditionalTextEdits() == null ? ""
+                String uses = item.getAdditionalTextEdits() == null
+                        ? ""
                         : item.getAdditionalTextEdits().getFirst().getNewText();
                 Compilation made = Compilation.of(new SourceFile("snippet.treen", uses + text + beside),
                         (path, from) -> Optional.empty());

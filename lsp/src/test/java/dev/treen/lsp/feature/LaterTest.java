@@ -153,6 +153,48 @@ class LaterTest {
         }
     }
 
+    /** One hint behind the name of what a pattern makes, whose parts are written in another file. */
+    @Test
+    void whatAPatternMakesSaysItsSizeOverAll() throws Exception {
+        try (Editor editor = new Editor()) {
+            String caddy = "use \"treen/box\"\nproject { units mm }\n"
+                    + "board plank { species black_cherry; size 1200 x 140 x 27; rings flat; moisture 9% }\n"
+                    + "box caddy { inside 160 x 80 x 70; wall 9 }\n";
+            String uri = editor.open(caddy);
+            List<InlayHint> over = hints(editor, uri).stream()
+                    .filter(each -> each.getLabel().getLeft().endsWith("over all"))
+                    .toList();
+            assertThat(over).hasSize(1);
+            assertThat(over.getFirst().getPosition()).isEqualTo(editor.at(uri, "caddy", 5));
+            // The inside with a wall of 9 at both ends of its length and its width.
+            assertThat(over.getFirst().getLabel().getLeft()).matches("\\d+ parts, 178 x 98 x \\S+ mm over all");
+            JsonObject all = new JsonObject();
+            all.add("treen", (JsonObject) wanted("sizes"));
+            editor.server().getWorkspaceService().didChangeConfiguration(new DidChangeConfigurationParams(all));
+            assertThat(some(hints(editor, uri), "over all")).isFalse();
+        }
+    }
+
+    @Test
+    void thingsOfOneLineThatDifferAndPartsWithoutPlacesHaveNoSizeOverAll() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open("""
+                    pattern rack {
+                      param high : length = 40
+                      part side { length high; width 30; thickness 9; place { length up; width back; at 0, 0, 0 } }
+                      part back like side { place { at 20, 0, 0 } }
+                    }
+                    pattern pair { part a { length 40; width 30; thickness 9 }; part b like a }
+                    rack first { high 90 }
+                    pair loose
+                    repeat i in 1..2 { rack row[i] { high 100 * i } }
+                    """);
+            List<String> labels = hints(editor, uri).stream().map(each -> each.getLabel().getLeft()).toList();
+            assertThat(labels).filteredOn(label -> label.contains("part")).hasSize(2)
+                    .contains("2 parts", "2 parts, 29 x 30 x 90 mm over all");
+        }
+    }
+
     @Test
     void aClientThatCannotBeAskedTellsItsSettings() throws Exception {
         try (Editor editor = new Editor()) {
@@ -187,6 +229,46 @@ class LaterTest {
                 assertThat(next).as("after %s", asked).isNotNull();
                 asked.add(next);
             }
+        }
+    }
+
+    /** A client that takes its time is told once of each kind, and once more when it has answered. */
+    @Test
+    void aClientThatIsSlowToAnswerIsNotFlooded() throws Exception {
+        var workspace = new WorkspaceClientCapabilities();
+        workspace.setInlayHint(new InlayHintWorkspaceCapabilities(true));
+        workspace.setCodeLens(new org.eclipse.lsp4j.CodeLensWorkspaceCapabilities(true));
+        workspace.setSemanticTokens(new org.eclipse.lsp4j.SemanticTokensWorkspaceCapabilities(true));
+        workspace.setDiagnostics(new org.eclipse.lsp4j.DiagnosticWorkspaceCapabilities(true));
+        var can = new ClientCapabilities();
+        can.setWorkspace(workspace);
+        var held = new java.util.concurrent.CompletableFuture<Void>();
+        try (Editor editor = new Editor(can)) {
+            String rack = editor.open("file:///bench/rack.treen", "let wall = 9\n");
+            String user = editor.open("file:///bench/one.treen",
+                    "use \"rack\"\npart side { length 300; width 80; thickness wall }\n");
+            get(editor.document().diagnostic(new org.eclipse.lsp4j.DocumentDiagnosticParams(file(user))));
+            editor.client().refreshAnswer = held;
+            for (int i = 0; i < 20; i++) {
+                editor.type(rack, editor.whole(rack), i % 2 == 0 ? "let hall = 9\n" : "let wall = 9\n");
+                // Requests are worked on in their order: with this answer all that the edit calls for has been sent.
+                hints(editor, user);
+            }
+            assertThat(List.copyOf(editor.client().refreshed))
+                    .containsExactlyInAnyOrder("diagnostics", "hints", "lenses", "tokens");
+            editor.client().refreshed.clear();
+            editor.client().refreshAnswer = java.util.concurrent.CompletableFuture.completedFuture(null);
+            held.complete(null);
+            java.util.Set<String> again = new java.util.HashSet<>();
+            for (int i = 0; i < 4; i++) {
+                again.add(EditorClient.next(editor.client().refreshed));
+            }
+            assertThat(again).containsExactlyInAnyOrder("diagnostics", "hints", "lenses", "tokens");
+            hints(editor, user);
+            assertThat(editor.client().refreshed).isEmpty();
+            editor.type(rack, editor.whole(rack), "let wall = 11\n");
+            hints(editor, user);
+            assertThat(editor.client().refreshed).contains("hints", "lenses", "tokens");
         }
     }
 }

@@ -81,6 +81,24 @@ class LensesTest {
         }
     }
 
+    /** One line above what a pattern makes, though its parts are written in a file of Treen. */
+    @Test
+    void whatAPatternMakesSaysTheLeastRoomOfItsParts() throws Exception {
+        try (Editor editor = new Editor(able())) {
+            String uri = editor.open("use \"treen/box\"\nproject { units mm }\n"
+                    + "board plank { species black_cherry; size 1200 x 140 x 27; rings flat; moisture 9% }\n"
+                    + "box caddy { inside 160 x 80 x 70; wall 9 }\n");
+            List<CodeLens> lenses = get(editor.document().codeLens(new CodeLensParams(file(uri)))).stream()
+                    .filter(each -> each.getCommand().getTitle().contains("room on each side"))
+                    .map(CodeLens.class::cast)
+                    .toList();
+            assertThat(lenses).hasSize(1);
+            assertThat(lenses.getFirst().getCommand().getTitle())
+                    .matches("(least )?room on each side,? of caddy\\.\\w+, .* mm to .* mm through the year");
+            assertThat(editor.read(uri, lenses.getFirst().getRange())).isEqualTo("caddy");
+        }
+    }
+
     @Test
     void aPartWithoutRoomIsToldWhenTheLayoutIsKnown() throws Exception {
         try (Editor editor = new Editor(able())) {

@@ -159,7 +159,40 @@ class NamesTest {
         }
     }
 
-    /** What comes with Treen lies in no folder of the maker's: it is shown as a file of the session, and never edited. */
+    /** A published species stands in no file of the project: its page can be read, and is gone with the session. */
+    @Test
+    void fromABoardToItsSpecies() throws Exception {
+        Path page;
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(TRAY);
+            for (Position at : List.of(editor.at(uri, "board plank", 7), editor.at(uri, "black_cherry", 3),
+                    editor.at(uri, "from plank", 6))) {
+                List<? extends Location> found = get(editor.document().typeDefinition(
+                        new TypeDefinitionParams(file(uri), at))).getLeft();
+                assertThat(found).hasSize(1);
+                assertThat(Path.of(java.net.URI.create(found.getFirst().getUri()))).content()
+                        .startsWith("# black cherry").contains("For each 1 % of moisture its width moves by");
+            }
+            page = Path.of(java.net.URI.create(get(editor.document().typeDefinition(new TypeDefinitionParams(
+                    file(uri), editor.at(uri, "black_cherry", 3)))).getLeft().getFirst().getUri()));
+            assertThat(page.toFile().canWrite() && !"root".equals(System.getProperty("user.name"))).isFalse();
+            String own = editor.open("""
+                    species shed_pear { common "pear from the shed"; tangential 0.3%; radial 0.15% }
+                    board slab { species shed_pear; size 900 x 140 x 27; rings flat; moisture 9% }
+                    board odd { species no_such_wood; size 900 x 140 x 27; rings flat; moisture 9% }
+                    """);
+            assertThat(get(editor.document().typeDefinition(
+                    new TypeDefinitionParams(file(own), editor.at(own, "board slab", 7)))).getLeft())
+                    .extracting(Location::getRange).containsExactly(editor.range(own, "shed_pear"));
+            assertThat(get(editor.document().typeDefinition(
+                    new TypeDefinitionParams(file(own), editor.at(own, "board odd", 7)))).getLeft()).isEmpty();
+        }
+        assertThat(page).doesNotExist();
+    }
+
+    /**
+     * What comes with Treen lies in no folder of the maker's: it is shown as a file of the session, and never edited.
+     */
     @Test
     void aPatternThatComesWithTreenCanBeReadAndKeepsItsNames() throws Exception {
         try (Editor editor = new Editor()) {

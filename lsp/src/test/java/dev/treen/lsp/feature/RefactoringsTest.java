@@ -46,6 +46,53 @@ class RefactoringsTest {
         }
     }
 
+    private static Range between(Editor editor, String uri, String needle, int fromStart, int fromEnd) {
+        return new Range(editor.at(uri, needle, fromStart), editor.at(uri, needle, needle.length() - fromEnd));
+    }
+
+    @Test
+    void aSelectionThatBeginsOrEndsInABlankIsOfWhatIsInIt() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(TRAY);
+            Optional<String> named = after(editor, uri, editor.range(uri, "160 + 2 * 8"), "refactor.extract");
+            assertThat(named).isPresent();
+            for (String selected : List.of(" 160 + 2 * 8", "160 + 2 * 8;", " 160 + 2 * 8;")) {
+                Range range = between(editor, uri, selected, 0, selected.endsWith(";") ? 1 : 0);
+                assertThat(after(editor, uri, range, "refactor.extract")).as(selected).isEqualTo(named);
+            }
+            String wide = editor.open(TRAY.replace("160 + 2 * 8;", "160 + 2 * 8  \t;"));
+            assertThat(after(editor, wide, editor.range(wide, " 160 + 2 * 8  \t"), "refactor.extract"))
+                    .hasValueSatisfying(text -> assertThat(text).contains("length measure  \t;"));
+        }
+    }
+
+    /** What is required keeps its meaning: a limit that is broken is broken by as much when it has a name. */
+    @Test
+    void aValueInWhatIsRequiredGetsAName() throws Exception {
+        try (Editor editor = new Editor()) {
+            String tray = TRAY + "require back.length - 2 * 8 <= front.length - 20mm because \"it slides\"\n"
+                    + "require front.length <= 100\n";
+            String uri = editor.open(tray);
+            String sum = "back.length - 2 * 8";
+            assertThat(after(editor, uri, editor.range(uri, sum), "refactor.extract")).contains(tray
+                    .replace(sum, "measure").replace("require measure", "let measure = " + sum + "\nrequire measure"));
+            assertThat(after(editor, uri, between(editor, uri, "- 2 * 8 <=", 2, 3), "refactor.extract"))
+                    .hasValueSatisfying(text -> assertThat(text).contains("back.length - measure <="));
+            assertThat(after(editor, uri, editor.range(uri, "<="), "refactor.extract")).isEmpty();
+            assertThat(after(editor, uri, editor.range(uri, "it slides"), "refactor.extract")).isEmpty();
+            List<String> told = editor.diagnostics(uri).stream().map(each -> each.getCode().getLeft()).toList();
+            assertThat(told).hasSize(2);
+            for (String value : List.of(sum, "2 * 8 <", "20mm", "100\n")) {
+                String named = after(editor, uri, new Range(editor.at(uri, value, 0), editor.at(uri, value, 0)),
+                        "refactor.extract").orElseThrow();
+                assertThat(named).contains("let measure = ").isNotEqualTo(tray);
+                assertThat(editor.retype(uri, named)).as(named).extracting(each -> each.getCode().getLeft())
+                        .containsExactlyInAnyOrder("requirement-not-met", "requirement-not-met");
+                editor.retype(uri, tray);
+            }
+        }
+    }
+
     @Test
     void aNameGetsItsValueBack() throws Exception {
         try (Editor editor = new Editor()) {

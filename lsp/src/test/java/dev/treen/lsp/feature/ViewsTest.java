@@ -14,6 +14,8 @@ import org.eclipse.lsp4j.CallHierarchyItem;
 import org.eclipse.lsp4j.CallHierarchyOutgoingCallsParams;
 import org.eclipse.lsp4j.CallHierarchyPrepareParams;
 import org.eclipse.lsp4j.DocumentLinkParams;
+import org.eclipse.lsp4j.DocumentSymbol;
+import org.eclipse.lsp4j.DocumentSymbolParams;
 import org.eclipse.lsp4j.FoldingRange;
 import org.eclipse.lsp4j.FoldingRangeRequestParams;
 import org.eclipse.lsp4j.Position;
@@ -75,6 +77,83 @@ class ViewsTest {
             for (int i = 1; i < texts.size(); i++) {
                 assertThat(texts.get(i)).contains(texts.get(i - 1));
             }
+        }
+    }
+
+    /** The lines of an outline, each with what it is and what its name's place reads. */
+    private static List<String> lines(Editor editor, String uri, List<DocumentSymbol> symbols, String indent) {
+        List<String> lines = new ArrayList<>();
+        for (DocumentSymbol each : symbols) {
+            String whole = editor.read(uri, each.getRange());
+            String named = editor.read(uri, each.getSelectionRange());
+            assertThat(whole).contains(named);
+            lines.add(indent + each.getName() + " | " + each.getDetail() + " | " + named.replaceAll("\\s+", " "));
+            if (each.getChildren() != null) {
+                lines.addAll(lines(editor, uri, each.getChildren(), indent + "  "));
+            }
+        }
+        return lines;
+    }
+
+    private static List<String> outline(Editor editor, String uri) throws Exception {
+        return lines(editor, uri, get(editor.document().documentSymbol(new DocumentSymbolParams(file(uri)))).stream()
+                .map(each -> each.getRight())
+                .toList(), "");
+    }
+
+    @Test
+    void theOutlineHasTheProjectTheJointsAndWhatPatternsMake() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open("""
+                    project "Doors of a cupboard" { units mm }
+                    let wide = 50
+                    pattern frame {
+                      param high : length = 700
+                      part stile { length high; width wide; thickness 21 }
+                      part rail { length 300; width wide; thickness 21 }
+                      joint mortise_tenon rail to stile { }
+                      when high > 800 { part middle like rail }
+                    }
+                    frame left
+                    frame right { high 900 }
+                    repeat i in 1..2 { part shelf[i] { length 400; width 200; thickness 18 } }
+                    joint housing shelf[1] into left.stile, shelf[2]  into left.stile as shelved { depth 6 }
+                    joint housing shelf[1] into left.stile,
+                    joint
+                    joint butt
+                    """);
+            assertThat(outline(editor, uri)).containsExactly(
+                    "Doors of a cupboard | project | project \"Doors of a cupboard\"",
+                    "wide | let | wide",
+                    "frame | pattern | frame",
+                    "  stile | part | stile",
+                    "  rail | part | rail",
+                    "  mortise_tenon rail to stile | joint | joint mortise_tenon rail to stile",
+                    "  middle | part | middle",
+                    "left | frame | left",
+                    "  stile | part | left",
+                    "  rail | part | left",
+                    "right | frame | right",
+                    "  stile | part | right",
+                    "  rail | part | right",
+                    "  middle | part | right",
+                    "shelf[1] | part | shelf",
+                    "shelf[2] | part | shelf",
+                    "housing shelf[1] into left.stile, shelf[2] into left.stile | joint shelved | joint housing "
+                            + "shelf[1] into left.stile, shelf[2] into left.stile as shelved",
+                    "housing shelf[1] into left.stile | joint | joint housing shelf[1] into left.stile,");
+        }
+    }
+
+    /** What a pattern of another file makes stands under the name that it has here. */
+    @Test
+    void theOutlineShowsWhatALibraryPatternMakes() throws Exception {
+        try (Editor editor = new Editor()) {
+            String uri = editor.open("use \"treen/box\"\nproject\nbox caddy { inside 160 x 80 x 70 }\n");
+            assertThat(outline(editor, uri))
+                    .contains("project | project | project", "caddy | box | caddy", "  front | part | caddy")
+                    .allMatch(line -> line.startsWith("project") || line.endsWith("| caddy"));
+            assertThat(outline(editor, editor.open(""))).isEmpty();
         }
     }
 
