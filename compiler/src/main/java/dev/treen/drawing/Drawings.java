@@ -88,7 +88,7 @@ public final class Drawings {
         Map<Object, List<FinishedPart>> groups = new LinkedHashMap<>();
         for (FinishedPart part : parts) {
             if (drawable(part)) {
-                Object key = List.of(part.part().from().map(b -> b.name()).orElse(""), Look.of(Laid.of(part)));
+                Object key = List.of(part.part().source(), Look.of(Laid.of(part)));
                 groups.computeIfAbsent(key, k -> new ArrayList<>()).add(part);
             }
         }

@@ -131,7 +131,8 @@ final class PartSheet {
 
     private List<Paper.Cell> cells(String scale) {
         var size = part.finished();
-        String board = part.part().from().map(Board::name).orElse("any board");
+        String board = part.part().anyOf().isPresent() ? "any board"
+                : part.part().from().map(Board::name).orElse("any board");
         String species = part.part().from().map(Woods::name).orElse("");
         List<Paper.Cell> cells = new ArrayList<>();
         cells.add(new Paper.Cell("from", species.isEmpty() ? board : board + ", " + species));

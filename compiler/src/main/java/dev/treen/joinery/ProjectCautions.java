@@ -140,10 +140,10 @@ public final class ProjectCautions {
         for (MadeJoint made : joined.joints()) {
             if (made.holdsFast()) {
                 for (Part part : List.of(made.joint().left(), made.joint().right())) {
-                    part.from()
+                    part.sources().stream()
                             .filter(board -> !board.sheet())
                             .filter(board -> outside(board.moisture().orElse(8.0)))
-                            .ifPresent(board -> call("S027", board.name()));
+                            .forEach(board -> call("S027", board.name()));
                 }
             }
         }

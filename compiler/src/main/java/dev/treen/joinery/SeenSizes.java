@@ -114,6 +114,7 @@ final class SeenSizes {
                 measure == 2 ? changed : part.thickness(),
                 part.overall(),
                 part.from(),
+                part.anyOf(),
                 part.rings(),
                 part.ringsAt(),
                 part.placing(),

@@ -377,7 +377,9 @@ public final class Schemas {
                     needed("length", Plain.LENGTH, "Along the grain; `overall` after it means with the joints."),
                     needed("width", Plain.LENGTH, "Across the grain; `overall` after it means with the joints."),
                     needed("thickness", Plain.LENGTH, "Face to face."),
-                    optional("from", Plain.BOARD, "any board", "The board that it comes from."),
+                    optional("from", Plain.BOARD, "any board",
+                            "The board that it comes from; or a species, as `black_cherry`: then the layout takes it from any"
+                                    + " board or sheet of that species on the rack. What is called so comes before a species."),
                     optional("grain", new OneOf(GRAIN), "along",
                             "How it lies on a sheet: `along` the face grain with its length, or `any` way that saves wood. On a"
                                     + " sheet of mdf it lies any way. On a board the grain always runs along its length,"
@@ -412,7 +414,8 @@ public final class Schemas {
                     + " `part NAME { … }` and `joint NAME { … }` change one part or joint inside.",
             "box caddy { inside 160 x 80 x 70; from plank }",
             List.of(
-                    optional("from", Plain.BOARD, "any board", "The board of all parts inside that name no other."),
+                    optional("from", Plain.BOARD, "any board",
+                            "The board of all parts inside that name no other; or a species, any board of which will do."),
                     RINGS,
                     IN_ROOM,
                     FINISHED,

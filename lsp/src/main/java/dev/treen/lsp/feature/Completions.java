@@ -131,6 +131,13 @@ public final class Completions {
                 items.add(item(symbol.name(), CompletionItemKind.Variable, symbol.kind(), symbol.doc()));
             }
         }
+        if (board) {
+            document.analysis().evaluation().project().boards().stream()
+                    .flatMap(each -> each.species().stream())
+                    .distinct()
+                    .forEach(id -> items.add(
+                            item(id, CompletionItemKind.EnumMember, "any board of this species", "")));
+        }
         if (before.matches(".*\\d\\w*")) {
             UNITS.forEach(unit -> items.add(item(unit, CompletionItemKind.Unit, "unit", "")));
         }

@@ -58,6 +58,7 @@ public final class Hovers {
         lines.addAll(settings(document, at, format));
         lines.addAll(WoodNotes.ofBoards(document, at));
         lines.addAll(joints.at(document, at, format));
+        lines.addAll(WishedSpecies.hover(document, offset, format));
         if (lines.isEmpty()) {
             Definitions.usage(document, offset).ifPresent(usage -> lines.addAll(usage(usage, format)));
         }

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import org.eclipse.lsp4j.Location;
 
 /**
- * From a thing to what it is made from, and back: an instance and its pattern, a part and the board it is cut from.
+ * From a thing to what it is made from, and back: an instance and its pattern, a part and the boards it may be cut from.
  */
 public final class Kinships {
     private final PositionEncoding encoding;
@@ -26,10 +26,12 @@ public final class Kinships {
     public List<Location> source(Document document, List<Document> among, int offset) {
         Places places = new Places(among, encoding);
         return Names.declared(document, offset).stream()
-                .flatMap(declared -> Stream.concat(
-                        Stream.concat(patternOf(document, declared).stream(), around(document, declared).stream()),
-                        boardOf(document, declared)).limit(1))
+                .flatMap(declared -> patternOf(document, declared)
+                        .or(() -> around(document, declared))
+                        .map(Stream::of)
+                        .orElseGet(() -> boardsOf(document, declared)))
                 .map(places::location)
+                .distinct()
                 .toList();
     }
 
@@ -50,7 +52,7 @@ public final class Kinships {
                         .isPresent())
                 .map(Symbol::nameAt);
         Stream<Span> parts = document.analysis().evaluation().project().parts().stream()
-                .filter(part -> part.from().filter(board -> Names.same(board.nameAt(), declared)).isPresent())
+                .filter(part -> part.sources().stream().anyMatch(board -> Names.same(board.nameAt(), declared)))
                 .map(Part::nameAt);
         return Stream.concat(instances, parts);
     }
@@ -79,10 +81,10 @@ public final class Kinships {
                 .findFirst();
     }
 
-    private static Stream<Span> boardOf(Document document, Span declared) {
+    private static Stream<Span> boardsOf(Document document, Span declared) {
         return document.analysis().evaluation().project().parts().stream()
                 .filter(part -> Names.same(part.nameAt(), declared))
-                .flatMap(part -> part.from().stream())
+                .flatMap(part -> part.sources().stream())
                 .map(board -> board.nameAt());
     }
 }
