@@ -13,7 +13,6 @@ import dev.treen.model.Settings;
 import dev.treen.wood.Figures;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A part that says its rings lie otherwise than its board's. Turned on edge a part may come out so, if it is no wider

@@ -1,7 +1,6 @@
 package dev.treen.rewrite;
 
 import dev.treen.joinery.JointKinds;
-import dev.treen.model.Board;
 import dev.treen.model.Joint;
 import dev.treen.model.Part;
 import java.util.ArrayList;
