@@ -11,6 +11,7 @@ import dev.treen.model.Part;
 import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** A part, with its allowances, against the board that it is to come from: too short, too narrow or too thin. */
@@ -29,16 +30,20 @@ final class BoardTooSmall implements Check {
         List<Finding> findings = new ArrayList<>();
         Settings settings = joined.project().settings();
         for (FinishedPart part : joined.parts()) {
-            part.part().from().ifPresent(board -> compare(part, board, settings, findings));
+            part.part().sources().stream()
+                    .map(board -> compare(part, board, settings))
+                    .min(Comparator.comparingInt(List::size))
+                    .ifPresent(findings::addAll);
         }
         return findings;
     }
 
-    private static void compare(FinishedPart part, Board board, Settings settings, List<Finding> findings) {
+    /** What is too small, of a board that may give the part. */
+    private static List<Finding> compare(FinishedPart part, Board board, Settings settings) {
         Length waste = board.allow().endWaste().value().times(2);
         Length usable = board.length().value().minus(waste).max(Length.ZERO);
         Measure thickness = board.sheet() ? part.thickness() : part.roughThickness();
-        List.of(
+        return List.of(
                 new Side(TOO_SHORT, "short", part.length(), part.roughLength(), usable, board.length()),
                 new Side(TOO_NARROW, "narrow", part.width(), part.roughWidth(), board.width().value(), board.width()),
                 new Side(TOO_THIN, "thin", part.thickness(), thickness, board.thickness().value(), board.thickness()))
@@ -47,7 +52,8 @@ final class BoardTooSmall implements Check {
                 .filter(side -> !(side.kind().equals(TOO_NARROW) && part.part().glueUp().isPresent()))
                 .filter(side -> side.kind().equals(TOO_THIN) || !turned(part, board, usable))
                 .filter(side -> side.needed().value().compareTo(side.there()) > 0)
-                .forEach(side -> findings.add(finding(side, part.part(), board, waste, settings)));
+                .map(side -> finding(side, part.part(), board, waste, settings))
+                .toList();
     }
 
     /** Whether it fits with its length across a sheet. */
@@ -71,6 +77,13 @@ final class BoardTooSmall implements Check {
         }
     }
 
+    /** Where any board of a species will do, this one is the nearest. */
+    private static String others(Part part) {
+        return part.anyOf().filter(any -> any.boards().size() > 1)
+                .map(any -> " No other board of `" + any.species() + "` gives it either.")
+                .orElse("");
+    }
+
     private static Finding finding(Side side, Part part, Board board, Length waste, Settings settings) {
         Length allowances = side.needed().value().minus(side.finished().value());
         boolean ends = side.kind().equals(TOO_SHORT);
@@ -86,7 +99,7 @@ final class BoardTooSmall implements Check {
                                         + Amounts.text(allowances, settings) + " of allowance")
                         + "; `" + board.name() + "` has " + Amounts.text(side.there(), settings)
                         + (ends && !waste.isZero() ? " between its ends" : "") + ": "
-                        + Amounts.text(side.missing(), settings) + " too little.")
+                        + Amounts.text(side.missing(), settings) + " too little." + others(part))
                 .because("Finished sizes hold what the joints hide; saw and plane take the allowances.")
                 .related(side.board().at(), "`" + board.name() + "` as it was measured")
                 .about(part.name())

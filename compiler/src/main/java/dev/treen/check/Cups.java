@@ -8,7 +8,6 @@ import dev.treen.joinery.Joined;
 import dev.treen.joinery.Loose;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Nature;
-import dev.treen.model.Board;
 import dev.treen.model.GlueUp;
 import dev.treen.model.Measure;
 import dev.treen.model.Settings;
@@ -17,6 +16,7 @@ import dev.treen.wood.Cupping;
 import dev.treen.wood.Figures;
 import dev.treen.wood.Verdict;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +48,10 @@ final class Cups implements Check {
         }
         List<Finding> findings = new ArrayList<>();
         for (FinishedPart part : joined.parts()) {
-            Optional<Measure> heart = part.part().from().filter(b -> !b.sheet()).flatMap(Board::heart);
+            Optional<Measure> heart = part.part().sources().stream()
+                    .filter(b -> !b.sheet())
+                    .flatMap(b -> b.heart().stream())
+                    .min(Comparator.comparing(Measure::value));
             boolean flat = part.part().rings().degrees() <= Figures.standard().value("rings.flat.to")
                     && part.part().rings().staves().isEmpty();
             if (heart.isPresent() && flat) {

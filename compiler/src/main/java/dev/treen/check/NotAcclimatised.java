@@ -36,9 +36,10 @@ final class NotAcclimatised implements Check {
         Map<String, Part> first = new LinkedHashMap<>();
         for (FinishedPart part : joined.parts()) {
             part.part()
-                    .from()
+                    .sources()
+                    .stream()
                     .filter(board -> board.moisture().isPresent() && !board.sheet())
-                    .ifPresent(board -> first.putIfAbsent(board.name(), part.part()));
+                    .forEach(board -> first.putIfAbsent(board.name(), part.part().takenFrom(board)));
         }
         return first.values().stream().flatMap(part -> judged(part, settings).stream()).toList();
     }

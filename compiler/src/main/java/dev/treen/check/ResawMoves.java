@@ -38,10 +38,11 @@ final class ResawMoves implements Check {
         List<Finding> findings = new ArrayList<>();
         Set<String> told = new HashSet<>();
         for (FinishedPart part : joined.parts()) {
-            Optional<Board> board = part.part().from().filter(b -> b.core().isPresent() && resawn(part, b));
-            board.flatMap(b -> judged(part, b, settings))
-                    .filter(finding -> told.add(board.get().name()))
-                    .ifPresent(findings::add);
+            part.part().sources().stream()
+                    .filter(board -> board.core().isPresent() && resawn(part, board))
+                    .forEach(board -> judged(part, board, settings)
+                            .filter(finding -> told.add(board.name()))
+                            .ifPresent(findings::add));
         }
         return findings;
     }
@@ -54,7 +55,7 @@ final class ResawMoves implements Check {
     }
 
     private static Optional<Finding> judged(FinishedPart part, Board board, Settings settings) {
-        Nature nature = Nature.of(part.part(), settings);
+        Nature nature = Nature.of(part.part().takenFrom(board), settings);
         double core = board.core().orElseThrow();
         double hollow = Cupping.ofResawingMm(
                 part.width().value().toDoubleMm(),

@@ -13,7 +13,6 @@ import dev.treen.model.Settings;
 import dev.treen.wood.Figures;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A part that says its rings lie otherwise than its board's. Turned on edge a part may come out so, if it is no wider
@@ -34,11 +33,12 @@ final class RingsContradict implements Check {
         List<Finding> findings = new ArrayList<>();
         for (FinishedPart part : joined.parts()) {
             Rings own = part.part().rings();
-            Optional<Board> board = part.part().from().filter(b -> !b.sheet() && !b.rings().assumed());
-            if (board.isPresent() && !own.equals(board.get().rings()) && own.staves().isEmpty()
-                    && board.get().rings().staves().isEmpty() && !canBe(part, board.get())) {
-                findings.add(finding(part.part(), board.get(), joined.project().settings()));
-            }
+            part.part().sources().stream()
+                    .filter(board -> part.part().saysRings() && !board.sheet() && !board.rings().assumed())
+                    .filter(board -> !own.equals(board.rings()) && own.staves().isEmpty()
+                            && board.rings().staves().isEmpty() && !canBe(part, board))
+                    .findFirst()
+                    .ifPresent(board -> findings.add(finding(part.part(), board, joined.project().settings())));
         }
         return findings;
     }

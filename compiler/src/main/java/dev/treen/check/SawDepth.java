@@ -34,7 +34,7 @@ final class SawDepth implements Check {
         Measure depth = saw.get().depth().get();
         Map<String, Board> boards = new LinkedHashMap<>();
         for (FinishedPart part : joined.parts()) {
-            part.part().from().ifPresent(board -> boards.put(board.name(), board));
+            part.part().sources().forEach(board -> boards.put(board.name(), board));
         }
         for (Board board : boards.values()) {
             if (board.thickness().value().compareTo(depth.value()) > 0) {

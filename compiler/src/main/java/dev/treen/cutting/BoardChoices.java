@@ -21,8 +21,9 @@ record BoardChoices(Joined joined, EarlierLayout earlier, Set<String> made) {
     List<List<Map<String, Integer>>> all() {
         Map<String, Set<Length>> wanted = new HashMap<>();
         for (FinishedPart part : joined.made()) {
-            String from = part.part().from().map(Board::name).orElse("");
-            wanted.computeIfAbsent(from, name -> new HashSet<>()).add(Staving.thickness(part));
+            List<Board> sources = part.part().sources();
+            List<String> names = sources.isEmpty() ? List.of("") : sources.stream().map(Board::name).toList();
+            names.forEach(from -> wanted.computeIfAbsent(from, name -> new HashSet<>()).add(Staving.thickness(part)));
         }
         List<List<Map<String, Integer>>> all = new ArrayList<>();
         Map<Object, List<String>> groups = new LinkedHashMap<>();

@@ -2,10 +2,12 @@ package dev.treen.cutting;
 
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
+import dev.treen.model.AnyOf;
 import dev.treen.model.Board;
 import dev.treen.model.Defect;
 import dev.treen.model.GlueUp;
 import dev.treen.model.LayoutWishes;
+import dev.treen.model.Part;
 import dev.treen.quantity.Length;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -88,15 +90,21 @@ final class CutChecker {
                 }
                 size(cut, member, piece);
                 Optional.ofNullable(parts.get(member.part()))
-                        .flatMap(part -> part.part().from())
-                        .filter(from -> !from.name().equals(cut.source().name()))
-                        .ifPresent(from -> breach("from another board", member.name()));
+                        .filter(part -> !wished(part.part(), cut.source()))
+                        .ifPresent(part -> breach("from another board", member.name()));
             }
             thick(cut, piece.blank());
             if (!piece.blank().plain()) {
                 cut.board().defects().forEach(flaw -> flawIn(flaw, piece));
             }
         }
+    }
+
+    /** A species is held against the word that the board itself has. */
+    private static boolean wished(Part part, Board source) {
+        return part.anyOf().isPresent()
+                ? source.species().equals(part.anyOf().map(AnyOf::species))
+                : part.from().map(from -> from.name().equals(source.name())).orElse(true);
     }
 
     /**

@@ -1,6 +1,8 @@
 package dev.treen.cutting;
 
 import dev.treen.finding.Finding;
+import dev.treen.model.Board;
+import dev.treen.model.Part;
 import java.util.List;
 import java.util.Optional;
 
@@ -56,6 +58,20 @@ public record Cutting(
         return boards.stream()
                 .filter(cut -> cut.parts().stream().anyMatch(piece -> piece.blank().members().contains(member)))
                 .findFirst();
+    }
+
+    /**
+     * The boards, as they lie on the rack, that a part comes from: where any of a species will do, those that the layout took,
+     * none where it found no room; else the one that it names.
+     */
+    public List<Board> sourcesOf(Part part) {
+        return part.anyOf().isEmpty()
+                ? part.from().stream().toList()
+                : boards.stream()
+                        .filter(cut -> cut.parts().stream().anyMatch(piece -> piece.blank().parts().contains(part.name())))
+                        .map(BoardCut::source)
+                        .distinct()
+                        .toList();
     }
 
     /** No layout, and why. */

@@ -71,9 +71,9 @@ record Leaves(Board source, Board board, int count, Length thickness) {
         return count;
     }
 
-    /** A part that names a board comes from no other. */
+    /** A part that names a board or a species comes from no other. */
     static boolean mayComeFrom(FinishedPart part, Board source) {
-        return part.part().from().map(b -> b.name().equals(source.name())).orElse(true);
+        return part.part().mayComeFrom(source);
     }
 
     static Length leaf(Board board, int count) {

@@ -126,15 +126,15 @@ final class Nearest {
     /** Another board that would give the part, by name. */
     Optional<String> otherBoard(FinishedPart part) {
         String name = part.part().name();
-        Optional<String> own = part.part().from().map(board -> board.name());
-        if (own.isEmpty()) {
+        if (part.part().sources().isEmpty()) {
             return Optional.empty();
         }
         Set<String> boards = new LinkedHashSet<>();
         rack.leaves().values().stream()
                 .filter(leaf -> leaf.of().gives(part))
-                .map(leaf -> leaf.of().source().name())
-                .filter(board -> !board.equals(own.get()))
+                .map(leaf -> leaf.of().source())
+                .filter(board -> !part.part().mayComeFrom(board))
+                .map(board -> board.name())
                 .forEach(boards::add);
         return boards.stream()
                 .limit(MOST_BOARDS)

@@ -135,7 +135,7 @@ final class NoRoom {
                     by, "narrower"));
         });
         String sentence = smaller.isEmpty() ? "" : " It would fit if it were " + String.join(", or ", smaller) + ".";
-        boolean sheet = part.part().from().filter(Board::sheet).isPresent();
+        boolean sheet = !part.part().sources().isEmpty() && part.part().sources().stream().allMatch(Board::sheet);
         if (sheet && nearest.fitsAcross(part)) {
             remedies.add(Remedy.choice("swap its length and width, if its face grain may run the other way"));
         }
@@ -152,7 +152,9 @@ final class NoRoom {
     }
 
     private static String where(FinishedPart part) {
-        return part.part().from().map(b -> "`" + b.name() + "`").orElse("the boards");
+        return part.part().anyOf().map(any -> "the boards of `" + any.species() + "`")
+                .or(() -> part.part().from().map(b -> "`" + b.name() + "`"))
+                .orElse("the boards");
     }
 
     private String text(long units) {

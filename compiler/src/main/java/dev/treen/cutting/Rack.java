@@ -277,9 +277,9 @@ final class Rack {
     }
 
     private Set<String> giving(Blank blank) {
-        List<String> named = blank.parts().stream()
-                .map(this::part)
-                .flatMap(part -> part.part().from().map(Board::name).stream())
+        List<List<String>> named = blank.parts().stream()
+                .map(part -> part(part).part().sources().stream().map(Board::name).toList())
+                .filter(names -> !names.isEmpty())
                 .distinct()
                 .toList();
         Length thickness = size(blank).thickness;
@@ -288,10 +288,10 @@ final class Rack {
                 key -> giving(named, thickness, blank));
     }
 
-    private Set<String> giving(List<String> named, Length thick, Blank blank) {
+    private Set<String> giving(List<List<String>> named, Length thick, Blank blank) {
         Set<String> from = new LinkedHashSet<>();
         leaves.forEach((id, leaf) -> {
-            boolean may = named.stream().allMatch(leaf.of().source().name()::equals);
+            boolean may = named.stream().allMatch(names -> names.contains(leaf.of().source().name()));
             boolean solid = blank.plain() || !leaf.of().board().sheet();
             if (may && solid && leaf.of().gives(thick, blank.members().size())) {
                 from.add(id);

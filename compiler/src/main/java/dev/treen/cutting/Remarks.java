@@ -131,7 +131,7 @@ final class Remarks {
                     .toList();
             boolean useless = parts.stream().allMatch(part -> Staving.thickness(part).compareTo(whole) > 0);
             parts.stream()
-                    .filter(part -> useless || part.part().from().isPresent())
+                    .filter(part -> useless || part.part().sources().size() == 1)
                     .filter(part -> part.part().glueUp().isEmpty())
                     .filter(part -> Staving.thickness(part).compareTo(whole) > 0)
                     .flatMap(part -> ripped(board, part, whole).stream())

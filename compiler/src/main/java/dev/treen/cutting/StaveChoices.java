@@ -29,7 +29,7 @@ final class StaveChoices {
 
     /** What decides how a part is divided. */
     private record Like(
-            Length length, Length width, Length thickness, Optional<String> from, List<Rectangle> touched,
+            Length length, Length width, Length thickness, String from, List<Rectangle> touched,
             Optional<Integer> staves, Optional<Length> widest, GlueUp.Match match, boolean made) {}
 
     /** The options of each group of parts that are alike. */
@@ -51,7 +51,7 @@ final class StaveChoices {
     private Like like(FinishedPart part, GlueUp asked, List<Rectangle> touched) {
         return new Like(
                 part.roughLength().value(), part.roughWidth().value(), part.thickness().value(),
-                part.part().from().map(Board::name), touched, asked.staves(), asked.widest().map(w -> w.value()),
+                part.part().source(), touched, asked.staves(), asked.widest().map(w -> w.value()),
                 asked.match(), made.contains(part.part().name()));
     }
 

@@ -90,8 +90,7 @@ public final class Drawings {
         for (FinishedPart part : parts) {
             if (drawable(part)) {
                 Object key = List.of(
-                        part.part().bought().flatMap(Board::species).or(() -> part.part().from().map(Board::name))
-                                .orElse(""),
+                        part.part().bought().flatMap(Board::species).orElse(part.part().source()),
                         part.part().bought().isPresent(), Look.of(Laid.of(part)));
                 groups.computeIfAbsent(key, k -> new ArrayList<>()).add(part);
             }

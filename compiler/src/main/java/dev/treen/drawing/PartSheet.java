@@ -132,7 +132,7 @@ final class PartSheet {
     private List<Paper.Cell> cells(String scale) {
         var size = part.finished();
         String board = part.part().bought().isPresent() ? "bought"
-                : part.part().from().map(Board::name).orElse("any board");
+                : part.part().from().filter(any -> part.part().anyOf().isEmpty()).map(Board::name).orElse("any board");
         String species = part.part().stuff().map(Woods::name).orElse("");
         List<Paper.Cell> cells = new ArrayList<>();
         cells.add(new Paper.Cell("from", species.isEmpty() ? board : board + ", " + species));

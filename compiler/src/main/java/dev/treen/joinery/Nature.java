@@ -1,5 +1,6 @@
 package dev.treen.joinery;
 
+import dev.treen.model.AnyOf;
 import dev.treen.model.Board;
 import dev.treen.model.Part;
 import dev.treen.model.RoomClimate;
@@ -122,7 +123,11 @@ public record Nature(
     private static String words(Part part, Optional<Species> species) {
         String rings = part.rings().word();
         return rings + (rings.endsWith("°") ? " rings" : "-sawn") + (part.rings().assumed() ? " (assumed) " : " ")
-                + species.map(Species::commonName).orElse("wood of no known species");
+                + species.map(Species::commonName).orElse("wood of no known species")
+                + part.anyOf().filter(AnyOf::differs)
+                        .flatMap(any -> part.from())
+                        .map(board -> " (as `" + board.name() + "`: of the boards that it may come from, the one that moves most)")
+                        .orElse("");
     }
 
     /** A manufactured panel of no known kind moves as plywood does. */

@@ -18,6 +18,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The cautions that a project calls for by what is really in it: each once, with what calls for it and who says so. The
@@ -140,10 +141,10 @@ public final class ProjectCautions {
         for (MadeJoint made : joined.joints()) {
             if (made.holdsFast()) {
                 for (Part part : List.of(made.joint().left(), made.joint().right())) {
-                    part.stuff()
+                    Stream.concat(part.bought().stream(), part.sources().stream())
                             .filter(board -> !board.sheet())
                             .filter(board -> outside(board.moisture().orElse(8.0)))
-                            .ifPresent(board -> call("S027", board.name()));
+                            .forEach(board -> call("S027", board.name()));
                 }
             }
         }

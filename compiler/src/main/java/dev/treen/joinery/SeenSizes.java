@@ -115,6 +115,7 @@ final class SeenSizes {
                 part.overall(),
                 part.from(),
                 part.bought(),
+                part.anyOf(),
                 part.rings(),
                 part.ringsAt(),
                 part.placing(),

@@ -49,6 +49,7 @@ final class Arithmetic {
             case Datum.Thing(String path, Datum.Thing.Kind kind) -> switch (kind) {
                 case PART -> "the part `" + path + "`";
                 case BOARD -> "the board `" + path + "`";
+                case SPECIES -> "any board of `" + path + "`";
                 case INSTANCE -> "`" + path + "`";
                 case ARRAY -> "a row of parts";
                 case FILE -> "the file `" + path + "`";

@@ -8,22 +8,29 @@ import java.util.function.Supplier;
 final class BoardEntry implements Scope.Entry, Declared {
     private final String path;
     private final Span nameAt;
+    private final Optional<String> species;
     private final Session session;
     private final Notes notes;
     private final Supplier<Optional<Board>> read;
     private Optional<Board> board = Optional.empty();
     private boolean asked;
 
-    BoardEntry(Session session, String path, Span nameAt, Supplier<Optional<Board>> read) {
+    BoardEntry(Session session, String path, Span nameAt, Optional<String> species, Supplier<Optional<Board>> read) {
         this.session = session;
         this.notes = session.notes();
         this.path = path;
         this.nameAt = nameAt;
+        this.species = species;
         this.read = read;
     }
 
     String path() {
         return path;
+    }
+
+    /** As it is written; known before the board is read. */
+    Optional<String> species() {
+        return species;
     }
 
     @Override

@@ -1,5 +1,6 @@
 package dev.treen.model;
 
+import dev.treen.syntax.Expr;
 import dev.treen.syntax.Statement;
 import java.util.Optional;
 
@@ -22,6 +23,13 @@ final class Boards {
         standard = allowances;
     }
 
+    private static Optional<String> word(Properties.Given given) {
+        return given.property().values().size() == 1
+                && given.property().values().getFirst().expr() instanceof Expr.Word word
+                        ? Optional.of(word.name())
+                        : Optional.empty();
+    }
+
     BoardEntry entry(Statement.Board statement, String path, Scope scope) {
         Properties properties = Properties.read(
                 session, statement.sheet() ? Schemas.SHEET : Schemas.BOARD, statement.body(), scope, Optional.empty());
@@ -29,6 +37,7 @@ final class Boards {
                 session,
                 path,
                 statement.name().span(),
+                properties.one("species").flatMap(Boards::word),
                 () -> session.within(
                         scope.instance(),
                         () -> new BoardReader(session, reader, settings, standard).read(statement, path, properties)));

@@ -32,11 +32,11 @@ public sealed interface Datum {
     /** A word that means itself: {@code flat}, {@code auto}, a species. */
     record Word(String word) implements Datum {}
 
-    /** A named thing of the project: a part, a board, an instance, an array; {@code path} is its dotted name. */
+    /** A named thing of the project: a part, a board, a species on the rack, an instance, an array; {@code path} is its dotted name. */
     record Thing(String path, Kind kind) implements Datum {
         /** What kind of thing. */
         public enum Kind {
-            PART, BOARD, INSTANCE, ARRAY, FILE, PATTERN, PARAMETER, PRESET
+            PART, BOARD, SPECIES, INSTANCE, ARRAY, FILE, PATTERN, PARAMETER, PRESET
         }
     }
 

@@ -11,6 +11,7 @@ import dev.treen.syntax.Name;
 import dev.treen.syntax.Operator;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -98,6 +99,21 @@ final class Expressions {
 
     private static boolean isFit(Datum value, Predicate<Datum> wanted) {
         return value instanceof Datum.Unknown || wanted.test(value);
+    }
+
+    /** A board or sheet by its name or, where nothing has that name, any of a species that is on the rack. */
+    Derived wood(Expr expr, Scope scope) {
+        if (!(expr instanceof Expr.Word word) || scope.find(word.name()).isPresent()) {
+            return evaluate(expr, scope);
+        }
+        if (session.species().contains(word.name())) {
+            return thing(word.name(), Datum.Thing.Kind.SPECIES, word.span());
+        }
+        Set<String> known = new LinkedHashSet<>(scope.names());
+        known.addAll(session.species());
+        unknownName(word.span(), word.name(), "No board, sheet or species on the rack is called `" + word.name() + "`",
+                known);
+        return unknown(word.span());
     }
 
     private Derived word(Expr.Word word, Scope scope, Supplier<Set<String>> fitting) {
@@ -336,7 +352,7 @@ final class Expressions {
             case BOARD -> Optional.ofNullable(session.boards.get(path))
                     .filter(board -> which >= 0)
                     .map(board -> board.measure(which));
-            case INSTANCE, ARRAY, FILE, PATTERN, PARAMETER, PRESET -> Optional.empty();
+            case SPECIES, INSTANCE, ARRAY, FILE, PATTERN, PARAMETER, PRESET -> Optional.empty();
         };
     }
 

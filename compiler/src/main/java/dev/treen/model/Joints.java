@@ -306,7 +306,7 @@ final class Joints {
                         return row;
                     }
                 }
-                case BOARD, INSTANCE, FILE, PATTERN, PARAMETER, PRESET -> {
+                case BOARD, SPECIES, INSTANCE, FILE, PATTERN, PARAMETER, PRESET -> {
                 }
             }
         }

@@ -125,7 +125,9 @@ final class Parameters {
             Datum word = new Datum.Word(open.get());
             return new Derived(word, Derivation.written("", word, expr.span()));
         }
-        Derived derived = expressions.evaluate(expr, scope);
+        Derived derived = param.type().name().equals("board")
+                ? expressions.wood(expr, scope)
+                : expressions.evaluate(expr, scope);
         if (derived.value() instanceof Datum.Unknown) {
             return derived;
         }
@@ -158,7 +160,7 @@ final class Parameters {
             case "part" -> value instanceof Datum.Thing(String path, Datum.Thing.Kind kind)
                     && kind == Datum.Thing.Kind.PART;
             case "board" -> value instanceof Datum.Thing(String path, Datum.Thing.Kind kind)
-                    && kind == Datum.Thing.Kind.BOARD;
+                    && (kind == Datum.Thing.Kind.BOARD || kind == Datum.Thing.Kind.SPECIES);
             default -> true;
         };
     }

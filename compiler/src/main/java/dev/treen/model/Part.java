@@ -2,6 +2,7 @@ package dev.treen.model;
 
 import dev.treen.quantity.Size;
 import dev.treen.source.Span;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,8 +12,10 @@ import java.util.Optional;
  * @param nameAt where it is declared
  * @param length along the grain
  * @param overall which measures were written {@code overall}: then they are finished sizes, and the joints are taken off
- * @param from the board that it comes from, where one is named
+ * @param from the board that it comes from, where one is named; where any of a species will do, the one whose wood it is
+ *     taken to have
  * @param bought what it is bought as, where it is not made: a piece of its own size, with what it is of and its price
+ * @param anyOf the boards of a species, any of which may give it
  * @param rings the part's own, or its board's
  * @param ringsAt where the part's own are written, or the declaration
  * @param planned the seen size as it was planned, where something it rests on has been measured since: the assembly is
@@ -32,6 +35,7 @@ public record Part(
         Overall overall,
         Optional<Board> from,
         Optional<Board> bought,
+        Optional<AnyOf> anyOf,
         Rings rings,
         Span ringsAt,
         Optional<Placing> placing,
@@ -53,16 +57,16 @@ public record Part(
     /** The same with other flaws that it may have. */
     public Part taking(Takes others) {
         return new Part(
-                name, nameAt, length, width, thickness, overall, from, bought, rings, ringsAt, placing, planned, others,
-                turns,
+                name, nameAt, length, width, thickness, overall, from, bought, anyOf, rings, ringsAt, placing, planned,
+                others, turns,
                 glueUp, service, allow, tolerances, doc);
     }
 
     /** The same, glued up from staves. */
     public Part gluedUp(GlueUp how) {
         return new Part(
-                name, nameAt, length, width, thickness, overall, from, bought, rings, ringsAt, placing, planned, takes,
-                turns,
+                name, nameAt, length, width, thickness, overall, from, bought, anyOf, rings, ringsAt, placing, planned,
+                takes, turns,
                 Optional.of(how), service, allow, tolerances, doc);
     }
 
@@ -87,6 +91,35 @@ public record Part(
     /** Whether it is bought and of nothing that a woodworker's tools cut or glue holds, as a pane of glass. */
     public boolean foreign() {
         return bought.flatMap(Board::species).filter(Bought::foreign).isPresent();
+    }
+
+    /** The boards and sheets that it may come from; empty where it names none, for then it may come from any. */
+    public List<Board> sources() {
+        return anyOf.map(AnyOf::boards).orElseGet(() -> from.stream().toList());
+    }
+
+    /** What the project says that it comes from: the name of a board or sheet, or a species; empty for nothing. */
+    public String source() {
+        return anyOf.map(AnyOf::species).or(() -> from.map(Board::name)).orElse("");
+    }
+
+    /** Whether it may come from this board or sheet. */
+    public boolean mayComeFrom(Board board) {
+        List<Board> sources = sources();
+        return sources.isEmpty() || sources.stream().anyMatch(each -> each.name().equals(board.name()));
+    }
+
+    /** Whether it says itself how its rings lie. */
+    public boolean saysRings() {
+        return !ringsAt.equals(nameAt);
+    }
+
+    /** The same as it is when it comes from {@code board}: with its rings, where it says none of its own. */
+    public Part takenFrom(Board board) {
+        return new Part(
+                name, nameAt, length, width, thickness, overall, Optional.of(board), bought, Optional.empty(),
+                saysRings() ? rings : board.rings(), ringsAt, placing, planned, takes, turns, glueUp, service, allow, tolerances,
+                doc);
     }
 
     /** The seen size. */

@@ -39,10 +39,10 @@ final class Parts {
         Optional<Measure> length = entry.known(0);
         Optional<Measure> width = entry.known(1);
         Optional<Measure> thickness = entry.known(2);
-        Optional<Board> from = entry.properties().layers("from").stream()
+        Optional<Wood> wood = entry.properties().layers("from").stream()
                 .filter(given -> !leftOpen(given))
                 .findFirst()
-                .flatMap(this::boardOf);
+                .flatMap(this::woodOf);
         Pose pose = entry.scope().instance().map(instances::pose).orElse(Pose.PLAIN);
         Optional<Placing> placing = entry.properties()
                 .inner(session, "place", Schemas.PLACE)
@@ -51,6 +51,9 @@ final class Parts {
         if (length.isEmpty() || width.isEmpty() || thickness.isEmpty()) {
             return Optional.empty();
         }
+        Optional<AnyOf> anyOf = wood.flatMap(Wood::anyOf);
+        Optional<Board> from = wood.flatMap(Wood::board)
+                .or(() -> anyOf.map(any -> any.liveliest(length.get(), thickness.get())));
         Optional<Part> planned = Optional.ofNullable(session.measured.planned().get(entry.path()));
         Optional<Board> bought = new Bought(session, reader,
                 new BoardReader(session, reader, settingsReader, settings.allow()))
@@ -74,8 +77,9 @@ final class Parts {
                 width.get(),
                 thickness.get(),
                 new Part.Overall(entry.overall(0), entry.overall(1), entry.overall(2)),
-                board,
+                from,
                 bought,
+                bought.isPresent() ? Optional.empty() : anyOf,
                 rings,
                 entry.properties()
                         .one("rings")
@@ -111,18 +115,33 @@ final class Parts {
                 && word.equals("any");
     }
 
-    private Optional<Board> boardOf(Properties.Given given) {
+    /** What {@code from} names: one board, or any of a species. */
+    private record Wood(Optional<Board> board, Optional<AnyOf> anyOf) {}
+
+    private Optional<Wood> woodOf(Properties.Given given) {
         if (given.property().values().size() != 1) {
             return Optional.empty();
         }
         Expr expr = given.property().values().getFirst().expr();
-        Derived derived = expressions.evaluate(expr, given.scope());
+        Derived derived = expressions.wood(expr, given.scope());
         if (derived.value() instanceof Datum.Thing(String path, Datum.Thing.Kind kind)
                 && kind == Datum.Thing.Kind.BOARD) {
-            return Optional.ofNullable(session.boards.get(path)).flatMap(BoardEntry::board);
+            return Optional.ofNullable(session.boards.get(path)).flatMap(BoardEntry::board)
+                    .map(board -> new Wood(Optional.of(board), Optional.empty()));
+        }
+        if (derived.value() instanceof Datum.Thing(String species, Datum.Thing.Kind kind)
+                && kind == Datum.Thing.Kind.SPECIES) {
+            List<Board> boards = session.boards.values().stream()
+                    .filter(entry -> entry.species().equals(Optional.of(species)))
+                    .flatMap(entry -> entry.board().stream())
+                    .toList();
+            return boards.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new Wood(Optional.empty(), Optional.of(
+                            new AnyOf(species, derived.how().at().orElse(expr.span()), boards))));
         }
         if (!(derived.value() instanceof Datum.Unknown)) {
-            session.add(Finding.of(ModelFindings.WRONG_KIND, expr.span(), "`from` wants the name of a board or sheet")
+            session.add(Finding.of(ModelFindings.WRONG_KIND, expr.span(), "`from` wants " + Shape.Plain.BOARD.phrase())
                     .found("`" + Reader.cut(expr.span().text()) + "` is " + Arithmetic.phrase(derived.value()) + ".")
                     .build());
         }

@@ -377,7 +377,9 @@ public final class Schemas {
                     needed("length", Plain.LENGTH, "Along the grain; `overall` after it means with the joints."),
                     needed("width", Plain.LENGTH, "Across the grain; `overall` after it means with the joints."),
                     needed("thickness", Plain.LENGTH, "Face to face."),
-                    optional("from", Plain.BOARD, "any board", "The board that it comes from."),
+                    optional("from", Plain.BOARD, "any board",
+                            "The board that it comes from; or a species, as `black_cherry`: then the layout takes it from any"
+                                    + " board or sheet of that species on the rack. What is called so comes before a species."),
                     optional("bought", Plain.STUFF, "it is made",
                             "Bought ready in its finished size, as a pane of glass or a turned knob, and of what: `glass`,"
                                     + " `metal`, `stone`, `plastic`, `card`, a sheet, or a wood. It is not laid out on boards, not planed, cut to size or"
@@ -419,7 +421,8 @@ public final class Schemas {
                     + " `part NAME { … }` and `joint NAME { … }` change one part or joint inside.",
             "box caddy { inside 160 x 80 x 70; from plank }",
             List.of(
-                    optional("from", Plain.BOARD, "any board", "The board of all parts inside that name no other."),
+                    optional("from", Plain.BOARD, "any board",
+                            "The board of all parts inside that name no other; or a species, any board of which will do."),
                     RINGS,
                     IN_ROOM,
                     FINISHED,

@@ -25,7 +25,7 @@ final class Session {
     final List<Symbol> symbols = new ArrayList<>();
     final List<Measure> bareNumbers = new ArrayList<>();
     final Map<String, PartEntry> parts = new HashMap<>();
-    final Map<String, BoardEntry> boards = new HashMap<>();
+    final Map<String, BoardEntry> boards = new LinkedHashMap<>();
     final Map<String, RoomClimate> rooms = new LinkedHashMap<>();
     final Map<String, DeclaredSpecies> woods = new LinkedHashMap<>();
     final List<Ware> hardware = new ArrayList<>();
@@ -55,6 +55,13 @@ final class Session {
         other.boards.putAll(boards);
         other.instances.putAll(instances);
         return other;
+    }
+
+    /** The species of all boards and sheets, as they write them. */
+    Set<String> species() {
+        Set<String> all = new LinkedHashSet<>();
+        boards.values().forEach(board -> board.species().ifPresent(all::add));
+        return all;
     }
 
     /** A finding; one that lies inside a pattern is said where the pattern is used. */

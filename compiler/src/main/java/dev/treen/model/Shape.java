@@ -24,7 +24,7 @@ public sealed interface Shape {
         DIRECTION("a direction: right, left, back, front, up or down"),
         SPECIES("a species, as `black_cherry`"),
         STUFF("what it is of, as `glass`, `plywood` or `european_beech`"),
-        BOARD("the name of a board or sheet"),
+        BOARD("the name of a board or sheet, or a species: then any board of it"),
         PART("the name of a part"),
         PARTS("the names of parts, with commas between"),
         SAW("the name of a saw"),

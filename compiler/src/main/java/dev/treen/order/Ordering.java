@@ -20,7 +20,7 @@ public final class Ordering {
 
     /** The order in which {@code joined} is built from {@code cutting}, from where its maker is. */
     public static BuildOrder order(Joined joined, Cutting cutting) {
-        Progress progress = Progress.of(joined, graph(joined, cutting));
+        Progress progress = Progress.of(joined, cutting, graph(joined, cutting));
         return order(progress.left()).minding(cautions(joined)).after(progress.soFar());
     }
 

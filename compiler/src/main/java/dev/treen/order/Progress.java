@@ -1,5 +1,6 @@
 package dev.treen.order;
 
+import dev.treen.cutting.Cutting;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.Joined;
 import dev.treen.model.Measurement;
@@ -21,8 +22,8 @@ import java.util.Set;
  * parts too, those others are left (rules of the trade O-07).
  */
 record Progress(OperationGraph left, SoFar soFar) {
-    /** The progress that the measurements of {@code joined} show. */
-    static Progress of(Joined joined, OperationGraph graph) {
+    /** The progress that the measurements of {@code joined} show, with its parts laid out as {@code cutting} has them. */
+    static Progress of(Joined joined, Cutting cutting, OperationGraph graph) {
         List<Measurement> measurements = joined.project().measurements();
         if (measurements.isEmpty()) {
             return new Progress(graph, SoFar.NOTHING);
@@ -40,7 +41,7 @@ record Progress(OperationGraph left, SoFar soFar) {
         Map<Integer, Integer> ids = new HashMap<>();
         List<Operation> left = new ArrayList<>();
         List<String> done = new ArrayList<>();
-        Map<String, Set<String>> boards = boards(joined);
+        Map<String, Set<String>> boards = boards(joined, cutting);
         for (Operation each : graph.operations()) {
             List<String> parts = stillOn(each, made, tried, sized, boards);
             if (parts.isEmpty()) {
@@ -117,10 +118,10 @@ record Progress(OperationGraph left, SoFar soFar) {
         return kept;
     }
 
-    private static Map<String, Set<String>> boards(Joined joined) {
+    private static Map<String, Set<String>> boards(Joined joined, Cutting cutting) {
         Map<String, Set<String>> boards = new HashMap<>();
         for (FinishedPart part : joined.parts()) {
-            part.part().from().ifPresent(board -> boards
+            cutting.sourcesOf(part.part()).forEach(board -> boards
                     .computeIfAbsent(board.name(), b -> new LinkedHashSet<>())
                     .add(Workshop.name(part)));
         }

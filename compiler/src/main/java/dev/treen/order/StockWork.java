@@ -36,7 +36,8 @@ final class StockWork {
         // What comes from thick boards rests longer; the rest need not wait for it.
         Map<Optional<Length>, List<FinishedPart>> rested = new LinkedHashMap<>();
         solid.forEach(part -> rested
-                .computeIfAbsent(part.part().from().map(board -> board.thickness().value()), t -> new ArrayList<>())
+                .computeIfAbsent(shop.cutting().sourcesOf(part.part()).stream().findFirst()
+                        .map(board -> board.thickness().value()), t -> new ArrayList<>())
                 .add(part));
         rested.values().forEach(parts -> faceAndEdge(parts, rested.size() == 1));
         // By hand the gauge rides the true edge and face; by machine the planer goes first, then the fence.

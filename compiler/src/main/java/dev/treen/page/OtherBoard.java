@@ -2,7 +2,6 @@ package dev.treen.page;
 
 import dev.treen.check.RoomYear;
 import dev.treen.joinery.FinishedPart;
-import dev.treen.model.Board;
 import dev.treen.quantity.Length;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -42,7 +41,7 @@ final class OtherBoard {
     private static void needs(Page page, Element section) {
         Map<String, List<FinishedPart>> boards = new LinkedHashMap<>();
         for (FinishedPart part : page.plan().joined().made()) {
-            boards.computeIfAbsent(part.part().from().map(Board::name).orElse(""), b -> new java.util.ArrayList<>())
+            boards.computeIfAbsent(part.part().source(), b -> new java.util.ArrayList<>())
                     .add(part);
         }
         Element rows = Page.table(section, "What other boards must be able to give, in " + page.unit(), "In place of",

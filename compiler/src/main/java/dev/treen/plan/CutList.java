@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -133,7 +134,7 @@ public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
                 row.toFit(),
                 row.bought(),
                 row.notes())));
-        return new CutList(rows, LooseRows.of(plan.joined(), rows.size()), totals(rows));
+        return new CutList(rows, LooseRows.of(plan.joined(), plan.cutting(), rows.size()), totals(rows));
     }
 
     private static Row nameless(Plan plan, FinishedPart part, boolean toFit) {
@@ -143,7 +144,8 @@ public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
                 part.finished(),
                 part.rough(),
                 part.part().stuff().map(Woods::name).orElse(""),
-                part.part().from().map(Board::name).orElse(""),
+                part.part().bought().isPresent() ? ""
+                        : plan.cutting().sourcesOf(part.part()).stream().map(Board::name).collect(Collectors.joining(", ")),
                 toFit,
                 part.part().bought().isPresent(),
                 Stream.concat(Stream.of(part.part().doc()), SawnText.of(plan, part).stream())

@@ -1,11 +1,11 @@
 package dev.treen.plan;
 
+import dev.treen.cutting.Cutting;
 import dev.treen.joinery.Joined;
 import dev.treen.joinery.LoosePiece;
 import dev.treen.joinery.MadeJoint;
 import dev.treen.joinery.Woods;
 import dev.treen.model.Board;
-import dev.treen.model.Part;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -24,12 +24,12 @@ final class LooseRows {
     private LooseRows() {
     }
 
-    /** The rows of {@code joined}, marked on from {@code marked}. */
-    static List<CutList.Loose> of(Joined joined, int marked) {
+    /** The rows of {@code joined} as it is laid out in {@code cutting}, marked on from {@code marked}. */
+    static List<CutList.Loose> of(Joined joined, Cutting cutting, int marked) {
         Map<Alike, Found> alike = new LinkedHashMap<>();
         for (MadeJoint made : joined.joints()) {
             for (LoosePiece piece : made.pieces()) {
-                Optional<Board> board = piece.kind().bought() ? Optional.empty() : board(made);
+                Optional<Board> board = piece.kind().bought() ? Optional.empty() : board(made, cutting);
                 Alike key = new Alike(
                         new LoosePiece(piece.kind(), piece.size(), 0),
                         board.map(Board::name).orElse(""),
@@ -52,10 +52,9 @@ final class LooseRows {
     }
 
     /** A piece is made of what one of its parts is made of: solid wood, where one of them is. */
-    private static Optional<Board> board(MadeJoint made) {
+    private static Optional<Board> board(MadeJoint made, Cutting cutting) {
         return Stream.of(made.joint().left(), made.joint().right())
-                .map(Part::from)
-                .flatMap(Optional::stream)
+                .flatMap(part -> cutting.sourcesOf(part).stream())
                 .filter(board -> !board.sheet())
                 .findFirst();
     }

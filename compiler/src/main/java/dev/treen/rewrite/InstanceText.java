@@ -1,6 +1,5 @@
 package dev.treen.rewrite;
 
-import dev.treen.model.Board;
 import dev.treen.model.Datum;
 import dev.treen.model.Joint;
 import dev.treen.model.Part;
@@ -187,10 +186,9 @@ final class InstanceText {
             return Optional.empty();
         }
         properties(part.name(), said, 0);
-        String from = part.from().map(Board::name).orElse("");
+        String from = part.source();
         boolean byParameter = Optional.ofNullable(fit.made().parts().get(theirs))
-                .flatMap(Part::from)
-                .filter(made -> made.name().equals(from))
+                .filter(made -> !from.isEmpty() && made.source().equals(from))
                 .isPresent();
         if (!from.equals(Solver.common(thing)) && !from.isEmpty() && !byParameter) {
             said.put("from", "from " + from);

@@ -3,7 +3,6 @@ package dev.treen.rewrite;
 import dev.treen.finding.Finding;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.MadeJoint;
-import dev.treen.model.Board;
 import dev.treen.model.Part;
 import dev.treen.plan.Compilation;
 import java.util.ArrayList;
@@ -36,7 +35,7 @@ final class SameProject {
         for (FinishedPart finished : compilation.joined().parts()) {
             Part part = finished.part();
             parts.put(names.getOrDefault(part.name(), part.name()), new WrittenSizes().ofAll(List.of(
-                    part.seen(), part.assembled(), part.overall(), part.from().map(Board::name),
+                    part.seen(), part.assembled(), part.overall(), part.source(),
                     part.bought().isPresent(), part.bought().flatMap(Board::species), part.rings(),
                     part.placing(), part.takes(), part.turns(), part.service(), part.allow(), part.tolerances(),
                     part.glueUp(),

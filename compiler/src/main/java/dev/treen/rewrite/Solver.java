@@ -1,7 +1,6 @@
 package dev.treen.rewrite;
 
 import dev.treen.joinery.JointKinds;
-import dev.treen.model.Board;
 import dev.treen.model.Joint;
 import dev.treen.model.Part;
 import java.util.ArrayList;
@@ -179,7 +178,7 @@ final class Solver {
         List<String> boards = tried.parts().entrySet().stream()
                 .filter(each -> each.getValue().from().filter(from -> from.name().equals(PatternSource.WOOD))
                         .isPresent())
-                .map(each -> theirs(each.getKey(), names).from().map(Board::name).orElse(""))
+                .map(each -> theirs(each.getKey(), names).source())
                 .distinct()
                 .toList();
         return boards.size() == 1 && !boards.getFirst().isEmpty() && !boards.equals(List.of(common(wanted)))
@@ -190,7 +189,7 @@ final class Solver {
     /** The board of most parts. */
     static String common(Thing thing) {
         return thing.parts().values().stream()
-                .map(part -> part.from().map(Board::name).orElse(""))
+                .map(Part::source)
                 .collect(Collectors.groupingBy(name -> name, LinkedHashMap::new, Collectors.counting()))
                 .entrySet().stream()
                 .max(Map.Entry.comparingByValue())

@@ -315,7 +315,7 @@ public final class Completions {
                         COUNT, NUMBER, PAIR, MASS, LOAD ->
                     items.reckoned();
                 case SPECIES, STUFF -> species(items);
-                case BOARD -> items.names(List.of("board", "sheet"));
+                case BOARD -> boards(items);
                 case PART, PARTS -> parts(items);
                 case SAW -> items.names(List.of("saw"));
                 case ROOM -> items.names(List.of("climate"));
@@ -328,6 +328,14 @@ public final class Completions {
         List<CompletionItem> all = new ArrayList<>(items.names(List.of("species")));
         SpeciesTable.published().all().forEach(wood -> all.add(
                 item(wood.id(), CompletionItemKind.EnumMember, SpeciesNotes.shortly(wood), "")));
+        return all;
+    }
+
+    /** What a part can come from: a board, or any of a species. */
+    private static List<CompletionItem> boards(Items items) {
+        List<CompletionItem> all = new ArrayList<>(items.names(List.of("board", "sheet")));
+        items.reach.woods().forEach(
+                id -> all.add(item(id, CompletionItemKind.EnumMember, "any board of this species", "")));
         return all;
     }
 

@@ -19,13 +19,16 @@ public final class Definitions {
         this.ranges = ranges;
     }
 
-    /** Where the name at {@code offset} is declared. */
+    /** Where the name at {@code offset} is declared; of a species that stands for a board, all its boards. */
     public List<Location> at(Document document, int offset) {
         return usage(document, offset)
                 .map(Usage::declaredAt)
                 .or(() -> usedFile(document, offset).map(file -> file.span(0, 0)))
                 .map(declared -> List.of(location(document, declared)))
-                .orElse(List.of());
+                .orElseGet(() -> WishedSpecies.at(document, offset).stream()
+                        .flatMap(any -> any.boards().stream())
+                        .map(board -> location(document, board.nameAt()))
+                        .toList());
     }
 
     /** The smallest use of a name that touches {@code offset}. */

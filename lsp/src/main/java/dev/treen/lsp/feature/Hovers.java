@@ -62,6 +62,7 @@ public final class Hovers {
         lines.addAll(joints.at(document, at, format));
         lines.addAll(ThingHovers.declared(document, at, format));
         lines.addAll(ThingHovers.used(document, offset));
+        lines.addAll(WishedSpecies.hover(document, offset, format));
         if (lines.isEmpty()) {
             Definitions.usage(document, offset).ifPresent(usage -> lines.addAll(usage(document, usage, format)));
         }

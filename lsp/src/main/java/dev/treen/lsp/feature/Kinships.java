@@ -17,7 +17,7 @@ import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
 
 /**
- * From a thing to what it is made from, and back: an instance and its pattern, a part and the board it is cut from, a
+ * From a thing to what it is made from, and back: an instance and its pattern, a part and the boards it may be cut from, a
  * board and its species.
  */
 public final class Kinships {
@@ -39,10 +39,12 @@ public final class Kinships {
             return species(document, board.get(), places);
         }
         return Names.declared(document, offset).stream()
-                .flatMap(declared -> Stream.concat(
-                        Stream.concat(patternOf(document, declared).stream(), around(document, declared).stream()),
-                        boardOf(document, declared)).limit(1))
+                .flatMap(declared -> patternOf(document, declared)
+                        .or(() -> around(document, declared))
+                        .map(Stream::of)
+                        .orElseGet(() -> boardsOf(document, declared)))
                 .map(places::location)
+                .distinct()
                 .toList();
     }
 
@@ -89,7 +91,7 @@ public final class Kinships {
                         .isPresent())
                 .map(Symbol::nameAt);
         Stream<Span> parts = document.analysis().evaluation().project().parts().stream()
-                .filter(part -> part.from().filter(board -> Names.same(board.nameAt(), declared)).isPresent())
+                .filter(part -> part.sources().stream().anyMatch(board -> Names.same(board.nameAt(), declared)))
                 .map(Part::nameAt);
         return Stream.concat(instances, parts);
     }
@@ -118,10 +120,10 @@ public final class Kinships {
                 .findFirst();
     }
 
-    private static Stream<Span> boardOf(Document document, Span declared) {
+    private static Stream<Span> boardsOf(Document document, Span declared) {
         return document.analysis().evaluation().project().parts().stream()
                 .filter(part -> Names.same(part.nameAt(), declared))
-                .flatMap(part -> part.from().stream())
+                .flatMap(part -> part.sources().stream())
                 .map(board -> board.nameAt());
     }
 }

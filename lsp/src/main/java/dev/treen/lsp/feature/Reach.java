@@ -57,6 +57,14 @@ final class Reach {
         return names.values().stream().filter(each -> kinds.contains(each.kind())).toList();
     }
 
+    /** The species of the boards on the rack. */
+    List<String> woods() {
+        return document.analysis().evaluation().project().boards().stream()
+                .flatMap(each -> each.species().stream())
+                .distinct()
+                .toList();
+    }
+
     /** The instance in whose block the cursor stands. */
     Optional<String> instance() {
         return instance;
