@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** From boards to rough parts and strips: rest, resaw, mark out, saw, and later cut strips apart (Y-10, A-04). */
 final class BoardWork {
@@ -120,13 +121,16 @@ final class BoardWork {
                 .filter(part -> !part.note().isEmpty())
                 .map(part -> "`" + part.name() + "` " + part.note())
                 .toList();
+        List<String> rings = cut.rings(shop.joined()).stream()
+                .map(ring -> ring.told(name -> "`" + name + "`"))
+                .toList();
         draft.add(Operation.of(
                 Phase.MARK,
                 "Mark out `" + cut.name() + "` as drawn" + (notes.isEmpty() ? ", clear of its flaws" : ""),
                 parts,
                 "rule, square, straight edge, chalk or pencil")
                 .from("the left end and the near edge of the drawing")
-                .inSteps(notes)
+                .inSteps(Stream.concat(notes.stream(), rings.stream()).toList())
                 .checking("every part bears its name and an arrow along the grain, and parts that stand next to each"
                         + " other one triangle over all of them")
                 .taking(shop.times().of("mark", parts.size())));

@@ -5,6 +5,7 @@ import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Glued;
 import dev.treen.drawing.Corners;
 import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.GrainRing;
 import dev.treen.model.GlueUp;
 import dev.treen.plan.CutList;
 import dev.treen.plan.Plan;
@@ -75,6 +76,8 @@ public final class Labels {
             Html.text(book, "opens like a book with ");
             Html.name(book, other);
         });
+        ring(plan, part.part().name()).ifPresent(ring -> Html.said(label, "p", ring.toldOn(part.part().name()),
+                "class", "ring"));
         Element grain = Html.add(label, "p");
         grain.addClass("grain");
         // What is at an end stands at that end of the label.
@@ -98,6 +101,14 @@ public final class Labels {
                 .filter(blank -> blank.resawn() && blank.parts().size() > 1 && blank.parts().contains(part))
                 .flatMap(blank -> blank.parts().stream())
                 .filter(other -> !other.equals(part))
+                .findFirst();
+    }
+
+    /** The ring round which a part's grain goes on, where all of it comes from one board. */
+    private static Optional<GrainRing> ring(Plan plan, String part) {
+        return plan.cutting().boards().stream()
+                .flatMap(cut -> cut.rings(plan.joined()).stream())
+                .filter(ring -> ring.run().parts().contains(part))
                 .findFirst();
     }
 
