@@ -64,8 +64,8 @@ final class GrainBreaks implements Check {
                 "The grain of `" + odd.one() + "` and `" + odd.other() + "` does not meet " + odd.place()
                         + ", in view")
                 .label("begins and ends there")
-                .found("Round " + names.size() + " parts in one strip it meets at " + (names.size() - 1)
-                        + " corners, and breaks between the last part and the first.")
+                .found("Round " + names.size() + " parts in one strip it meets at " + ring.meets()
+                        + ", and breaks between the last part and the first.")
                 .because("The back is seen least: let the strip begin and end there (common practice, no source).")
                 .remedy(Remedy.choice("write `run " + String.join(", ", turned) + "`, so that it breaks "
                         + ring.corners().get(last).place(), edits.toArray(Edit[]::new)))

@@ -50,6 +50,11 @@ public record GrainRing(GrainRun run, List<Corner> corners) {
             return sides.contains(Direction.BACK);
         }
 
+        /** The part that meets {@code part} here, if it is one of both. */
+        public Optional<String> mate(String part) {
+            return part.equals(one) ? Optional.of(other) : part.equals(other) ? Optional.of(one) : Optional.empty();
+        }
+
         /** {@code at the front left corner}, or {@code at the front} where two parts make one wall. */
         public String place() {
             String words = String.join(" ", sides.stream().map(Direction::surface).toList());
@@ -89,21 +94,22 @@ public record GrainRing(GrainRun run, List<Corner> corners) {
     /** What is to be known of it, in a sentence whose names {@code named} writes. */
     public String told(UnaryOperator<String> named) {
         List<String> names = run.parts().stream().map(named).toList();
-        return "the grain runs on through " + String.join(", ", names) + ": it meets at " + (corners.size() - 1)
-                + " corners, and does not " + odd().place() + ", between " + named.apply(odd().one()) + " and "
+        return "the grain runs on through " + String.join(", ", names) + ": it meets at " + meets()
+                + ", and does not " + odd().place() + ", between " + named.apply(odd().one()) + " and "
                 + named.apply(odd().other());
     }
 
-    /** What a part's label says of it: whose grain its own goes on in, and whose not. */
-    public String toldOn(String part) {
-        int at = run.parts().indexOf(part);
-        int last = run.parts().size() - 1;
-        if (at == 0) {
-            return "grain goes on in " + run.parts().get(1) + ", not in " + odd().one() + " " + odd().place();
-        }
-        return at == last
-                ? "grain goes on in " + run.parts().get(last - 1) + ", not in " + odd().other() + " " + odd().place()
-                : "grain goes on in " + run.parts().get(at - 1) + " and " + run.parts().get(at + 1);
+    /** At how many corners the grain meets, {@code 3 corners}; a wall of two parts has a meeting that is no corner. */
+    public String meets() {
+        boolean cornered = corners.stream().allMatch(corner -> corner.sides().size() > 1);
+        return corners.size() - 1 + (cornered ? " corners" : " places");
+    }
+
+    /** The parts in whose grain that of {@code part} goes on: two, or one beside the odd corner. */
+    public List<String> meeting(String part) {
+        return corners.subList(0, corners.size() - 1).stream()
+                .flatMap(corner -> corner.mate(part).stream())
+                .toList();
     }
 
     private static Optional<GrainRing> of(GrainRun run, Joined joined) {

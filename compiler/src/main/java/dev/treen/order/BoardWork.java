@@ -2,6 +2,7 @@ package dev.treen.order;
 
 import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Strip;
+import dev.treen.joinery.GrainRing;
 import dev.treen.joinery.Work.GaugeSetting;
 import dev.treen.model.Board;
 import dev.treen.quantity.Length;
@@ -122,7 +123,7 @@ final class BoardWork {
                 .map(part -> "`" + part.name() + "` " + part.note())
                 .toList();
         List<String> rings = cut.rings(shop.joined()).stream()
-                .map(ring -> ring.told(name -> "`" + name + "`"))
+                .map(ring -> ring.told(name -> "`" + name + "`") + asTheyLie(ring, cut))
                 .toList();
         draft.add(Operation.of(
                 Phase.MARK,
@@ -167,6 +168,13 @@ final class BoardWork {
     }
 
     /** Cuts that follow each other in one direction are one line. */
+    /** How parts lie so that their ends meet; nothing where flaws already say how one of them lies. */
+    private static String asTheyLie(GrainRing ring, BoardCut cut) {
+        boolean laid = cut.parts().stream()
+                .anyMatch(part -> !part.lay().isEmpty() && ring.run().parts().contains(part.name()));
+        return laid ? "" : "; lay all outer faces up, ends that meet side by side";
+    }
+
     private static List<String> runs(List<BoardCut.SawCut> cuts) {
         List<String> lines = new ArrayList<>();
         List<BoardCut.SawCut> run = new ArrayList<>();

@@ -76,8 +76,15 @@ public final class Labels {
             Html.text(book, "opens like a book with ");
             Html.name(book, other);
         });
-        ring(plan, part.part().name()).ifPresent(ring -> Html.said(label, "p", ring.toldOn(part.part().name()),
-                "class", "ring"));
+        ring(plan, part.part().name()).ifPresent(ring -> {
+            Element run = Html.add(label, "p", "class", "ring");
+            Html.text(run, "grain meets ");
+            Html.names(run, ring.meeting(part.part().name()));
+            ring.odd().mate(part.part().name()).ifPresent(other -> {
+                Html.text(run, ", not ");
+                Html.name(run, other);
+            });
+        });
         Element grain = Html.add(label, "p");
         grain.addClass("grain");
         // What is at an end stands at that end of the label.
