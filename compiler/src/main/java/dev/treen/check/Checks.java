@@ -46,7 +46,8 @@ public final class Checks {
             new OpeningTight(),
             new ResawMoves(),
             new NeedsAnchor(),
-            new LidGrip());
+            new LidGrip(),
+            new GrainBreaks());
 
     /** What looks no further than at parts that joints tie together. */
     private static final List<Check> OF_SUBASSEMBLIES = List.of(

@@ -236,7 +236,7 @@ final class BuildCommand implements Subcommand {
         Map<String, String> shown = new HashMap<>();
         for (BoardCut board : plan.cutting().boards()) {
             String name = fresh(OutputNames.layout(board), ".svg", files);
-            files.put(name, LayoutSvg.of(plan.settings(), board));
+            files.put(name, LayoutSvg.of(plan.joined(), board));
             shown.put(PlanPage.layout(shown.size() + 1), name);
         }
         if (!years.isEmpty()) {

@@ -1,5 +1,7 @@
 package dev.treen.cutting;
 
+import dev.treen.joinery.GrainRing;
+import dev.treen.joinery.Joined;
 import dev.treen.model.Board;
 import dev.treen.quantity.Length;
 import java.util.List;
@@ -88,6 +90,12 @@ public record BoardCut(
     /** {@code plank}, or {@code plank leaf 2} where it is resawn. */
     public String name() {
         return leafName(board, leaf, leaves);
+    }
+
+    /** The runs of grain on it that close a ring. */
+    public List<GrainRing> rings(Joined joined) {
+        return GrainRing.among(
+                parts.stream().flatMap(part -> part.blank().parts().stream()).toList(), joined);
     }
 
     /** What a leaf of {@code board} is called. */

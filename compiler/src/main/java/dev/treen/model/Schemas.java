@@ -430,7 +430,8 @@ public final class Schemas {
                     TAKES,
                     OVERRULE,
                     optional("run", Plain.PARTS, "none",
-                            "Parts inside whose grain runs from one to the next, as they lie on the board."),
+                            "Parts inside whose grain runs from one to the next, as they lie on the board. Round a box it"
+                                    + " meets at all corners but the one between the last and the first."),
                     optional("place", new Inner(INSTANCE_PLACE), "at the origin", INSTANCE_PLACE.doc())));
 
     /** The properties of an instance that are the defaults of its parts. */

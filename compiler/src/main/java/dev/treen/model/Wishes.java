@@ -1,6 +1,7 @@
 package dev.treen.model;
 
 import dev.treen.finding.Finding;
+import dev.treen.source.Span;
 import dev.treen.syntax.Expr;
 import dev.treen.syntax.Statement;
 import dev.treen.syntax.Value;
@@ -54,13 +55,14 @@ final class Wishes {
 
     private Optional<GrainRun> run(Statement.Property statement, Scope scope) {
         List<String> parts = new ArrayList<>();
+        List<Span> named = new ArrayList<>();
         Set<String> known = new LinkedHashSet<>();
         for (Value value : statement.values()) {
             if (value.expr() instanceof Expr.Missing) {
                 continue;
             }
-            Derived named = expressions.evaluate(value.expr(), scope);
-            if (named.value() instanceof Datum.Thing(String path, Datum.Thing.Kind kind)
+            Derived thing = expressions.evaluate(value.expr(), scope);
+            if (thing.value() instanceof Datum.Thing(String path, Datum.Thing.Kind kind)
                     && kind == Datum.Thing.Kind.PART) {
                 if (!known.add(path)) {
                     session.add(Finding.of(
@@ -70,13 +72,14 @@ final class Wishes {
                     continue;
                 }
                 parts.add(path);
-            } else if (!(named.value() instanceof Datum.Unknown)) {
+                named.add(value.expr().span());
+            } else if (!(thing.value() instanceof Datum.Unknown)) {
                 session.add(Finding.of(ModelFindings.WRONG_KIND, value.expr().span(), "`run` wants names of parts")
                         .found("`" + Reader.cut(value.expr().span().text()) + "` is "
-                                + Arithmetic.phrase(named.value()) + ".")
+                                + Arithmetic.phrase(thing.value()) + ".")
                         .build());
             }
         }
-        return parts.size() < 2 ? Optional.empty() : Optional.of(new GrainRun(parts, statement.span()));
+        return parts.size() < 2 ? Optional.empty() : Optional.of(new GrainRun(parts, named, statement.span()));
     }
 }

@@ -2,6 +2,7 @@ package dev.treen.order;
 
 import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Strip;
+import dev.treen.joinery.GrainRing;
 import dev.treen.joinery.Work.GaugeSetting;
 import dev.treen.model.Board;
 import dev.treen.quantity.Length;
@@ -9,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** From boards to rough parts and strips: rest, resaw, mark out, saw, and later cut strips apart (Y-10, A-04). */
 final class BoardWork {
@@ -120,13 +122,16 @@ final class BoardWork {
                 .filter(part -> !part.note().isEmpty())
                 .map(part -> "`" + part.name() + "` " + part.note())
                 .toList();
+        List<String> rings = cut.rings(shop.joined()).stream()
+                .map(ring -> ring.told(name -> "`" + name + "`") + asTheyLie(ring, cut))
+                .toList();
         draft.add(Operation.of(
                 Phase.MARK,
                 "Mark out `" + cut.name() + "` as drawn" + (notes.isEmpty() ? ", clear of its flaws" : ""),
                 parts,
                 "rule, square, straight edge, chalk or pencil")
                 .from("the left end and the near edge of the drawing")
-                .inSteps(notes)
+                .inSteps(Stream.concat(notes.stream(), rings.stream()).toList())
                 .checking("every part bears its name and an arrow along the grain, and parts that stand next to each"
                         + " other one triangle over all of them")
                 .taking(shop.times().of("mark", parts.size())));
@@ -163,6 +168,13 @@ final class BoardWork {
     }
 
     /** Cuts that follow each other in one direction are one line. */
+    /** How parts lie so that their ends meet; nothing where flaws already say how one of them lies. */
+    private static String asTheyLie(GrainRing ring, BoardCut cut) {
+        boolean laid = cut.parts().stream()
+                .anyMatch(part -> !part.lay().isEmpty() && ring.run().parts().contains(part.name()));
+        return laid ? "" : "; lay all outer faces up, ends that meet side by side";
+    }
+
     private static List<String> runs(List<BoardCut.SawCut> cuts) {
         List<String> lines = new ArrayList<>();
         List<BoardCut.SawCut> run = new ArrayList<>();

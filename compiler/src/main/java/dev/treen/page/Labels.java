@@ -5,6 +5,7 @@ import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Glued;
 import dev.treen.drawing.Corners;
 import dev.treen.joinery.FinishedPart;
+import dev.treen.joinery.GrainRing;
 import dev.treen.model.GlueUp;
 import dev.treen.plan.CutList;
 import dev.treen.plan.Plan;
@@ -78,6 +79,15 @@ public final class Labels {
             Html.text(book, "opens like a book with ");
             Html.name(book, other);
         });
+        ring(plan, part.part().name()).ifPresent(ring -> {
+            Element run = Html.add(label, "p", "class", "ring");
+            Html.text(run, "grain meets ");
+            Html.names(run, ring.meeting(part.part().name()));
+            ring.odd().mate(part.part().name()).ifPresent(other -> {
+                Html.text(run, ", not ");
+                Html.name(run, other);
+            });
+        });
         Element grain = Html.add(label, "p");
         grain.addClass("grain");
         boolean grained = !part.part().foreign();
@@ -102,6 +112,14 @@ public final class Labels {
                 .filter(blank -> blank.resawn() && blank.parts().size() > 1 && blank.parts().contains(part))
                 .flatMap(blank -> blank.parts().stream())
                 .filter(other -> !other.equals(part))
+                .findFirst();
+    }
+
+    /** The ring round which a part's grain goes on, where all of it comes from one board. */
+    private static Optional<GrainRing> ring(Plan plan, String part) {
+        return plan.cutting().boards().stream()
+                .flatMap(cut -> cut.rings(plan.joined()).stream())
+                .filter(ring -> ring.run().parts().contains(part))
                 .findFirst();
     }
 

@@ -56,7 +56,7 @@ final class Layouts {
                 + ", " + page.text(board.thickness()) + (board.board().sheet() ? " thick" : " thick once flat"),
                 "class", "plain");
         Element figure = Html.add(article, "figure");
-        Html.drawing(figure, LayoutSvg.inPage(page.plan().settings(), board), "layout-" + number);
+        Html.drawing(figure, LayoutSvg.inPage(page.plan().joined(), board), "layout-" + number);
         figure.select("> svg").forEach(svg -> svg.attr("width", share(svg)));
         Element words = Html.add(article, "div", "class", "sawn");
         marks(page, words, board);

@@ -119,7 +119,12 @@ final class LayoutLabels {
     List<String> key(double wide) {
         return key.isEmpty()
                 ? List.of()
-                : FindingText.wrapped(String.join("; ", key), (int) (wide / (Svg.LETTER * SMALL)));
+                : FindingText.wrapped(String.join("; ", key), columns(wide));
+    }
+
+    /** How many small letters stand on a line so wide. */
+    static int columns(double wide) {
+        return (int) (wide / (Svg.LETTER * SMALL));
     }
 
     private static String[] with(String[] look, String... more) {

@@ -4,6 +4,8 @@ import dev.treen.cutting.BoardCut;
 import dev.treen.cutting.Rectangle;
 import dev.treen.cutting.Strip;
 import dev.treen.drawing.Svg;
+import dev.treen.joinery.GrainRing;
+import dev.treen.joinery.Joined;
 import dev.treen.model.Defect;
 import dev.treen.model.Settings;
 import dev.treen.quantity.Length;
@@ -12,6 +14,7 @@ import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The layout of one board as a drawing to scale: parts with their names, sizes and grain, saw kerfs in grey with the
@@ -33,6 +36,7 @@ public final class LayoutSvg {
     private static final String SMALL = Svg.number(LayoutLabels.SMALL);
 
     private final String title;
+    private final List<GrainRing> rings;
     private final BoardCut board;
     private final LengthFormat format;
     private final Svg svg = new Svg();
@@ -44,8 +48,10 @@ public final class LayoutSvg {
     private final double badge;
     private final List<double[]> badges = new ArrayList<>();
 
-    private LayoutSvg(Settings settings, BoardCut board, boolean alone) {
+    private LayoutSvg(Joined joined, BoardCut board, boolean alone) {
+        Settings settings = joined.project().settings();
         this.title = settings.title();
+        this.rings = board.rings(joined);
         this.board = board;
         this.format = settings.format();
         this.alone = alone;
@@ -57,13 +63,13 @@ public final class LayoutSvg {
     }
 
     /** The drawing of {@code board}, which says by itself what it shows. */
-    public static String of(Settings settings, BoardCut board) {
-        return new LayoutSvg(settings, board, true).write();
+    public static String of(Joined joined, BoardCut board) {
+        return new LayoutSvg(joined, board, true).write();
     }
 
     /** The same for a page that says beside it which board it is, and once for all boards how they are drawn. */
-    public static String inPage(Settings settings, BoardCut board) {
-        return new LayoutSvg(settings, board, false).write();
+    public static String inPage(Joined joined, BoardCut board) {
+        return new LayoutSvg(joined, board, false).write();
     }
 
     /** What the drawings of {@code boards} show, in words. */
@@ -103,6 +109,12 @@ public final class LayoutSvg {
         for (String line : labels.key(wide - 2 * MARGIN)) {
             svg.text(MARGIN, end, "start", line, "font-size", SMALL);
             end += LayoutLabels.LINE;
+        }
+        for (GrainRing ring : rings) {
+            for (String line : FindingText.wrapped(sentence(ring), LayoutLabels.columns(wide - 2 * MARGIN))) {
+                svg.text(MARGIN, end, "start", line, "font-size", SMALL);
+                end += LayoutLabels.LINE;
+            }
         }
         double total = Math.max(at.bottom() + MARGIN + FOOT, end);
         return svg.finished(wide, total, name() + ": cutting layout for " + title, description());
@@ -144,7 +156,13 @@ public final class LayoutSvg {
                     .append(format.text(cut.at()))
                     .append(cut.along() ? " from the near edge. " : " from the left end. ");
         }
+        rings.forEach(ring -> text.append(sentence(ring)).append(' '));
         return text.toString().strip();
+    }
+
+    private static String sentence(GrainRing ring) {
+        String told = ring.told(name -> name);
+        return told.substring(0, 1).toUpperCase(Locale.ROOT) + told.substring(1) + ".";
     }
 
     private void box(Rectangle area, String... more) {

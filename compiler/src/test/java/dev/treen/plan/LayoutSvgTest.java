@@ -30,7 +30,7 @@ class LayoutSvgTest {
 
     private static String drawn(Compilation compilation) {
         Plan plan = compilation.plan();
-        return LayoutSvg.of(plan.settings(), plan.cutting().boards().getFirst());
+        return LayoutSvg.of(plan.joined(), plan.cutting().boards().getFirst());
     }
 
     @Test

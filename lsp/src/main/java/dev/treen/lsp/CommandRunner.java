@@ -122,7 +122,7 @@ final class CommandRunner {
         for (BoardCut cut : desk.layout(document.get()).orElseGet(analysis::cutting).boards()) {
             if (cut.board().name().equals(board)) {
                 show(desk.files().write(OutputNames.layout(cut) + ".svg",
-                        LayoutSvg.of(analysis.evaluation().project().settings(), cut)));
+                        LayoutSvg.of(analysis.quick().joined(), cut)));
             }
         }
     }
