@@ -3,6 +3,7 @@ package dev.treen.rewrite;
 import dev.treen.finding.Finding;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.MadeJoint;
+import dev.treen.model.Board;
 import dev.treen.model.Part;
 import dev.treen.plan.Compilation;
 import java.util.ArrayList;
