@@ -68,7 +68,8 @@ public record Cutting(
         return part.anyOf().isEmpty()
                 ? part.from().stream().toList()
                 : boards.stream()
-                        .filter(cut -> cut.parts().stream().anyMatch(piece -> piece.blank().parts().contains(part.name())))
+                        .filter(cut -> cut.parts().stream()
+                                .anyMatch(piece -> piece.blank().parts().contains(part.name())))
                         .map(BoardCut::source)
                         .distinct()
                         .toList();

@@ -126,7 +126,8 @@ public record Nature(
                 + species.map(Species::commonName).orElse("wood of no known species")
                 + part.anyOf().filter(AnyOf::differs)
                         .flatMap(any -> part.from())
-                        .map(board -> " (as `" + board.name() + "`: of the boards that it may come from, the one that moves most)")
+                        .map(board -> " (as `" + board.name()
+                                + "`: of the boards that it may come from, the one that moves most)")
                         .orElse("");
     }
 

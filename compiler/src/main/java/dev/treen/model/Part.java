@@ -118,7 +118,8 @@ public record Part(
     public Part takenFrom(Board board) {
         return new Part(
                 name, nameAt, length, width, thickness, overall, Optional.of(board), bought, Optional.empty(),
-                saysRings() ? rings : board.rings(), ringsAt, placing, planned, takes, turns, glueUp, service, allow, tolerances,
+                saysRings() ? rings : board.rings(), ringsAt, placing, planned, takes, turns, glueUp, service, allow,
+                tolerances,
                 doc);
     }
 

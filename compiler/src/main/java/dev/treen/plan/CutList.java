@@ -145,7 +145,8 @@ public record CutList(List<Row> rows, List<Loose> loose, List<Total> totals) {
                 part.rough(),
                 part.part().stuff().map(Woods::name).orElse(""),
                 part.part().bought().isPresent() ? ""
-                        : plan.cutting().sourcesOf(part.part()).stream().map(Board::name).collect(Collectors.joining(", ")),
+                        : plan.cutting().sourcesOf(part.part()).stream().map(Board::name)
+                                .collect(Collectors.joining(", ")),
                 toFit,
                 part.part().bought().isPresent(),
                 Stream.concat(Stream.of(part.part().doc()), SawnText.of(plan, part).stream())

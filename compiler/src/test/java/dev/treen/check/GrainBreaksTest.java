@@ -114,8 +114,10 @@ class GrainBreaksTest {
 
     @Test
     void theAuthorMayMeanIt() {
-        assertThat(Bench.of(BOX + "accept grain-breaks-in-view on front because \"it stands with its back to the room\"\n")
-                .codes()).doesNotContain(CODE, "accept-matches-nothing");
+        assertThat(
+                Bench.of(BOX + "accept grain-breaks-in-view on front because \"it stands with its back to the room\"\n")
+                        .codes())
+                .doesNotContain(CODE, "accept-matches-nothing");
     }
 
     @ParameterizedTest
@@ -136,7 +138,8 @@ class GrainBreaksTest {
                 "part left { length 60; width 80; thickness 9; from plank; place { length up; width back; at 0, 9, 0 } }"))))
                 .isEmpty();
         assertThat(rings(Bench.of(BUTTED.replace("part front { ", "part front { glue_up { staves 2 }; ")))).isEmpty();
-        assertThat(rings(Bench.of(BUTTED.replaceAll("; place \\{[^}]*} }", " }").replaceAll("\\{ place \\{[^}]*} }", "{ }"))))
+        assertThat(rings(
+                Bench.of(BUTTED.replaceAll("; place \\{[^}]*} }", " }").replaceAll("\\{ place \\{[^}]*} }", "{ }"))))
                 .isEmpty();
     }
 
@@ -223,7 +226,8 @@ class GrainBreaksTest {
         assertThat(plan.findings()).extracting(Finding::kind).extracting(FindingKind::code).doesNotContain(CODE);
         String told = "the grain runs on through `left`, `front`, `right`, `back`: it meets at 3 corners, and does not at the"
                 + " back left corner, between `back` and `left`; lay all outer faces up, ends that meet side by side";
-        assertThat(plan.order().steps().stream().flatMap(step -> step.operation().how().stream())).containsOnlyOnce(told);
+        assertThat(plan.order().steps().stream().flatMap(step -> step.operation().how().stream()))
+                .containsOnlyOnce(told);
         assertThat(LayoutSvg.of(plan.joined(), plan.cutting().boards().getFirst()).replaceAll("\\s+", " "))
                 .contains("it meets at 3 corners, and does not at the back left corner, between back and left.");
         assertThat(Jsoup.parse(Labels.of(plan)).select(".ring").eachText()).containsExactly(

@@ -47,7 +47,8 @@ class AnyOfSpeciesTest {
         Compilation any = shelf("part shelf { length 300; width 90; thickness 20 }\n");
         assertThat(any.cutting().boards()).extracting(BoardCut::name).containsExactly("pale");
         Compilation cherry = shelf("part shelf { length 300; width 90; thickness 20; from black_cherry }\n");
-        assertThat(CutChecker.check(cherry.joined(), any.cutting())).anyMatch(each -> each.startsWith("from another board"));
+        assertThat(CutChecker.check(cherry.joined(), any.cutting()))
+                .anyMatch(each -> each.startsWith("from another board"));
     }
 
     @Test
@@ -81,7 +82,8 @@ class AnyOfSpeciesTest {
         assertThat(finding.code()).isEqualTo("unknown-name");
         assertThat(finding.headline()).isEqualTo("No board, sheet or species on the rack is called `black_chery`");
         assertThat(finding.toString()).contains("black_cherry");
-        assertThat(Projects.codes(shelf("part shelf { length 300; width 90; thickness 20; from white_oak }\n").findings()))
+        assertThat(
+                Projects.codes(shelf("part shelf { length 300; width 90; thickness 20; from white_oak }\n").findings()))
                 .as("known to the tables, but nowhere on the rack").containsExactly("unknown-name");
     }
 
@@ -92,7 +94,8 @@ class AnyOfSpeciesTest {
         Compilation made = shelf(ledge + "ledge upper { wood black_cherry }\nledge lower { from sugar_maple }\n");
         assertThat(part(made, "upper.rail").source()).isEqualTo("black_cherry");
         assertThat(part(made, "lower.rail").source()).isEqualTo("sugar_maple");
-        assertThat(made.cutting().sourcesOf(part(made, "upper.rail"))).extracting(b -> b.name()).containsExactly("short");
+        assertThat(made.cutting().sourcesOf(part(made, "upper.rail"))).extracting(b -> b.name())
+                .containsExactly("short");
         Compilation wrong = shelf(ledge + "ledge upper { wood black_chery }\n");
         assertThat(Projects.codes(wrong.findings())).contains("unknown-name");
         assertThat(wrong.findings().getFirst().at().text()).isEqualTo("black_chery");
@@ -117,7 +120,8 @@ class AnyOfSpeciesTest {
 
     @Test
     void oneBoardThatIsLargeEnoughWillDo() {
-        assertThat(shelf("part shelf { length 600; width 90; thickness 20; from black_cherry }\n").findings()).isEmpty();
+        assertThat(shelf("part shelf { length 600; width 90; thickness 20; from black_cherry }\n").findings())
+                .isEmpty();
         List<Finding> findings = shelf("part shelf { length 950; width 90; thickness 20; from black_cherry }\n")
                 .findings();
         assertThat(Projects.codes(findings)).contains("board-too-short");

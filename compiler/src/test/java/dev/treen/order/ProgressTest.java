@@ -50,7 +50,8 @@ class ProgressTest {
     @Test
     void whatIsLeftKeepsTheRulesThatLedOverWhatIsDone() {
         Compilation now = measured("measured " + instance() + ".opening.width 79.4");
-        OperationGraph left = Progress.of(now.joined(), now.cutting(), Ordering.graph(now.joined(), now.cutting())).left();
+        OperationGraph left = Progress.of(now.joined(), now.cutting(), Ordering.graph(now.joined(), now.cutting()))
+                .left();
         List<Operation> fitted = left.operations().stream().filter(o -> o.phase() == Phase.FITTED).toList();
         assertThat(fitted).isNotEmpty().allSatisfy(operation -> assertThat(left.precedences())
                 .anySatisfy(p -> {

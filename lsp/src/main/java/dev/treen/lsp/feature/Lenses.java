@@ -56,8 +56,8 @@ public final class Lenses {
             Optional<Instance> maker = makers.of(year.part());
             if (maker.isPresent()) {
                 counts.merge(maker.get().usedAt(), 1, Integer::sum);
-                tightest.merge(maker.get().usedAt(), year, (one, other) ->
-                        one.tightest().mm() <= other.tightest().mm() ? one : other);
+                tightest.merge(maker.get().usedAt(), year,
+                        (one, other) -> one.tightest().mm() <= other.tightest().mm() ? one : other);
                 continue;
             }
             document.analysis().joined().part(year.part())

@@ -58,8 +58,10 @@ class WishedSpeciesTest {
         try (Editor editor = new Editor()) {
             String uri = editor.open(SHELF);
             String hover = get(editor.document().hover(
-                    new HoverParams(file(uri), editor.at(uri, "from black_cherry", 8)))).getContents().getRight().getValue();
-            assertThat(hover).contains("Any board or sheet of black cherry", "`long` 900 mm × 140 mm × 22 mm", "`short`")
+                    new HoverParams(file(uri), editor.at(uri, "from black_cherry", 8)))).getContents().getRight()
+                    .getValue();
+            assertThat(hover)
+                    .contains("Any board or sheet of black cherry", "`long` 900 mm × 140 mm × 22 mm", "`short`")
                     .doesNotContain("pale");
         }
     }
