@@ -167,7 +167,6 @@ final class BoardWork {
         return "strip " + strip.number() + " stays whole: " + Names.quoted(strip.parts());
     }
 
-    /** Cuts that follow each other in one direction are one line. */
     /** How parts lie so that their ends meet; nothing where flaws already say how one of them lies. */
     private static String asTheyLie(GrainRing ring, BoardCut cut) {
         boolean laid = cut.parts().stream()
@@ -175,6 +174,7 @@ final class BoardWork {
         return laid ? "" : "; lay all outer faces up, ends that meet side by side";
     }
 
+    /** Cuts that follow each other in one direction are one line. */
     private static List<String> runs(List<BoardCut.SawCut> cuts) {
         List<String> lines = new ArrayList<>();
         List<BoardCut.SawCut> run = new ArrayList<>();

@@ -53,8 +53,10 @@ class AnyOfSpeciesTest {
 
     @Test
     void oneSpeciesMayGiveManyPartsFromSeveralBoards() {
-        Compilation made = shelf("part a { length 800; width 90; thickness 20; from black_cherry }\n"
-                + "part b { length 310; width 90; thickness 20; from black_cherry }\n");
+        Compilation made = shelf("""
+                part a { length 800; width 90; thickness 20; from black_cherry }
+                part b { length 310; width 90; thickness 20; from black_cherry }
+                """);
         assertThat(made.cutting().unplaced()).isEmpty();
         assertThat(made.cutting().boards()).extracting(BoardCut::name).containsExactlyInAnyOrder("long", "short");
     }
@@ -89,8 +91,12 @@ class AnyOfSpeciesTest {
 
     @Test
     void aPatternHandsASpeciesOn() {
-        String ledge = "pattern ledge {\n  wood : board = any\n"
-                + "  part rail { length 300; width 40; thickness 20; from wood }\n}\n";
+        String ledge = """
+                pattern ledge {
+                  wood : board = any
+                  part rail { length 300; width 40; thickness 20; from wood }
+                }
+                """;
         Compilation made = shelf(ledge + "ledge upper { wood black_cherry }\nledge lower { from sugar_maple }\n");
         assertThat(part(made, "upper.rail").source()).isEqualTo("black_cherry");
         assertThat(part(made, "lower.rail").source()).isEqualTo("sugar_maple");

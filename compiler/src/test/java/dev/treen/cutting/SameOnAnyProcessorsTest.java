@@ -71,7 +71,7 @@ class SameOnAnyProcessorsTest {
         List<Integer> together = new ArrayList<>();
         Progress progress = report -> {
             together.add(inside.incrementAndGet());
-            Thread.yield();
+            Thread.onSpinWait();
             inside.decrementAndGet();
         };
         Cutting whole = AtOnce.on(4, () -> Cutter.cut(joined, EarlierLayout.NONE, progress, Cancel.never()));

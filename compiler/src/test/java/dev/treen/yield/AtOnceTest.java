@@ -46,7 +46,7 @@ class AtOnceTest {
         var most = new AtomicInteger();
         AtOnce.on(3, () -> AtOnce.all(tasks(6, i -> AtOnce.all(tasks(6, j -> {
             most.accumulateAndGet(running.incrementAndGet(), Math::max);
-            Thread.yield();
+            Thread.onSpinWait();
             return running.decrementAndGet();
         })))));
         assertThat(most.get()).isBetween(1, 3);

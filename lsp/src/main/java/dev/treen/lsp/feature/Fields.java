@@ -38,7 +38,7 @@ final class Fields {
                 case COUNT -> "${1:1}";
                 case BOARD -> choice(boards);
                 case DIRECTION, LOAD, FLAWS, RINGS -> choice(ValueWords.of(plain));
-                case LENGTH, SPECIES, PART, PARTS, SAW, ROOM, PAIR, NUMBER -> "$1";
+                case LENGTH, SPECIES, STUFF, PART, PARTS, SAW, ROOM, PAIR, NUMBER -> "$1";
             };
         };
     }

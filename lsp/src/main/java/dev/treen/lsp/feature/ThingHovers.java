@@ -47,7 +47,7 @@ final class ThingHovers {
                     .orElse(named);
             case PART -> part(document, path, format).orElse(named);
             case PARAMETER -> List.of(); // what it takes and is for is said of the property
-            case BOARD, ARRAY, FILE, PRESET -> named;
+            case BOARD, SPECIES, ARRAY, FILE, PRESET -> named;
         };
     }
 
