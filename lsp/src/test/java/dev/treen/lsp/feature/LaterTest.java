@@ -157,9 +157,12 @@ class LaterTest {
     @Test
     void whatAPatternMakesSaysItsSizeOverAll() throws Exception {
         try (Editor editor = new Editor()) {
-            String caddy = "use \"treen/box\"\nproject { units mm }\n"
-                    + "board plank { species black_cherry; size 1200 x 140 x 27; rings flat; moisture 9% }\n"
-                    + "box caddy { inside 160 x 80 x 70; wall 9 }\n";
+            String caddy = """
+                    use "treen/box"
+                    project { units mm }
+                    board plank { species black_cherry; size 1200 x 140 x 27; rings flat; moisture 9% }
+                    box caddy { inside 160 x 80 x 70; wall 9 }
+                    """;
             String uri = editor.open(caddy);
             List<InlayHint> over = hints(editor, uri).stream()
                     .filter(each -> each.getLabel().getLeft().endsWith("over all"))

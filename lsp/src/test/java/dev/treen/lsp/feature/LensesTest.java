@@ -85,9 +85,12 @@ class LensesTest {
     @Test
     void whatAPatternMakesSaysTheLeastRoomOfItsParts() throws Exception {
         try (Editor editor = new Editor(able())) {
-            String uri = editor.open("use \"treen/box\"\nproject { units mm }\n"
-                    + "board plank { species black_cherry; size 1200 x 140 x 27; rings flat; moisture 9% }\n"
-                    + "box caddy { inside 160 x 80 x 70; wall 9 }\n");
+            String uri = editor.open("""
+                    use "treen/box"
+                    project { units mm }
+                    board plank { species black_cherry; size 1200 x 140 x 27; rings flat; moisture 9% }
+                    box caddy { inside 160 x 80 x 70; wall 9 }
+                    """);
             List<CodeLens> lenses = get(editor.document().codeLens(new CodeLensParams(file(uri)))).stream()
                     .filter(each -> each.getCommand().getTitle().contains("room on each side"))
                     .map(CodeLens.class::cast)
