@@ -147,7 +147,7 @@ final class PartSheet {
         Map<Way, List<Mark>> blocks = new EnumMap<>(Way.class);
         boolean complete = true;
         for (PartView view : views.views()) {
-            ViewBlock block = new ViewBlock(views, view, breaks, figures);
+            ViewBlock block = new ViewBlock(views, view, breaks, figures, !part.part().foreign());
             blocks.put(view.way(), block.draw());
             complete &= block.complete();
         }

@@ -18,16 +18,19 @@ final class ViewBlock {
     private final Breaks breaks;
     private final double scale;
     private final Figures figures;
+    private final boolean grained;
     private final List<Mark> marks = new ArrayList<>();
     private final Clearing clearing = new Clearing();
     private boolean complete = true;
 
-    ViewBlock(PartViews part, PartView view, Breaks breaks, Figures figures) {
+    /** {@code grained} says whether it has a grain, which a pane of glass has not. */
+    ViewBlock(PartViews part, PartView view, Breaks breaks, Figures figures, boolean grained) {
         this.part = part;
         this.view = view;
         this.breaks = Breaks.lengthwise(view) ? breaks : Breaks.none(breaks.factor());
         this.scale = breaks.factor();
         this.figures = figures;
+        this.grained = grained;
     }
 
     private Spot spot(Vec2 flat) {
@@ -94,7 +97,9 @@ final class ViewBlock {
         runs();
         if (view.way() == Way.FRONT) {
             datum("face edge", new Spot(width() / 2, height()), true);
-            grain();
+            if (grained) {
+                grain();
+            }
         } else if (view.way() == Way.LEFT || view.way() == Way.RIGHT) {
             boolean left = view.way() == Way.LEFT;
             datum("face side", new Spot(left ? width() : 0, height() / 2), false);

@@ -146,6 +146,14 @@ class DrawingsTest {
         }
     }
 
+    @Test
+    void glassHasNoGrain() {
+        Sheet pane = drawn("print-frame").get("part-print.pane");
+        assertThat(pane).isNotNull();
+        assertThat(all(pane, Mark.Label.class)).extracting(Mark.Label::words).contains("300", "200")
+                .doesNotContain("grain");
+    }
+
     /** 30 mm is 1.181 in, a shade under 1 3/16; 716 mm is 28.19 in, which 28 3/16 is to the nearest 1/32. */
     @Test
     void bothUnitsStandSideBySide() {
