@@ -7,7 +7,9 @@ import dev.treen.joinery.Figure;
 import dev.treen.joinery.FinishedPart;
 import dev.treen.joinery.GlueFaces;
 import dev.treen.joinery.MadeJoint;
+import dev.treen.model.Datum;
 import dev.treen.model.Derivation;
+import dev.treen.model.Usage;
 import dev.treen.order.Step;
 import dev.treen.plan.Compilation;
 import dev.treen.plan.Explanation;
@@ -199,7 +201,11 @@ final class ExplainCommand implements Subcommand {
                 known.putIfAbsent(joint.joint().left().name() + "." + figure.name(), how);
             }
         }
-        compilation.evaluation().usages().forEach(u -> known.putIfAbsent(u.at().text(), u.value().how()));
+        List<Usage> usages = compilation.evaluation().usages();
+        // A name in a way that is not taken has no value of its own there.
+        usages.stream().filter(u -> !(u.value().value() instanceof Datum.Unknown))
+                .forEach(u -> known.putIfAbsent(u.at().text(), u.value().how()));
+        usages.forEach(u -> known.putIfAbsent(u.at().text(), u.value().how()));
         return known;
     }
 }

@@ -443,7 +443,10 @@ final class Expressions {
     private Derived choice(Expr.Choice choice, Scope scope) {
         Derived condition = evaluate(choice.condition(), scope);
         return switch (condition.value()) {
-            case Datum.Truth(boolean holds) -> evaluate(holds ? choice.yes() : choice.no(), scope);
+            case Datum.Truth(boolean holds) -> {
+                named(holds ? choice.no() : choice.yes(), scope);
+                yield evaluate(holds ? choice.yes() : choice.no(), scope);
+            }
             case Datum.Unknown unknown -> unknown(choice.span());
             default -> {
                 session.add(Finding.of(
@@ -454,6 +457,56 @@ final class Expressions {
                 yield unknown(choice.span());
             }
         };
+    }
+
+    /**
+     * Notes the names that the way not taken says, without working anything out: what is renamed is renamed there too, and
+     * nothing of it can be wrong or go in circles until it is taken.
+     */
+    private void named(Expr expr, Scope scope) {
+        switch (expr) {
+            case Expr.Word word -> scope.find(word.name()).ifPresent(entry -> named(word.span(), entry));
+            case Expr.Member member -> {
+                named(member.of(), scope);
+                entry(member.of(), scope).flatMap(Expressions::insideOf)
+                        .flatMap(inside -> inside.own(member.name().text()))
+                        .ifPresent(entry -> named(member.name().span(), entry));
+            }
+            case Expr.Element element -> {
+                named(element.of(), scope);
+                named(element.index(), scope);
+            }
+            case Expr.Prefix prefix -> named(prefix.operand(), scope);
+            case Expr.Infix infix -> {
+                named(infix.left(), scope);
+                named(infix.right(), scope);
+            }
+            case Expr.Sizes sizes -> sizes.measures().forEach(each -> named(each, scope));
+            case Expr.Between between -> {
+                named(between.low(), scope);
+                named(between.high(), scope);
+            }
+            case Expr.Choice inner -> {
+                named(inner.condition(), scope);
+                named(inner.yes(), scope);
+                named(inner.no(), scope);
+            }
+            case Expr.Call call -> call.arguments().forEach(each -> named(each, scope));
+            case Expr.Figure figure -> {
+            }
+            case Expr.SlopeFigure slope -> {
+            }
+            case Expr.Text text -> {
+            }
+            case Expr.Truth truth -> {
+            }
+            case Expr.Missing missing -> {
+            }
+        }
+    }
+
+    private void named(Span at, Scope.Entry entry) {
+        session.used(new Usage(at, entry.nameAt(), unknown(at)));
     }
 
     private Derived call(Expr.Call call, Scope scope) {

@@ -127,8 +127,9 @@ final class InstanceText {
                 .filter(usage -> usage.declaredAt().start() == let.name().span().start()
                         && usage.declaredAt().file().name().equals(before.file().name())
                         && usage.at().text().equals(let.name().text()))
-                .findFirst()
                 .map((Usage usage) -> measures(usage.value().value()))
+                .filter(measures -> !measures.isEmpty())
+                .findFirst()
                 .orElse(List.of());
     }
 

@@ -3,6 +3,7 @@ package dev.treen.rewrite;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.treen.finding.Edit;
+import dev.treen.model.Board;
 import dev.treen.model.Datum;
 import dev.treen.model.FileLoader;
 import dev.treen.model.Instance;
@@ -131,7 +132,9 @@ class PatternUseTest {
                 + part.service().carries().map(load -> load instanceof Service.Carried.For(String use, var _)
                         ? "carries " + use + "\n"
                         : "").orElse("")
-                + part.service().finish().map(finish -> "finish " + finish.faces() + "\n").orElse("")
+                + part.bought().flatMap(Board::species).map(stuff -> "bought " + stuff + "\n")
+                        .or(() -> part.service().finish().map(finish -> "finish " + finish.faces() + "\n"))
+                        .orElse("")
                 + part.from().map(board -> "from " + board.name() + "\n").orElse("")
                 + part.placing().map(placing -> "place { length " + word(placing.length()) + "; width "
                         + word(placing.width()) + "; at " + String.join(", ", placing.at().stream()

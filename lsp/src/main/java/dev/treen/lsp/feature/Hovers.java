@@ -127,11 +127,22 @@ public final class Hovers {
     }
 
     private static List<String> usage(Document document, Usage usage, LengthFormat format) {
-        Derivation how = usage.value().how();
+        Derivation how = known(document, usage).value().how();
         if (usage.value().value() instanceof Datum.Thing) {
             return ThingHovers.said(document, usage, format);
         }
         return List.of(block(Explanation.of(how, settings(document))));
+    }
+
+    /** In a way that is not taken a name has no value; then another place that says it. */
+    private static Usage known(Document document, Usage usage) {
+        return usage.value().value() instanceof Datum.Unknown
+                ? document.analysis().evaluation().usages().stream()
+                        .filter(each -> Names.same(each.declaredAt(), usage.declaredAt())
+                                && !(each.value().value() instanceof Datum.Unknown))
+                        .findFirst()
+                        .orElse(usage)
+                : usage;
     }
 
     private static Settings settings(Document document) {

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.eclipse.lsp4j.HoverParams;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.DocumentHighlight;
 import org.eclipse.lsp4j.DocumentHighlightKind;
@@ -97,6 +98,29 @@ class NamesTest {
             assertThatThrownBy(() -> get(editor.document().rename(
                     new RenameParams(file(uri), editor.at(uri, "units", 1), "x"))))
                     .hasMessageContaining("no name here");
+        }
+    }
+
+    /** Names in the way that is not taken change too, or the file would break on the day the condition turns. */
+    @Test
+    void aNameIsRenamedWhereItIsNotAskedForToo() throws Exception {
+        String text = """
+                let deep = true
+                let low = 40
+                let high = 70
+                let tall = when deep then high + low else max(low, 2 * high)
+                part side { length 200; width when deep then tall else low; thickness 9 }
+                part lid { length 200; width when deep then low else side.width; thickness 9 }
+                """;
+        try (Editor editor = new Editor()) {
+            String uri = editor.open(text);
+            for (String name : List.of("low", "high", "side")) {
+                var edit = get(editor.document().rename(
+                        new RenameParams(file(uri), editor.at(uri, name + (name.equals("side") ? " {" : " ="), 1), "other")));
+                assertThat(applied(text, edit.getChanges().get(uri))).isEqualTo(text.replaceAll("\\b" + name + "\\b", "other"));
+            }
+            var hover = get(editor.document().hover(new HoverParams(file(uri), editor.at(uri, "low, 2", 1))));
+            assertThat(hover.getContents().getRight().getValue()).contains("low = 40");
         }
     }
 
