@@ -11,11 +11,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.eclipse.lsp4j.HoverParams;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.DocumentHighlight;
 import org.eclipse.lsp4j.DocumentHighlightKind;
 import org.eclipse.lsp4j.DocumentHighlightParams;
+import org.eclipse.lsp4j.HoverParams;
 import org.eclipse.lsp4j.ImplementationParams;
 import org.eclipse.lsp4j.LinkedEditingRangeParams;
 import org.eclipse.lsp4j.Location;
@@ -116,8 +116,10 @@ class NamesTest {
             String uri = editor.open(text);
             for (String name : List.of("low", "high", "side")) {
                 var edit = get(editor.document().rename(
-                        new RenameParams(file(uri), editor.at(uri, name + (name.equals("side") ? " {" : " ="), 1), "other")));
-                assertThat(applied(text, edit.getChanges().get(uri))).isEqualTo(text.replaceAll("\\b" + name + "\\b", "other"));
+                        new RenameParams(file(uri), editor.at(uri, name + (name.equals("side") ? " {" : " ="), 1),
+                                "other")));
+                assertThat(applied(text, edit.getChanges().get(uri)))
+                        .isEqualTo(text.replaceAll("\\b" + name + "\\b", "other"));
             }
             var hover = get(editor.document().hover(new HoverParams(file(uri), editor.at(uri, "low, 2", 1))));
             assertThat(hover.getContents().getRight().getValue()).contains("low = 40");
