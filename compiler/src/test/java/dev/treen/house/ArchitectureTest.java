@@ -38,7 +38,8 @@ class ArchitectureTest {
         KNOWS.put("yield", List.of("quantity"));
         KNOWS.put("finding", List.of("source", "quantity"));
         KNOWS.put("syntax", List.of("finding"));
-        KNOWS.put("model", List.of("syntax"));
+        // Whether what a part is bought of is wood, a sheet or neither stands in the tables of wood.
+        KNOWS.put("model", List.of("syntax", "wood"));
         KNOWS.put("joinery", List.of("model", "solid", "wood"));
         KNOWS.put("check", List.of("joinery"));
         KNOWS.put("drawing", List.of("joinery"));
