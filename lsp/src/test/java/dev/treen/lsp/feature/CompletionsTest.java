@@ -206,7 +206,7 @@ class CompletionsTest {
                 .doesNotContain("lid", "plank");
         assertThat(offered(THINGS + "part lid { length 3m| }\n")).containsExactly("mm", "cm", "m", "in", "ft");
         assertThat(offered(THINGS + "part lid { length 300 | }\n")).containsExactly("overall");
-        assertThat(offered(THINGS + "part lid { from | }\n")).containsExactly("plank");
+        assertThat(offered(THINGS + "part lid { from | }\n")).containsExactly("plank", "black_cherry");
         assertThat(offered(THINGS + "part lid { place { length | } }\n"))
                 .containsExactlyInAnyOrder("right", "left", "back", "front", "up", "down");
         assertThat(offered(THINGS + "let x = inside.|\n")).containsExactly("length", "width", "thickness");
