@@ -122,7 +122,8 @@ vim.cmd('normal! o  ')
 local completed, problem = ask('textDocument/completion')
 local labels = vim.tbl_map(function(each) return each.label end, completed and completed.items or completed or {})
 vim.cmd('undo')
-check('completion: a board is offered its properties', vim.tbl_contains(labels, 'moisture') or vim.tbl_contains(labels, 'defect'),
+check('completion: a board is offered the properties that it lacks',
+  vim.tbl_contains(labels, 'knot') and not vim.tbl_contains(labels, 'species'),
   problem or labels)
 
 if vim.lsp.inlay_hint then
